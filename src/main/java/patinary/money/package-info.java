@@ -1,0 +1,7 @@
+/** Amounts, percentages and the sharing of amounts. Values only: this package depends on no other. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {})
+package patinary.money;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
