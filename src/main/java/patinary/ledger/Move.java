@@ -1,0 +1,55 @@
+package patinary.ledger;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.UUID;
+import patinary.money.Amount;
+
+/**
+ * What a document does to the books, before costing has put a price on it. A document's posting rule is a pure function
+ * from the document to its moves; {@link Replay} turns the moves of all documents, in canonical order, into postings.
+ */
+public sealed interface Move {
+
+    /** A fixed amount on an account. The fixed amounts of a document balance its one-sided moves. */
+    record Post(Account account, Tags tags, Amount amount) implements Move {}
+
+    /** A supply comes in at a cost: one side only, the document posts the other. */
+    record SupplyIn(UUID supply, StockPlace place, BigDecimal quantity, Amount cost, boolean estimated)
+            implements Move {}
+
+    /** A supply goes out at whatever the shop's method says it cost; both sides. */
+    record SupplyOut(UUID supply, StockPlace place, BigDecimal quantity, boolean estimated, Destination to)
+            implements Move {}
+
+    /** A supply sold earlier comes back at the cost with which that sale took it out; both sides. */
+    record SupplyBack(UUID supply, StockPlace place, BigDecimal quantity, UUID sale) implements Move {}
+
+    /** Cost is added to a piece: one side only, the document posts the other. */
+    record PieceIn(UUID piece, Amount cost, boolean estimated) implements Move {}
+
+    /** A piece leaves with all its landed cost; both sides. */
+    record PieceOut(UUID piece, Account to) implements Move {}
+
+    /** A sold piece comes back with its landed cost; both sides. */
+    record PieceBack(UUID piece) implements Move {}
+
+    /** Pieces are joined into, or split from, others: their landed cost is shared anew; both sides. */
+    record Regroup(List<UUID> from, List<PieceShare> to) implements Move {}
+
+    /** This much of a supply is there; settles what was really used; both sides. */
+    record Counted(UUID supply, StockPlace place, BigDecimal quantity) implements Move {}
+
+    /** Where a supply goes. */
+    sealed interface Destination {
+
+        /** Into the landed cost of pieces. */
+        record Pieces(List<PieceShare> shares) implements Destination {}
+
+        /** Out of stock onto an account. */
+        record To(Account account, Tags tags) implements Destination {}
+
+        /** To the other place, at cost. */
+        record Place(StockPlace place) implements Destination {}
+    }
+}

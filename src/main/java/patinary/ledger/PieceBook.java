@@ -1,0 +1,126 @@
+package patinary.ledger;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import patinary.money.Amount;
+import patinary.money.Shares;
+
+/**
+ * The landed cost of each piece and where it stands: in stock, on the account it left to, or inside other pieces. Cost
+ * that reaches a piece after it left follows it, so that nothing is ever posted into the past.
+ */
+final class PieceBook {
+
+    private static final class State {
+        private Account account = Account.PIECES;
+        private List<PieceShare> partOf = List.of();
+        private Amount exact = Amount.ZERO;
+        private Amount estimated = Amount.ZERO;
+
+        void add(Amount amount, boolean isEstimated) {
+            if (isEstimated) {
+                estimated = estimated.plus(amount);
+            } else {
+                exact = exact.plus(amount);
+            }
+        }
+    }
+
+    private final Map<UUID, State> states = new HashMap<>();
+    private final Journal journal;
+
+    PieceBook(Journal journal) {
+        this.journal = journal;
+    }
+
+    /** Adds cost to a piece, wherever it is now; one-sided. */
+    void in(UUID piece, Amount amount, Tags tags) {
+        State state = state(piece);
+        if (!state.partOf.isEmpty()) {
+            share(amount, state.partOf, tags);
+            return;
+        }
+        state.add(amount, tags.estimated());
+        journal.post(state.account, tags.withPiece(piece), amount);
+    }
+
+    /** Shares cost over pieces; one-sided. */
+    void share(Amount amount, List<PieceShare> shares, Tags tags) {
+        List<Amount> parts =
+                Shares.split(amount, shares.stream().map(PieceShare::weight).toList());
+        for (int i = 0; i < parts.size(); i++) {
+            in(shares.get(i).piece(), parts.get(i), tags);
+        }
+    }
+
+    void out(UUID piece, Account to) {
+        State state = state(piece);
+        if (state.account != Account.PIECES || !state.partOf.isEmpty()) {
+            journal.problem(Problem.Reason.PIECE_ALREADY_GONE, piece);
+            return;
+        }
+        transfer(piece, state, to);
+    }
+
+    void back(UUID piece) {
+        State state = state(piece);
+        if (state.account != Account.COST_OF_PIECES) {
+            journal.problem(Problem.Reason.PIECE_NOT_SOLD, piece);
+            return;
+        }
+        transfer(piece, state, Account.PIECES);
+    }
+
+    void regroup(List<UUID> from, List<PieceShare> to) {
+        Amount exact = Amount.ZERO;
+        Amount estimated = Amount.ZERO;
+        for (UUID piece : from) {
+            State state = state(piece);
+            if (state.account != Account.PIECES || !state.partOf.isEmpty()) {
+                journal.problem(Problem.Reason.PIECE_ALREADY_GONE, piece);
+                return;
+            }
+            exact = exact.plus(state.exact);
+            estimated = estimated.plus(state.estimated);
+            empty(piece, state);
+            if (to.stream().noneMatch(share -> share.piece().equals(piece))) {
+                state.partOf = to;
+            }
+        }
+        share(exact, to, Tags.NONE);
+        share(estimated, to, Tags.NONE.withEstimated(true));
+    }
+
+    private void transfer(UUID piece, State state, Account to) {
+        Tags tags = Tags.piece(piece);
+        journal.post(state.account, tags, state.exact.negated());
+        journal.post(state.account, tags.withEstimated(true), state.estimated.negated());
+        journal.post(to, tags, state.exact);
+        journal.post(to, tags.withEstimated(true), state.estimated);
+        state.account = to;
+    }
+
+    private void empty(UUID piece, State state) {
+        journal.post(Account.PIECES, Tags.piece(piece), state.exact.negated());
+        journal.post(Account.PIECES, Tags.piece(piece).withEstimated(true), state.estimated.negated());
+        state.exact = Amount.ZERO;
+        state.estimated = Amount.ZERO;
+    }
+
+    private State state(UUID piece) {
+        return states.computeIfAbsent(piece, p -> new State());
+    }
+
+    /** Landed cost now in stock, by piece; for checks. */
+    Map<UUID, Amount> inStock() {
+        Map<UUID, Amount> result = new HashMap<>();
+        states.forEach((piece, state) -> {
+            if (state.account == Account.PIECES && state.partOf.isEmpty()) {
+                result.put(piece, state.exact.plus(state.estimated));
+            }
+        });
+        return result;
+    }
+}

@@ -1,0 +1,31 @@
+package patinary.ledger;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why a document cannot be true beside the others. Recording it is refused with this reason.
+ *
+ * @param document the document that cannot be carried out
+ * @param reason what is wrong
+ * @param subject the piece or supply concerned
+ */
+public record Problem(
+        DocumentRef document, Reason reason, @Nullable UUID subject) {
+
+    public enum Reason {
+        /** A piece leaves that has left already: sold twice, or sold after it was let go. */
+        PIECE_ALREADY_GONE,
+        /** A piece comes back that was not sold. */
+        PIECE_NOT_SOLD,
+        /** More of a supply comes back than that sale took. */
+        MORE_BACK_THAN_SOLD,
+        /** The document's amounts do not add to zero. */
+        UNBALANCED;
+
+        /** The key of the message that tells a person. */
+        public String messageKey() {
+            return "ledger.problem." + name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        }
+    }
+}

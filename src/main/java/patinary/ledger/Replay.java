@@ -1,0 +1,91 @@
+package patinary.ledger;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import patinary.money.Amount;
+
+/**
+ * Turns documents into postings: the whole of costing as one pure function. Documents are taken in canonical order,
+ * whatever order they were typed in, and nothing is ever posted to a date before the document that causes it; a year
+ * whose documents do not change therefore never changes.
+ */
+public final class Replay {
+
+    /**
+     * What a replay found.
+     *
+     * @param postings all postings, in canonical order
+     * @param problems documents that cannot be carried out beside the others
+     * @param uncosted uses that no receipt has given a cost yet
+     * @param stock quantity and cost left of each supply at each place
+     * @param pieces landed cost of each piece in stock
+     */
+    public record Result(
+            List<Posting> postings,
+            List<Problem> problems,
+            List<Uncosted> uncosted,
+            List<StockLeft> stock,
+            Map<UUID, Amount> pieces) {}
+
+    /** A quantity, in the supply's base unit, that was used before it was bought. */
+    public record Uncosted(DocumentRef document, UUID supply, BigDecimal quantity) {}
+
+    /** What is left: the quantity is below zero where more was used than bought. */
+    public record StockLeft(UUID supply, StockPlace place, BigDecimal quantity, Amount cost) {}
+
+    private final Journal journal = new Journal();
+    private final PieceBook pieces = new PieceBook(journal);
+    private final SupplyBooks supplies;
+
+    private Replay(StockMethod method) {
+        supplies = new SupplyBooks(method, journal, pieces);
+    }
+
+    public static Result of(StockMethod method, Collection<DocumentMoves> documents) {
+        Replay replay = new Replay(method);
+        documents.stream().sorted(Comparator.comparing(DocumentMoves::document)).forEach(replay::carryOut);
+        return replay.result();
+    }
+
+    private void carryOut(DocumentMoves document) {
+        journal.open(document);
+        document.moves().forEach(this::carryOut);
+        journal.close();
+    }
+
+    private void carryOut(Move move) {
+        if (move instanceof Move.Post post) {
+            journal.post(post.account(), post.tags(), post.amount());
+        } else if (move instanceof Move.SupplyIn in) {
+            supplies.at(in.supply(), in.place())
+                    .bring(in.quantity(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
+        } else if (move instanceof Move.SupplyOut out) {
+            supplies.take(out);
+        } else if (move instanceof Move.SupplyBack back) {
+            supplies.back(back);
+        } else if (move instanceof Move.Counted counted) {
+            supplies.at(counted.supply(), counted.place()).count(counted.quantity());
+        } else if (move instanceof Move.PieceIn in) {
+            pieces.in(in.piece(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
+        } else if (move instanceof Move.PieceOut out) {
+            pieces.out(out.piece(), out.to());
+        } else if (move instanceof Move.PieceBack back) {
+            pieces.back(back.piece());
+        } else if (move instanceof Move.Regroup regroup) {
+            pieces.regroup(regroup.from(), regroup.to());
+        }
+    }
+
+    private Result result() {
+        return new Result(
+                List.copyOf(journal.postings()),
+                List.copyOf(journal.problems()),
+                supplies.uncosted(),
+                supplies.left(),
+                pieces.inStock());
+    }
+}

@@ -1,0 +1,204 @@
+package patinary.ledger;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import patinary.ledger.Move.Destination;
+import patinary.money.Amount;
+import patinary.money.Shares;
+
+/**
+ * One supply at one place through time: what came in, what went out at which cost, which uses wait for a receipt, and
+ * which estimated uses the next count will settle.
+ */
+final class SupplyBook {
+
+    private static final int SHARE_SCALE = 14;
+
+    private final UUID supply;
+    private final StockPlace place;
+    private final SupplyBooks books;
+    private final Stock stock;
+    private final List<Use> waiting = new ArrayList<>();
+    private final List<Use> sinceCount = new ArrayList<>();
+
+    SupplyBook(UUID supply, StockPlace place, StockMethod method, SupplyBooks books) {
+        this.supply = supply;
+        this.place = place;
+        this.books = books;
+        this.stock = new Stock(method);
+    }
+
+    /** Brings a quantity in, one-sided, and settles the uses that waited for it. */
+    void bring(BigDecimal quantity, Amount cost, Tags tags) {
+        books.journal().stock(place, tags.withSupply(supply), quantity, cost);
+        stock.bring(quantity, cost, tags.estimated());
+        settleWaiting();
+    }
+
+    Use take(Move.SupplyOut move) {
+        Use use = new Use(books.journal().document(), move);
+        books.journal().stock(place, Tags.supply(supply), move.quantity().negate(), Amount.ZERO);
+        settle(use);
+        if (use.waiting().signum() > 0) {
+            waiting.add(use);
+        }
+        if (move.estimated() && !(move.to() instanceof Destination.Place)) {
+            sinceCount.add(use);
+        }
+        return use;
+    }
+
+    /** Undoes part of earlier uses, latest first: what waited is forgotten, what had a cost comes back with it. */
+    void back(BigDecimal quantity, List<Use> uses) {
+        BigDecimal missing = quantity;
+        for (int i = uses.size() - 1; i >= 0 && missing.signum() > 0; i--) {
+            Use use = uses.get(i);
+            BigDecimal part = missing.min(use.quantity());
+            missing = missing.subtract(part);
+            Use.Reduction reduction = use.reduce(part);
+            give(
+                    reduction.cost().negated(),
+                    use.move().to(),
+                    Tags.origin(use.document().id()));
+            if (reduction.quantity().signum() > 0) {
+                stock.putBack(reduction.quantity(), reduction.cost());
+            }
+        }
+        BigDecimal done = quantity.subtract(missing);
+        books.journal().stock(place, Tags.supply(supply), done, Amount.ZERO);
+        if (missing.signum() > 0) {
+            books.journal().problem(Problem.Reason.MORE_BACK_THAN_SOLD, supply);
+        }
+        settleWaiting();
+    }
+
+    /** Settles the difference between the books and a count. */
+    void count(BigDecimal counted) {
+        BigDecimal difference = bookQuantity().subtract(counted);
+        books.journal().stock(place, Tags.supply(supply), difference.negate(), Amount.ZERO);
+        if (difference.signum() > 0) {
+            usedMore(difference);
+        } else if (difference.signum() < 0) {
+            usedLess(difference.negate());
+        }
+        sinceCount.clear();
+    }
+
+    BigDecimal bookQuantity() {
+        return stock.quantity().subtract(waiting.stream().map(Use::waiting).reduce(BigDecimal.ZERO, BigDecimal::add));
+    }
+
+    Amount cost() {
+        return stock.cost();
+    }
+
+    List<Use> waiting() {
+        return waiting;
+    }
+
+    private void usedMore(BigDecimal quantity) {
+        Stock.Taken taken = stock.take(quantity);
+        if (sinceCount.isEmpty()) {
+            give(taken.cost(), new Destination.To(Account.WRITE_OFFS, Tags.category("count")), Tags.NONE);
+            return;
+        }
+        List<Amount> shares = Shares.split(
+                taken.cost(), sinceCount.stream().map(Use::quantity).toList());
+        for (int i = 0; i < shares.size(); i++) {
+            Use use = sinceCount.get(i);
+            give(
+                    shares.get(i),
+                    use.move().to(),
+                    Tags.origin(use.document().id()).withEstimated(true));
+        }
+    }
+
+    private void usedLess(BigDecimal quantity) {
+        BigDecimal used = sinceCount.stream().map(Use::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal reduced = quantity.min(used);
+        reduceUses(reduced, used);
+        waiting.removeIf(use -> use.waiting().signum() == 0);
+        BigDecimal found = quantity.subtract(reduced);
+        if (found.signum() > 0) {
+            Amount worth = stock.worth(found);
+            books.journal().stock(place, Tags.supply(supply), BigDecimal.ZERO, worth);
+            books.journal().post(Account.FOUND_AT_COUNT, Tags.supply(supply), worth.negated());
+            stock.bring(found, worth, true);
+        }
+        settleWaiting();
+    }
+
+    /** Takes the same proportion from every estimated use; rounding of the quantities runs along, so none is lost. */
+    private void reduceUses(BigDecimal reduced, BigDecimal used) {
+        BigDecimal quantityBack = BigDecimal.ZERO;
+        Amount costBack = Amount.ZERO;
+        BigDecimal running = BigDecimal.ZERO;
+        BigDecimal given = BigDecimal.ZERO;
+        for (Use use : sinceCount) {
+            running = running.add(use.quantity());
+            BigDecimal upTo = reduced.multiply(running).divide(used, SHARE_SCALE, RoundingMode.HALF_UP);
+            BigDecimal part = upTo.subtract(given).min(use.quantity());
+            given = given.add(part);
+            Use.Reduction reduction = use.reduce(part);
+            quantityBack = quantityBack.add(reduction.quantity());
+            costBack = costBack.plus(reduction.cost());
+            give(
+                    reduction.cost().negated(),
+                    use.move().to(),
+                    Tags.origin(use.document().id()).withEstimated(true));
+        }
+        if (quantityBack.signum() > 0) {
+            stock.putBack(quantityBack, costBack);
+        }
+    }
+
+    private void settleWaiting() {
+        for (Use use : List.copyOf(waiting)) {
+            settle(use);
+        }
+        waiting.removeIf(use -> use.waiting().signum() == 0);
+    }
+
+    private void settle(Use use) {
+        Stock.Taken taken = stock.take(use.waiting());
+        if (taken.quantity().signum() == 0) {
+            return;
+        }
+        use.settle(taken);
+        Tags tags = Tags.origin(use.document().id())
+                .withEstimated(taken.estimated() || use.move().estimated());
+        if (use.move().to() instanceof Destination.Place to) {
+            books.journal()
+                    .stock(
+                            place,
+                            tags.withSupply(supply),
+                            BigDecimal.ZERO,
+                            taken.cost().negated());
+            books.at(supply, to.place()).bring(taken.quantity(), taken.cost(), tags);
+        } else {
+            give(taken.cost(), use.move().to(), tags);
+        }
+    }
+
+    /** Moves cost from this stock to where a use went. */
+    private void give(Amount cost, Destination to, Tags tags) {
+        books.journal().stock(place, tags.withSupply(supply), BigDecimal.ZERO, cost.negated());
+        if (to instanceof Destination.Pieces pieces) {
+            books.pieces().share(cost, pieces.shares(), tags.withSupply(supply));
+        } else if (to instanceof Destination.To account) {
+            books.journal()
+                    .post(
+                            account.account(),
+                            account.tags()
+                                    .withSupply(supply)
+                                    .withOrigin(tags.origin())
+                                    .withEstimated(tags.estimated()),
+                            cost);
+        } else {
+            throw new IllegalStateException("Cost moves between places only together with its quantity");
+        }
+    }
+}
