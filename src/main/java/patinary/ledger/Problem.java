@@ -20,6 +20,8 @@ public record Problem(
         PIECE_NOT_SOLD,
         /** More of a supply comes back than that sale took. */
         MORE_BACK_THAN_SOLD,
+        /** The document is dated in a year that is sealed. */
+        YEAR_SEALED,
         /** The document's amounts do not add to zero. */
         UNBALANCED;
 

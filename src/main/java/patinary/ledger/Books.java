@@ -1,0 +1,132 @@
+package patinary.ledger;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The books: records documents and keeps the postings true to them. A change is stored together with everything that
+ * follows from it, or not at all.
+ */
+@Service
+@Transactional
+public class Books {
+
+    private final Documents documents;
+    private final PostingStore postings;
+    private final BooksSettings settings;
+    private final JdbcTemplate jdbc;
+    private final Clock clock;
+
+    Books(Documents documents, PostingStore postings, BooksSettings settings, JdbcTemplate jdbc, Clock clock) {
+        this.documents = documents;
+        this.postings = postings;
+        this.settings = settings;
+        this.jdbc = jdbc;
+        this.clock = clock;
+    }
+
+    /**
+     * Records a new document.
+     *
+     * @throws Refused where it cannot be true beside the others, or its year is sealed
+     */
+    public void record(Document document) {
+        lock();
+        refuseSealed(document);
+        document.recorded(clock.instant());
+        documents.persist(document);
+        derive();
+    }
+
+    /**
+     * Takes over what was changed on a document that {@link #find} returned in the same transaction.
+     *
+     * @throws Refused where it cannot be true beside the others, or its year is sealed
+     */
+    public void changed(Document document) {
+        lock();
+        refuseSealed(document);
+        derive();
+    }
+
+    /**
+     * Removes a document.
+     *
+     * @throws Refused where others rest on it, or its year is sealed
+     */
+    public void remove(Document document) {
+        lock();
+        refuseSealed(document);
+        postings.delete(List.of(document.id()));
+        jdbc.update("delete from uncosted_use where document_id = ?", document.id());
+        documents.remove(document);
+        derive();
+    }
+
+    @Transactional(readOnly = true)
+    public <D extends Document> Optional<D> find(Class<D> type, UUID id) {
+        return documents.find(type, id);
+    }
+
+    /** Derives all postings anew, after documents were brought in by another road than this class. */
+    public void rederive() {
+        lock();
+        derive();
+    }
+
+    private void derive() {
+        documents.flush();
+        Replay.Result result = Replay.of(settings.stockMethod(), documents.moves());
+        if (!result.problems().isEmpty()) {
+            throw new Refused(result.problems());
+        }
+        store(result);
+    }
+
+    /** Writes only the documents whose postings differ from what is stored. */
+    private void store(Replay.Result result) {
+        Map<UUID, List<Posting>> stored = postings.all();
+        Map<UUID, List<Posting>> derived = PostingStore.grouped(result.postings());
+        List<UUID> stale = stored.entrySet().stream()
+                .filter(entry -> !entry.getValue().equals(derived.get(entry.getKey())))
+                .map(Map.Entry::getKey)
+                .toList();
+        List<List<Posting>> fresh = derived.entrySet().stream()
+                .filter(entry -> !entry.getValue().equals(stored.get(entry.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
+        postings.delete(stale);
+        postings.insert(fresh);
+        if (!result.uncosted().isEmpty() || !postings.uncosted().isEmpty()) {
+            postings.replaceUncosted(result.uncosted());
+        }
+    }
+
+    private void refuseSealed(Document document) {
+        List<LocalDate> dates = new ArrayList<>(List.of(document.date()));
+        Optional.ofNullable(document.storedDate()).ifPresent(dates::add);
+        documents
+                .sealedUpTo()
+                .filter(last -> dates.stream().anyMatch(date -> !date.isAfter(last)))
+                .ifPresent(last -> {
+                    throw new Refused(List.of(new Problem(document.ref(), Problem.Reason.YEAR_SEALED, null)));
+                });
+    }
+
+    /** Two changes never derive at the same time: the second waits here until the first is stored. */
+    private void lock() {
+        int locked = jdbc.update("update books set changes = changes + 1 where id = 1");
+        if (!Objects.equals(locked, 1)) {
+            throw new IllegalStateException("The books' own row is missing");
+        }
+    }
+}

@@ -1,0 +1,7 @@
+package patinary.ledger;
+
+/** What the books need to know of the shop. */
+public interface BooksSettings {
+
+    StockMethod stockMethod();
+}

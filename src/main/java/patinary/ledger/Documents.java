@@ -1,0 +1,65 @@
+package patinary.ledger;
+
+import jakarta.persistence.EntityManager;
+import jakarta.persistence.metamodel.EntityType;
+import java.lang.reflect.Modifier;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Repository;
+
+/** All documents, whatever feature they belong to. */
+@Repository
+class Documents {
+
+    private final EntityManager entities;
+
+    Documents(EntityManager entities) {
+        this.entities = entities;
+    }
+
+    /** Every document as costing sees it; one query per kind, lines fetched in batches. */
+    List<DocumentMoves> moves() {
+        return entities.getMetamodel().getEntities().stream()
+                .map(EntityType::getJavaType)
+                .filter(type -> Document.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers()))
+                .map(this::all)
+                .flatMap(Collection::stream)
+                .map(document -> new DocumentMoves(document.ref(), document.moves()))
+                .toList();
+    }
+
+    <D extends Document> Optional<D> find(Class<D> type, UUID id) {
+        return Optional.ofNullable(entities.find(type, id));
+    }
+
+    void persist(Document document) {
+        entities.persist(document);
+    }
+
+    void remove(Document document) {
+        entities.remove(document);
+    }
+
+    void flush() {
+        entities.flush();
+    }
+
+    /** The last day of the latest sealed year. */
+    Optional<LocalDate> sealedUpTo() {
+        @Nullable
+        LocalDate latest = entities.createQuery(
+                        "select max(d.date) from Document d where d.kindRank = :rank", LocalDate.class)
+                .setParameter("rank", DocumentKind.YEAR_SEAL.ordinal())
+                .getSingleResult();
+        return Optional.ofNullable(latest);
+    }
+
+    private List<? extends Document> all(Class<?> type) {
+        return entities.createQuery("select d from " + type.getSimpleName() + " d", type.asSubclass(Document.class))
+                .getResultList();
+    }
+}
