@@ -89,6 +89,13 @@ public abstract class Document {
         note = newNote;
     }
 
+    /** Replaces the rows of one of a document's lists; the copy guards against a list replacing itself. */
+    protected static <T> void replace(List<T> rows, List<T> by) {
+        List<T> copy = List.copyOf(by);
+        rows.clear();
+        rows.addAll(copy);
+    }
+
     void recorded(Instant at) {
         recordedAt = at;
     }

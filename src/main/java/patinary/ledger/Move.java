@@ -35,7 +35,11 @@ public sealed interface Move {
     record PieceBack(UUID piece) implements Move {}
 
     /** Pieces are joined into, or split from, others: their landed cost is shared anew; both sides. */
-    record Regroup(List<UUID> from, List<PieceShare> to) implements Move {}
+    record Regroup(List<UUID> from, List<PieceShare> to) implements Move {
+        public Regroup {
+            to = PieceShare.canonical(to);
+        }
+    }
 
     /** This much of a supply is there; settles what was really used; both sides. */
     record Counted(UUID supply, StockPlace place, BigDecimal quantity) implements Move {}
@@ -44,7 +48,11 @@ public sealed interface Move {
     sealed interface Destination {
 
         /** Into the landed cost of pieces. */
-        record Pieces(List<PieceShare> shares) implements Destination {}
+        record Pieces(List<PieceShare> shares) implements Destination {
+            public Pieces {
+                shares = PieceShare.canonical(shares);
+            }
+        }
 
         /** Out of stock onto an account. */
         record To(Account account, Tags tags) implements Destination {}

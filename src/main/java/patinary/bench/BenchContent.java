@@ -1,0 +1,26 @@
+package patinary.bench;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Everything a bench entry says.
+ *
+ * @param date the day of the work
+ * @param note free text
+ * @param minutes of work on all the pieces together; shared equally over them in reports
+ * @param done what was done
+ * @param pieces the pieces worked on
+ * @param uses the supplies used
+ * @param usePieces which pieces a use went on and in which proportion; a use that names none went on no piece
+ * @param mishaps what went wrong
+ */
+public record BenchContent(
+        LocalDate date,
+        String note,
+        int minutes,
+        String done,
+        List<BenchPiece> pieces,
+        List<SupplyUse> uses,
+        List<UsePiece> usePieces,
+        List<Mishap> mishaps) {}

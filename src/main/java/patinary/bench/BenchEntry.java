@@ -1,0 +1,82 @@
+package patinary.bench;
+
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.DiscriminatorValue;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Entity;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.OrderBy;
+import jakarta.persistence.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import patinary.ledger.Document;
+import patinary.ledger.DocumentKind;
+import patinary.ledger.Move;
+
+/** One stretch of work at the bench. */
+@Entity
+@Table(name = "bench_entry")
+@DiscriminatorValue("BENCH_ENTRY")
+public class BenchEntry extends Document {
+
+    private int minutes;
+    private String done = "";
+
+    @ElementCollection
+    @CollectionTable(name = "bench_piece", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    private List<BenchPiece> pieces = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_use", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    @OrderBy("line")
+    private List<SupplyUse> uses = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_use_piece", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    private List<UsePiece> usePieces = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_mishap", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    @OrderBy("line")
+    private List<Mishap> mishaps = new ArrayList<>();
+
+    protected BenchEntry() {}
+
+    BenchEntry(UUID id, BenchContent content) {
+        super(id, DocumentKind.BENCH_ENTRY, content.date(), content.note());
+        fill(content);
+    }
+
+    /** Replaces everything but the id. */
+    void rewrite(BenchContent content) {
+        redate(content.date(), content.note());
+        fill(content);
+    }
+
+    @Override
+    public List<Move> moves() {
+        return BenchPosting.moves(content());
+    }
+
+    public BenchContent content() {
+        return new BenchContent(
+                date(),
+                note(),
+                minutes,
+                done,
+                List.copyOf(pieces),
+                List.copyOf(uses),
+                List.copyOf(usePieces),
+                List.copyOf(mishaps));
+    }
+
+    private void fill(BenchContent content) {
+        minutes = content.minutes();
+        done = content.done();
+        replace(pieces, content.pieces());
+        replace(uses, content.uses());
+        replace(usePieces, content.usePieces());
+        replace(mishaps, content.mishaps());
+    }
+}

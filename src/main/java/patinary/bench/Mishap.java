@@ -1,0 +1,18 @@
+package patinary.bench;
+
+import jakarta.persistence.Embeddable;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A finish that failed.
+ *
+ * @param line order on the entry, from 1
+ * @param pieceId on which piece
+ * @param supplyId with which supply
+ * @param surface on what surface
+ * @param what what happened
+ */
+@Embeddable
+public record Mishap(
+        int line, @Nullable UUID pieceId, @Nullable UUID supplyId, String surface, String what) {}

@@ -1,0 +1,27 @@
+package patinary.selling;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Embeddable;
+import java.math.BigDecimal;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import patinary.money.Amount;
+
+/**
+ * What was given back for one thing.
+ *
+ * @param line order on the refund, from 1
+ * @param pieceId the piece, or null for a retail supply
+ * @param supplyId the retail supply, or null for a piece
+ * @param quantity of the supply, in its base unit
+ * @param amount given back, without tax
+ * @param comesBack whether the thing itself came back into stock
+ */
+@Embeddable
+public record RefundLine(
+        int line,
+        @Nullable UUID pieceId,
+        @Nullable UUID supplyId,
+        @Nullable BigDecimal quantity,
+        @Column(name = "amount_minor") Amount amount,
+        boolean comesBack) {}

@@ -1,0 +1,49 @@
+package patinary.selling;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import patinary.ledger.Tender;
+import patinary.money.Amount;
+
+/**
+ * Everything a sale says.
+ *
+ * @param date the day of the sale
+ * @param note free text
+ * @param channelId where it was sold
+ * @param buyer whom to, free text
+ * @param orderReference the channel's own number for it
+ * @param discount taken off the whole, shared over the lines by price
+ * @param shipping what the buyer paid for shipping, without tax
+ * @param tax sales tax the buyer paid
+ * @param taxPassed whether the channel collected the tax and pays it over itself
+ * @param fee what the channel kept
+ * @param feePlaceId the money place that the fee left from
+ * @param postedOn when it was sent off
+ * @param lines what was sold
+ * @param pieces the pieces of the lines
+ * @param payments how it was paid; adds up to {@link SaleSums#due()}
+ */
+public record SaleContent(
+        LocalDate date,
+        String note,
+        UUID channelId,
+        String buyer,
+        String orderReference,
+        Amount discount,
+        Amount shipping,
+        Amount tax,
+        boolean taxPassed,
+        Amount fee,
+        @Nullable UUID feePlaceId,
+        @Nullable LocalDate postedOn,
+        List<SaleLine> lines,
+        List<SalePiece> pieces,
+        List<Tender> payments) {
+
+    public SaleSums sums() {
+        return SaleSums.of(this);
+    }
+}

@@ -1,0 +1,60 @@
+package patinary.selling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import patinary.ledger.Account;
+import patinary.ledger.Move;
+import patinary.ledger.Move.Destination;
+import patinary.ledger.StockPlace;
+import patinary.ledger.Tags;
+import patinary.ledger.Tender;
+import patinary.money.Amount;
+
+/** The posting rule of a sale; docs/handbook/posting-rules.md. */
+final class SalePosting {
+
+    private SalePosting() {}
+
+    static List<Move> moves(SaleContent sale) {
+        List<Move> moves = new ArrayList<>();
+        for (SaleSums.Part part : sale.sums().parts()) {
+            moves.addAll(income(part));
+        }
+        if (!sale.taxPassed()) {
+            moves.add(new Move.Post(Account.SALES_TAX_DUE, Tags.NONE, sale.tax().negated()));
+        }
+        moves.add(new Move.Post(
+                Account.MONEY, Tags.place(sale.feePlaceId()), sale.fee().negated()));
+        sale.payments().stream().map(Tender::paidIn).forEach(moves::add);
+        moves.addAll(goods(sale));
+        return moves;
+    }
+
+    private static List<Move> income(SaleSums.Part part) {
+        Tags tags = part.tags();
+        return List.of(
+                new Move.Post(Account.SALES, tags, part.price().negated()),
+                new Move.Post(Account.SHIPPING_CHARGED, tags, part.shipping().negated()),
+                new Move.Post(Account.FEES, tags.withCategory("sale"), part.fee()));
+    }
+
+    private static List<Move> goods(SaleContent sale) {
+        List<Move> moves = new ArrayList<>();
+        sale.sums().parts().stream()
+                .map(SaleSums.Part::piece)
+                .filter(Objects::nonNull)
+                .forEach(piece -> moves.add(new Move.PieceOut(piece, Account.COST_OF_PIECES)));
+        for (SaleLine line : sale.lines()) {
+            if (line.supplyId() != null) {
+                Destination sold = new Destination.To(Account.COST_OF_RETAIL, Tags.NONE);
+                moves.add(new Move.SupplyOut(line.supplyId(), StockPlace.SHELF, line.supplyQuantity(), false, sold));
+            }
+        }
+        return moves;
+    }
+
+    static Amount paid(List<Tender> payments) {
+        return payments.stream().map(Tender::amount).collect(Amount.sum());
+    }
+}
