@@ -1,0 +1,34 @@
+package patinary.measure;
+
+import java.util.Locale;
+
+/**
+ * The maker's own word for an amount she uses by eye, for instance a "dab" of 2 ml. Her words are hers to define; a word
+ * that already is a unit cannot be redefined, so that a cup stays a cup.
+ *
+ * @param name one or more words, not starting with a digit
+ * @param quantity what one of it is; above zero
+ */
+public record NamedMeasure(String name, Quantity quantity) {
+
+    /** @throws IllegalArgumentException where the name is blank, starts with a digit or is a unit; or the quantity is not above zero */
+    public NamedMeasure {
+        name = NumberText.plain(name);
+        if (name.isEmpty() || Character.isDigit(name.charAt(0))) {
+            throw new IllegalArgumentException("A measure needs a name that starts with a letter: " + name);
+        }
+        if (UnitWords.find(name).isPresent()) {
+            throw new IllegalArgumentException("Already the name of a unit: " + name);
+        }
+        if (quantity.value().signum() <= 0) {
+            throw new IllegalArgumentException("A measure is more than nothing: " + quantity);
+        }
+    }
+
+    /** Whether a typed word means this measure: same letters in any case, with or without a plural s. */
+    boolean isCalled(String word) {
+        String typed = word.toLowerCase(Locale.ROOT);
+        String own = name.toLowerCase(Locale.ROOT);
+        return typed.equals(own) || typed.equals(own + "s");
+    }
+}

@@ -1,0 +1,76 @@
+package patinary.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MeasuresTest {
+
+    private static final List<NamedMeasure> OWN = List.of(
+            new NamedMeasure("dab", Quantity.of("2", Unit.MILLILITRE)),
+            new NamedMeasure("brush load", Quantity.of("1", Unit.TEASPOON)),
+            new NamedMeasure("strip", Quantity.of("24", Unit.SQUARE_INCH)));
+
+    @ParameterizedTest
+    @CsvSource({
+        "dab, VOLUME, 2",
+        "1 dab, VOLUME, 2",
+        "3 dabs, VOLUME, 6",
+        "1/2 Dab, VOLUME, 1",
+        "2 brush loads, VOLUME, 9.8578431875",
+        "strip, AREA, 154.8384",
+        "1 cup, VOLUME, 236.5882365",
+        "12 x 12 in, AREA, 929.0304",
+        "4, COUNT, 4",
+        "2 oz, MASS, 56.69904625"
+    })
+    void givesTheBaseQuantity(String text, Dimension dimension, String base) {
+        assertThat(Measures.resolve(text, dimension, OWN))
+                .isEqualTo(new Measures.Resolved(Quantity.of(base, Unit.base(dimension))));
+    }
+
+    @Test
+    void saysThatACupMeasuresVolume() {
+        assertThat(Measures.resolve("1 cup", Dimension.AREA, OWN))
+                .isEqualTo(new Measures.Refused(
+                        "measure.error.wrongDimension",
+                        List.of("measure.unit.cup", "measure.dimension.volume", "measure.dimension.area")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "dab, AREA, wrongDimension",
+        "12, VOLUME, unitMissing",
+        "3 dollops, VOLUME, unit",
+        "'', VOLUME, missing",
+        "1/0 dab, VOLUME, zeroDenominator",
+        "'1,250 ml', VOLUME, ambiguous",
+        "2 oz, VOLUME, wrongDimension"
+    })
+    void refusesTheRestWithAReason(String text, Dimension dimension, String reason) {
+        assertThat(Measures.resolve(text, dimension, OWN))
+                .isInstanceOfSatisfying(
+                        Measures.Refused.class,
+                        refused -> assertThat(refused.messageKey()).isEqualTo("measure.error." + reason));
+    }
+
+    @Test
+    void takesTheMeasureThatFitsTheSupply() {
+        List<NamedMeasure> two = List.of(
+                new NamedMeasure("patch", Quantity.of("1", Unit.GRAM)),
+                new NamedMeasure("patch", Quantity.of("9", Unit.SQUARE_CENTIMETRE)));
+        assertThat(Measures.resolve("patch", Dimension.AREA, two))
+                .isEqualTo(new Measures.Resolved(Quantity.of("9", Unit.SQUARE_CENTIMETRE)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"cup, 1", "Fl Oz, 1", "'', 1", "2 dabs, 1", "dab, 0", "dab, -1"})
+    void refusesAMeasureThatCouldMislead(String name, String value) {
+        Quantity quantity = Quantity.of(value, Unit.MILLILITRE);
+        assertThatThrownBy(() -> new NamedMeasure(name, quantity)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
