@@ -1,0 +1,86 @@
+package patinary.shop;
+
+import static org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy.NO_REFERRER;
+
+import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Clock;
+import java.util.Set;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.HttpStatusEntryPoint;
+import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
+import org.springframework.security.web.context.SecurityContextHolderFilter;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
+
+/** Who may go where. What is not named here needs a sign-in. */
+@Configuration(proxyBeanMethods = false)
+class Doors {
+
+    private static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' blob:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; "
+            + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
+    private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
+    private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+
+    @Bean
+    PasswordEncoder passwordEncoder() {
+        return new KeptPasswords();
+    }
+
+    @Bean
+    SecurityFilterChain doors(
+            HttpSecurity http, AfterSignIn signedIn, AfterRefusal refused, Pauses pauses, Clock clock) {
+        http.authorizeHttpRequests(doors -> doors.dispatcherTypeMatchers(DispatcherType.FORWARD, DispatcherType.ERROR)
+                .permitAll()
+                .requestMatchers("/setup", "/sign-in", "/help", "/css/**", "/js/**", "/img/**", "/error")
+                .permitAll()
+                .requestMatchers("/actuator/health")
+                .permitAll()
+                .requestMatchers("/sign-out")
+                .authenticated()
+                .requestMatchers("/shop/**")
+                .hasRole(Role.OWNER.name())
+                .requestMatchers(Doors::changesSomething)
+                .hasAnyRole(Role.OWNER.name(), Role.HELPER.name())
+                .anyRequest()
+                .authenticated());
+        http.formLogin(form -> form.loginPage("/sign-in")
+                .usernameParameter("name")
+                .passwordParameter("password")
+                .successHandler(signedIn)
+                .failureHandler(refused));
+        http.logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"));
+        http.exceptionHandling(trouble -> trouble.accessDeniedHandler(new Refusals())
+                .defaultAuthenticationEntryPointFor(
+                        new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED), Doors::isAskedByScript));
+        http.headers(Doors::headers);
+        http.addFilterBefore(new SignedInState(clock), SecurityContextHolderFilter.class);
+        http.addFilterBefore(new PauseFilter(pauses, refused), UsernamePasswordAuthenticationFilter.class);
+        return http.build();
+    }
+
+    private static void headers(HeadersConfigurer<HttpSecurity> headers) {
+        headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
+                .referrerPolicy(policy -> policy.policy(NO_REFERRER))
+                .permissionsPolicyHeader(policy -> policy.policy(DEVICE_POLICY))
+                .crossOriginOpenerPolicy(policy -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
+                .crossOriginResourcePolicy(policy -> policy.policy(CrossOriginResourcePolicy.SAME_ORIGIN));
+    }
+
+    private static boolean changesSomething(HttpServletRequest request) {
+        return !READING.contains(request.getMethod());
+    }
+
+    /** A script cannot use a sign-in page: it is told the status instead. */
+    private static boolean isAskedByScript(HttpServletRequest request) {
+        String accept = request.getHeader("Accept");
+        return accept != null && accept.startsWith("application/json");
+    }
+}

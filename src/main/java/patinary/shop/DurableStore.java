@@ -1,0 +1,42 @@
+package patinary.shop;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import javax.sql.DataSource;
+import org.springframework.beans.factory.InitializingBean;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/**
+ * Refuses to start on an embedded store that answers before it writes: with H2's usual delay of half a second a killed
+ * program forgets what it has already confirmed. Runs before the first request is taken.
+ */
+@Component
+class DurableStore implements InitializingBean {
+
+    private final DataSource store;
+    private final JdbcClient jdbc;
+
+    DurableStore(DataSource store, JdbcClient jdbc) {
+        this.store = store;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public void afterPropertiesSet() throws SQLException {
+        try (Connection connection = store.getConnection()) {
+            if (!connection.getMetaData().getDatabaseProductName().equals("H2")) {
+                return;
+            }
+        }
+        String delay = jdbc.sql(
+                        "select setting_value from information_schema.settings where setting_name = 'WRITE_DELAY'")
+                .query(String.class)
+                .optional()
+                .orElse("unknown");
+        if (!delay.equals("0")) {
+            throw new IllegalStateException("The store's WRITE_DELAY is " + delay
+                    + " and must be 0, or confirmed records can be lost. Add ;WRITE_DELAY=0 to its address.");
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package patinary.shop;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.UUID;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.money.ShopCurrency;
+
+/** Opens the shop: the owner and the settings come into being together, or not at all. */
+@Service
+class Opening {
+
+    private final Shops shops;
+    private final People people;
+    private final PasswordEncoder passwords;
+    private final Clock clock;
+
+    Opening(Shops shops, People people, PasswordEncoder passwords, Clock clock) {
+        this.shops = shops;
+        this.people = people;
+        this.passwords = passwords;
+        this.clock = clock;
+    }
+
+    /**
+     * @throws org.springframework.dao.DataIntegrityViolationException where two people press the button at once: the
+     *     shop's key lets only the first through
+     */
+    @Transactional
+    public void open(SetupForm form) {
+        if (people.existsByRole(Role.OWNER)) {
+            throw new IllegalStateException("The shop has an owner already");
+        }
+        ShopCurrency currency = ShopCurrency.ofCode(form.currency);
+        String hash = Objects.requireNonNull(passwords.encode(form.password));
+        people.save(new Person(UUID.randomUUID(), form.ownerName, hash, Role.OWNER, clock.instant()));
+        shops.save(shop(form, currency));
+    }
+
+    private Shop shop(SetupForm form, ShopCurrency currency) {
+        Shop shop = new Shop();
+        shop.name = form.shopName;
+        shop.currency = currency.code();
+        shop.minorDigits = currency.digits();
+        shop.costingMethod = CostingMethod.valueOf(form.costingMethod);
+        shop.hourlyRateMinor =
+                form.hourlyRate.isBlank() ? 0 : currency.parse(form.hourlyRate).minor();
+        shop.taxTable = form.taxTable;
+        shop.firstDay = LocalDate.parse(form.firstDay);
+        shop.timeZone = form.timeZone;
+        shop.createdAt = clock.instant();
+        return shop;
+    }
+}

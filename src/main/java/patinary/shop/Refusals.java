@@ -1,0 +1,28 @@
+package patinary.shop;
+
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.web.access.AccessDeniedHandler;
+import org.springframework.security.web.csrf.CsrfException;
+
+/** Tells a form that was open too long from a door that is closed to this person. */
+class Refusals implements AccessDeniedHandler {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Refusals.class);
+
+    @Override
+    public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException refusal)
+            throws IOException, ServletException {
+        LOG.warn(
+                "Refused from {}: {}",
+                request.getRemoteAddr(),
+                refusal.getClass().getSimpleName());
+        boolean tooOld = refusal instanceof CsrfException;
+        request.getRequestDispatcher(tooOld ? "/refused/too-old" : "/refused").forward(request, response);
+    }
+}

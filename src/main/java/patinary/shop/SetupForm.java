@@ -1,0 +1,17 @@
+package patinary.shop;
+
+/** The answers of the setup page, as typed. */
+class SetupForm {
+
+    public String code = "";
+    public String ownerName = "";
+    public String password = "";
+    public String shopName = "";
+    public String currency = "USD";
+    public String taxTable = "us-schedule-c";
+    public String hourlyRate = "";
+    public String costingMethod = CostingMethod.FIFO.name();
+    public String firstDay = "";
+    public String timeZone = "";
+    public String next = "later";
+}

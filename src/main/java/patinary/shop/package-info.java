@@ -1,0 +1,7 @@
+/** The shop's settings, the people who work with it, first start and sign-in. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "web"})
+package patinary.shop;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** The shell around every page: layout, fields, words for amounts and dates, error pages. Knows no feature. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "measure"})
+package patinary.web;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

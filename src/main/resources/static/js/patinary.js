@@ -1,0 +1,44 @@
+// Small comforts. Every page works without this file.
+"use strict";
+
+// A "Show" button beside a password.
+for (const box of document.querySelectorAll("[data-reveal]")) {
+  const field = box.querySelector("input");
+  const button = document.createElement("button");
+  button.type = "button";
+  button.textContent = box.dataset.show;
+  button.setAttribute("aria-controls", field.id);
+  button.addEventListener("click", () => {
+    const hidden = field.type === "password";
+    field.type = hidden ? "text" : "password";
+    button.textContent = hidden ? box.dataset.hide : box.dataset.show;
+  });
+  field.form.addEventListener("submit", () => { field.type = "password"; });
+  box.append(button);
+}
+
+// After a refused form: the summary is read first.
+const summary = document.getElementById("summary");
+if (summary) summary.focus();
+
+// A second tap on a slow connection does not send twice; the server would notice it as well.
+for (const form of document.querySelectorAll("form[method=post]")) {
+  form.addEventListener("submit", event => {
+    if (form.dataset.sent) { event.preventDefault(); return; }
+    form.dataset.sent = "yes";
+    if (event.submitter) event.submitter.setAttribute("aria-busy", "true");
+  });
+}
+addEventListener("pageshow", () => {
+  for (const form of document.querySelectorAll("form[data-sent]")) {
+    delete form.dataset.sent;
+    for (const button of form.querySelectorAll("[aria-busy]")) button.removeAttribute("aria-busy");
+  }
+});
+
+// The list behind "More" closes when another place is touched or Escape is pressed.
+const more = document.querySelector("details.more");
+if (more) {
+  document.addEventListener("click", event => { if (!more.contains(event.target)) more.open = false; });
+  document.addEventListener("keydown", event => { if (event.key === "Escape") more.open = false; });
+}
