@@ -1,6 +1,6 @@
-/** What is spent besides stock: expenses, trips, other income. */
+/** Expenses, trips and mileage rates, other income, sales tax paid over, owner money and money places. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money"})
+@ApplicationModule(allowedDependencies = {"money", "ledger", "shop", "web"})
 package patinary.spending;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,7 @@
+/** Bench entries: work, supplies used, what went wrong. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies"})
+package patinary.bench;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

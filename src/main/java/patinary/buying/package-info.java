@@ -1,0 +1,7 @@
+/** Sources, receipts, returns to suppliers and bills paid. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies"})
+package patinary.buying;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** The shop archive, its import and export, and the commands beside the server. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web"})
+package patinary.exchange;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** What moves: read only, from the reports views. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web"})
+package patinary.insight;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,20 @@
+package patinary.selling;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.repository.Repository;
+
+/** The stored Channel rows. */
+public interface Channels extends Repository<Channel, UUID> {
+
+    Optional<Channel> findById(UUID id);
+
+    List<Channel> findAllByOrderByName();
+
+    boolean existsByNameIgnoreCase(String value);
+
+    void delete(Channel row);
+
+    Channel save(Channel row);
+}

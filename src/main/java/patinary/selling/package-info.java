@@ -1,0 +1,7 @@
+/** Channels, offers, sales, payments, refunds, postage and payouts. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies"})
+package patinary.selling;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,7 @@
+/** The records of a year and the dated tax tables: read only, but for the seal of a year. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"money", "ledger", "shop", "web"})
+package patinary.taxyear;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
