@@ -745,6 +745,7 @@ create table uncosted_use (
     document_id uuid not null,
     line integer not null,
     supply_id uuid not null,
+    place varchar(10) not null,
     quantity numeric(30, 14) not null,
     constraint uncosted_use_pk primary key (document_id, line),
     constraint uncosted_use_document_fk foreign key (document_id) references document (id),

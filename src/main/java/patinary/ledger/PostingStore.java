@@ -67,7 +67,10 @@ class PostingStore {
                 select u.*, d.kind_rank, d.doc_date from uncosted_use u join document d on d.id = u.document_id
                 order by u.document_id, u.line""",
                 (row, number) -> new Replay.Uncosted(
-                        reference(row), row.getObject("supply_id", UUID.class), row.getBigDecimal("quantity")));
+                        reference(row),
+                        row.getObject("supply_id", UUID.class),
+                        StockPlace.valueOf(row.getString("place")),
+                        row.getBigDecimal("quantity")));
     }
 
     void replaceUncosted(List<Replay.Uncosted> uses) {
@@ -75,10 +78,11 @@ class PostingStore {
         int line = 0;
         for (Replay.Uncosted use : uses) {
             jdbc.update(
-                    "insert into uncosted_use (document_id, line, supply_id, quantity) values (?, ?, ?, ?)",
+                    "insert into uncosted_use (document_id, line, supply_id, place, quantity) values (?, ?, ?, ?, ?)",
                     use.document().id(),
                     line++,
                     use.supply(),
+                    use.place().name(),
                     use.quantity());
         }
     }

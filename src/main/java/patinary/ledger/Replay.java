@@ -32,7 +32,7 @@ public final class Replay {
             Map<UUID, Amount> pieces) {}
 
     /** A quantity, in the supply's base unit, that was used before it was bought. */
-    public record Uncosted(DocumentRef document, UUID supply, BigDecimal quantity) {}
+    public record Uncosted(DocumentRef document, UUID supply, StockPlace place, BigDecimal quantity) {}
 
     /** What is left: the quantity is below zero where more was used than bought. */
     public record StockLeft(UUID supply, StockPlace place, BigDecimal quantity, Amount cost) {}

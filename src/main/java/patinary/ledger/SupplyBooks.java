@@ -63,7 +63,8 @@ final class SupplyBooks {
     List<Replay.Uncosted> uncosted() {
         return books.values().stream()
                 .flatMap(book -> book.waiting().stream())
-                .map(use -> new Replay.Uncosted(use.document(), use.move().supply(), use.waiting()))
+                .map(use -> new Replay.Uncosted(
+                        use.document(), use.move().supply(), use.move().place(), use.waiting()))
                 .toList();
     }
 }

@@ -1,0 +1,48 @@
+-- What is left of supplies and of money, and what is owed; all from the postings.
+-- Views depend on views of lower numbers: after changing one, change the later files too, so that they are made anew.
+
+drop view if exists stock_left cascade;
+
+create view stock_left as
+select moved.supply_id,
+       moved.place,
+       moved.quantity,
+       moved.cost_minor,
+       coalesce((select sum(u.quantity)
+                 from uncosted_use u
+                 where u.supply_id = moved.supply_id and u.place = moved.place), 0) as uncosted_quantity
+from (select p.supply_id,
+             p.account as place,
+             sum(p.quantity) as quantity,
+             cast(sum(p.amount_minor) as bigint) as cost_minor
+      from posting p
+      where p.account in ('BENCH', 'SHELF')
+      group by p.supply_id, p.account) moved;
+
+drop view if exists money_left cascade;
+
+create view money_left as
+select p.place_id, cast(sum(p.amount_minor) as bigint) as amount_minor
+from posting p
+where p.account = 'MONEY'
+group by p.place_id;
+
+-- By sale, or by the opening document for what was owed on the first day.
+drop view if exists owed_to_shop cascade;
+
+create view owed_to_shop as
+select coalesce(p.origin_id, p.document_id) as sale_id, cast(sum(p.amount_minor) as bigint) as amount_minor
+from posting p
+where p.account = 'RECEIVABLE'
+group by coalesce(p.origin_id, p.document_id)
+having sum(p.amount_minor) <> 0;
+
+-- By receipt, or by the opening document for what was owed on the first day.
+drop view if exists owed_by_shop cascade;
+
+create view owed_by_shop as
+select coalesce(p.origin_id, p.document_id) as receipt_id, cast(-sum(p.amount_minor) as bigint) as amount_minor
+from posting p
+where p.account = 'PAYABLE'
+group by coalesce(p.origin_id, p.document_id)
+having sum(p.amount_minor) <> 0;

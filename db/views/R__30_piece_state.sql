@@ -1,0 +1,96 @@
+-- Where each piece stands: found, on the bench, ready, on offer, sold, or gone. Derived from the documents alone.
+
+drop view if exists piece_state cascade;
+
+create view piece_state as
+with last_sale as (
+    select sp.piece_id, max(d.doc_date) as sold_on, count(*) as times
+    from sale_piece sp
+    join document d on d.id = sp.sale_id
+    group by sp.piece_id
+),
+came_back as (
+    select rl.piece_id, count(*) as times
+    from refund_line rl
+    where rl.comes_back and rl.piece_id is not null
+    group by rl.piece_id
+),
+gone as (
+    select g.piece_id, max(d.doc_date) as since
+    from (select lg.piece_id, lg.id as document_id from letting_go lg
+          union all
+          select sr.piece_id, sr.supplier_return_id from supplier_return_piece sr
+          union all
+          select rf.piece_id, rf.regrouping_id
+          from regrouping_from rf
+          where not exists (select 1 from regrouping_to rt
+                            where rt.regrouping_id = rf.regrouping_id and rt.piece_id = rf.piece_id)) g
+    join document d on d.id = g.document_id
+    group by g.piece_id
+),
+-- An offer stands until it is withdrawn or the piece is sold on or after its first day.
+live_offer as (
+    select op.piece_id, op.offer_id, d.doc_date as since,
+           row_number() over (partition by op.piece_id order by d.doc_date desc, d.id desc) as rank_in_piece
+    from offer_piece op
+    join offer o on o.id = op.offer_id
+    join document d on d.id = o.id
+    left join last_sale ls on ls.piece_id = op.piece_id
+    where o.ended_on is null and (ls.sold_on is null or ls.sold_on < d.doc_date)
+),
+last_work as (
+    select bp.piece_id, bp.ready, d.doc_date as since,
+           row_number() over (partition by bp.piece_id order by d.doc_date desc, d.id desc) as rank_in_piece
+    from bench_piece bp
+    join document d on d.id = bp.bench_entry_id
+),
+last_price as (
+    select opr.offer_id, opr.price_minor,
+           row_number() over (partition by opr.offer_id order by opr.valid_from desc) as rank_in_offer
+    from offer_price opr
+),
+found as (
+    select f.piece_id, min(d.doc_date) as since
+    from (select rp.piece_id, rp.receipt_id as document_id from receipt_piece rp
+          union all
+          select op.piece_id, op.opening_id from opening_piece op
+          union all
+          select rt.piece_id, rt.regrouping_id from regrouping_to rt) f
+    join document d on d.id = f.document_id
+    group by f.piece_id
+)
+select p.id as piece_id,
+       case
+           when gone.piece_id is not null then 'GONE'
+           when ls.times > coalesce(cb.times, 0) then 'SOLD'
+           when lo.offer_id is not null then 'OFFERED'
+           when lw.ready then 'READY'
+           when lw.piece_id is not null then 'BENCH'
+           else 'FOUND'
+       end as state,
+       case
+           when gone.piece_id is not null then gone.since
+           when ls.times > coalesce(cb.times, 0) then ls.sold_on
+           when lo.offer_id is not null then lo.since
+           when lw.piece_id is not null then lw.since
+           else found.since
+       end as since,
+       found.since as found_on,
+       lo.offer_id,
+       lp.price_minor,
+       case when ls.times > coalesce(cb.times, 0) then
+           (select d.id
+            from sale_piece sp
+            join document d on d.id = sp.sale_id
+            where sp.piece_id = p.id
+            order by d.doc_date desc, d.id desc
+            fetch first 1 row only)
+       end as sale_id
+from piece p
+left join gone on gone.piece_id = p.id
+left join last_sale ls on ls.piece_id = p.id
+left join came_back cb on cb.piece_id = p.id
+left join live_offer lo on lo.piece_id = p.id and lo.rank_in_piece = 1
+left join last_price lp on lp.offer_id = lo.offer_id and lp.rank_in_offer = 1
+left join last_work lw on lw.piece_id = p.id and lw.rank_in_piece = 1
+left join found on found.piece_id = p.id;
