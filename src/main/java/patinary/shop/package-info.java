@@ -1,6 +1,6 @@
 /** The shop's settings, the people who work with it, first start and sign-in. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "web"})
+@ApplicationModule(allowedDependencies = {"money", "ledger", "web"})
 package patinary.shop;
 
 import org.jspecify.annotations.NullMarked;

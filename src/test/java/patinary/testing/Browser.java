@@ -95,6 +95,7 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
     /** One person's stay in the shop, with her own cookies. */
     public static final class Visit {
 
+        private static final double PATIENCE = 10_000;
         private static final Path PICTURES = Path.of("target", "screenshots");
 
         private final BrowserContext context;
@@ -105,6 +106,7 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
             this.context =
                     browser.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setBaseURL(start));
             this.start = start;
+            context.setDefaultTimeout(PATIENCE);
             this.page = context.newPage();
         }
 
