@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.stereotype.Component;
 import org.springframework.web.context.request.RequestAttributes;
 import org.springframework.web.context.request.RequestContextHolder;
+import patinary.ledger.StockMethod;
 import patinary.money.Amount;
 import patinary.money.ShopCurrency;
 
@@ -44,7 +45,7 @@ public class CurrentShop {
         return currencies.computeIfAbsent(shop().currency, ShopCurrency::ofCode);
     }
 
-    public CostingMethod costingMethod() {
+    public StockMethod costingMethod() {
         return shop().costingMethod;
     }
 
@@ -70,6 +71,14 @@ public class CurrentShop {
     /** Today, where the shop is. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone());
+    }
+
+    /** Forgets what this request has read, after a change. */
+    void changed() {
+        RequestAttributes request = RequestContextHolder.getRequestAttributes();
+        if (request != null) {
+            request.removeAttribute(KEPT, RequestAttributes.SCOPE_REQUEST);
+        }
     }
 
     private Shop shop() {

@@ -35,7 +35,7 @@ class Doors {
     }
 
     @Bean
-    SecurityFilterChain doors(
+    SecurityFilterChain guard(
             HttpSecurity http, AfterSignIn signedIn, AfterRefusal refused, Pauses pauses, Clock clock) {
         http.authorizeHttpRequests(doors -> doors.dispatcherTypeMatchers(DispatcherType.FORWARD, DispatcherType.ERROR)
                 .permitAll()

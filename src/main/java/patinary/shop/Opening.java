@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.StockMethod;
 import patinary.money.ShopCurrency;
 
 /** Opens the shop: the owner and the settings come into being together, or not at all. */
@@ -45,7 +46,7 @@ class Opening {
         shop.name = form.shopName;
         shop.currency = currency.code();
         shop.minorDigits = currency.digits();
-        shop.costingMethod = CostingMethod.valueOf(form.costingMethod);
+        shop.costingMethod = StockMethod.valueOf(form.costingMethod);
         shop.hourlyRateMinor =
                 form.hourlyRate.isBlank() ? 0 : currency.parse(form.hourlyRate).minor();
         shop.taxTable = form.taxTable;

@@ -3,6 +3,8 @@ package patinary.shop;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Books;
+import patinary.ledger.StockMethod;
 import patinary.money.Amount;
 import patinary.money.ShopCurrency;
 
@@ -11,9 +13,13 @@ import patinary.money.ShopCurrency;
 class Settings {
 
     private final Shops shops;
+    private final CurrentShop current;
+    private final Books books;
 
-    Settings(Shops shops) {
+    Settings(Shops shops, CurrentShop current, Books books) {
         this.shops = shops;
+        this.current = current;
+        this.books = books;
     }
 
     @Transactional(readOnly = true)
@@ -29,7 +35,12 @@ class Settings {
         return form;
     }
 
-    /** @throws OptimisticLockingFailureException where the settings changed after the form was drawn */
+    /**
+     * Changes the settings; another costing method derives all postings anew in the same step.
+     *
+     * @throws OptimisticLockingFailureException where the settings changed after the form was drawn
+     * @throws patinary.ledger.Refused where the books cannot be kept by the new method
+     */
     @Transactional
     public void change(SettingsForm form, Amount hourlyRate) {
         Shop shop = shops.findById(Shop.ONLY).orElseThrow();
@@ -38,8 +49,13 @@ class Settings {
         }
         shop.name = form.shopName;
         shop.taxTable = form.taxTable;
-        shop.costingMethod = CostingMethod.valueOf(form.costingMethod);
         shop.hourlyRateMinor = hourlyRate.minor();
         shop.timeZone = form.timeZone;
+        StockMethod method = StockMethod.valueOf(form.costingMethod);
+        if (shop.costingMethod != method) {
+            shop.costingMethod = method;
+            current.changed();
+            books.rederive();
+        }
     }
 }

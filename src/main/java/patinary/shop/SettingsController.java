@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.ledger.Refused;
 import patinary.money.Amount;
 import patinary.web.Notice;
 
@@ -48,7 +49,12 @@ class SettingsController {
             response.setStatus(422);
             return page(model);
         }
-        settings.change(form, rate);
+        try {
+            settings.change(form, rate);
+        } catch (Refused refused) {
+            errors.rejectValue("costingMethod", "shop.error.costing-refused");
+            return page(model);
+        }
         Notice.next(redirect, "shop.settings.saved");
         return "redirect:/shop";
     }

@@ -1,5 +1,7 @@
 package patinary.shop;
 
+import patinary.ledger.StockMethod;
+
 /** The answers of the setup page, as typed. */
 class SetupForm {
 
@@ -10,7 +12,7 @@ class SetupForm {
     public String currency = "USD";
     public String taxTable = "us-schedule-c";
     public String hourlyRate = "";
-    public String costingMethod = CostingMethod.FIFO.name();
+    public String costingMethod = StockMethod.FIFO.name();
     public String firstDay = "";
     public String timeZone = "";
     public String next = "later";

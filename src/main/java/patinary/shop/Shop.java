@@ -9,6 +9,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.LocalDate;
+import patinary.ledger.StockMethod;
 
 /** The one shop of this database. Currency and first day are fixed at the start: every record is counted in them. */
 @Entity
@@ -30,7 +31,7 @@ class Shop {
 
     @Enumerated(EnumType.STRING)
     @Column(name = "costing_method")
-    CostingMethod costingMethod;
+    StockMethod costingMethod;
 
     @Column(name = "hourly_rate_minor")
     long hourlyRateMinor;

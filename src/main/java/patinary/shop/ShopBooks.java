@@ -4,7 +4,7 @@ import org.springframework.stereotype.Component;
 import patinary.ledger.BooksSettings;
 import patinary.ledger.StockMethod;
 
-/** Tells the books how this shop lets supplies leave stock. */
+/** Tells the books how this shop counts its supplies. */
 @Component
 class ShopBooks implements BooksSettings {
 
@@ -16,6 +16,6 @@ class ShopBooks implements BooksSettings {
 
     @Override
     public StockMethod stockMethod() {
-        return StockMethod.valueOf(shop.costingMethod().name());
+        return shop.costingMethod();
     }
 }

@@ -1,0 +1,172 @@
+package patinary.testing;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.extension.AfterEachCallback;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ParameterContext;
+import org.junit.jupiter.api.extension.ParameterResolver;
+import org.opentest4j.TestAbortedException;
+import org.springframework.boot.web.server.context.WebServerApplicationContext;
+import org.springframework.test.context.junit.jupiter.SpringExtension;
+
+/**
+ * Drives the pages with a real browser: {@code @ExtendWith(Browser.class)} on a {@link ShopTest}, then a parameter of
+ * type {@code Browser.Visit}.
+ *
+ * <p>Where there is no Chromium ({@code /usr/bin/chromium}, or {@code -Dpatinary.browser.path}) the tests are left out
+ * with a loud message; with {@code -Dpatinary.browser=required} they fail.
+ */
+public final class Browser implements BeforeEachCallback, AfterEachCallback, ParameterResolver {
+
+    private static final Path CHROMIUM = Path.of(System.getProperty("patinary.browser.path", "/usr/bin/chromium"));
+    private static final List<String> QUIET = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--no-first-run");
+
+    private static com.microsoft.playwright.@org.jspecify.annotations.Nullable Browser running;
+
+    private final ExtensionContext.Namespace mine = ExtensionContext.Namespace.create(Browser.class);
+
+    @Override
+    public void beforeEach(ExtensionContext test) {
+        if (!Files.isExecutable(CHROMIUM)) {
+            String missing =
+                    "NO BROWSER at " + CHROMIUM + ": the pages of " + test.getDisplayName() + " are NOT tested";
+            if ("required".equals(System.getProperty("patinary.browser"))) {
+                throw new AssertionError(missing);
+            }
+            System.err.println(missing);
+            throw new TestAbortedException(missing);
+        }
+        int port = ((WebServerApplicationContext) SpringExtension.getApplicationContext(test))
+                .getWebServer()
+                .getPort();
+        test.getStore(mine).put("visit", new Visit(browser(), "http://localhost:" + port));
+    }
+
+    @Override
+    public void afterEach(ExtensionContext test) {
+        Visit visit = test.getStore(mine).remove("visit", Visit.class);
+        if (visit != null) {
+            visit.context.close();
+        }
+    }
+
+    @Override
+    public boolean supportsParameter(ParameterContext parameter, ExtensionContext test) {
+        return parameter.getParameter().getType() == Visit.class;
+    }
+
+    @Override
+    public Object resolveParameter(ParameterContext parameter, ExtensionContext test) {
+        return test.getStore(mine).get("visit", Visit.class);
+    }
+
+    private static synchronized com.microsoft.playwright.Browser browser() {
+        if (running == null) {
+            Playwright playwright = Playwright.create(
+                    new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+            running = playwright
+                    .chromium()
+                    .launch(new BrowserType.LaunchOptions()
+                            .setExecutablePath(CHROMIUM)
+                            .setHeadless(true)
+                            .setArgs(QUIET));
+            Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+        }
+        return running;
+    }
+
+    /** One person's stay in the shop, with her own cookies. */
+    public static final class Visit {
+
+        private static final double PATIENCE = 10_000;
+        private static final Path PICTURES = Path.of("target", "screenshots");
+
+        private final BrowserContext context;
+        private final String start;
+        private final Page page;
+
+        Visit(com.microsoft.playwright.Browser browser, String start) {
+            this.context =
+                    browser.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setBaseURL(start));
+            this.start = start;
+            context.setDefaultTimeout(PATIENCE);
+            this.page = context.newPage();
+        }
+
+        public Page page() {
+            return page;
+        }
+
+        public BrowserContext context() {
+            return context;
+        }
+
+        /** Goes to a path of the shop. */
+        public Page open(String path) {
+            page.navigate(start + path);
+            return page;
+        }
+
+        /** Signs the invented owner in, by the page. */
+        public Page signIn() {
+            open("/sign-in");
+            page.fill("#name", InventedShop.OWNER);
+            page.fill("#password", InventedShop.PASSWORD);
+            page.click("main button[type=submit]");
+            page.waitForURL(start + "/");
+            return page;
+        }
+
+        /** Fails where the page has a finding of the accessibility rules, on a phone and on a laptop; takes pictures. */
+        public void look(String name) {
+            for (Sight sight : Sight.values()) {
+                page.setViewportSize(sight.width, sight.height);
+                page.screenshot(new Page.ScreenshotOptions()
+                        .setPath(PICTURES.resolve(name + "-" + sight.name().toLowerCase() + ".png"))
+                        .setFullPage(true));
+                List<Rule> findings = new AxeBuilder(page).analyze().getViolations();
+                if (!findings.isEmpty()) {
+                    throw new AssertionError(name + " on a " + sight + ": " + findings);
+                }
+                double overflow = ((Number) page.evaluate(
+                                "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                        .doubleValue();
+                if (overflow > 0) {
+                    throw new AssertionError(name + " on a " + sight + " scrolls sideways by " + overflow);
+                }
+            }
+        }
+    }
+
+    /** The screens that pages are looked at on. */
+    enum Sight {
+        NARROW(320, 640),
+        PHONE(390, 844),
+        LAPTOP(1280, 800);
+
+        final int width;
+        final int height;
+
+        Sight(int width, int height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package patinary.testing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.platform.commons.support.AnnotationSupport;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.junit.jupiter.SpringExtension;
+
+/**
+ * Empties every table before each test method. Tables that the migrations filled keep their rows: what is there before
+ * the first test is reference data.
+ */
+public final class CleanShop implements BeforeEachCallback {
+
+    private static final Map<ApplicationContext, List<String>> EMPTIED = new ConcurrentHashMap<>();
+
+    @Override
+    public void beforeEach(ExtensionContext test) {
+        ApplicationContext program = SpringExtension.getApplicationContext(test);
+        JdbcClient jdbc = program.getBean(JdbcClient.class);
+        empty(jdbc, EMPTIED.computeIfAbsent(program, first -> tablesWithoutReferenceData(jdbc)));
+        boolean open = AnnotationSupport.findAnnotation(test.getRequiredTestClass(), ShopTest.class)
+                .map(ShopTest::open)
+                .orElse(true);
+        if (open) {
+            InventedShop.open(program);
+        }
+    }
+
+    private static List<String> tablesWithoutReferenceData(JdbcClient jdbc) {
+        List<String> tables = jdbc.sql("""
+                        select lower(table_name) from information_schema.tables
+                        where lower(table_schema) = 'public' and table_type = 'BASE TABLE'
+                          and lower(table_name) <> 'flyway_schema_history'
+                        order by 1
+                        """).query(String.class).list();
+        List<String> emptied = new ArrayList<>();
+        for (String table : tables) {
+            boolean filled =
+                    jdbc.sql("select count(*) from " + table).query(Long.class).single() > 0;
+            // What the program itself writes at the start is no reference data.
+            if (!filled || table.startsWith("spring_session")) {
+                emptied.add(table);
+            }
+        }
+        return emptied;
+    }
+
+    private static void empty(JdbcClient jdbc, List<String> tables) {
+        String product = jdbc.sql("select 1 from information_schema.tables where lower(table_name) = 'settings' "
+                        + "and lower(table_schema) = 'information_schema'")
+                .query(Integer.class)
+                .optional()
+                .map(h2 -> "h2")
+                .orElse("postgresql");
+        if (product.equals("postgresql")) {
+            jdbc.sql("truncate table " + String.join(", ", tables) + " restart identity cascade")
+                    .update();
+            return;
+        }
+        jdbc.sql("set referential_integrity false").update();
+        try {
+            tables.forEach(table ->
+                    jdbc.sql("truncate table " + table + " restart identity").update());
+        } finally {
+            jdbc.sql("set referential_integrity true").update();
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package patinary.testing;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.springframework.boot.test.util.TestPropertyValues;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.testcontainers.DockerClientFactory;
+import org.testcontainers.postgresql.PostgreSQLContainer;
+
+/**
+ * Starts the database that {@code -Dpatinary.test.database} names, once for all tests of a run. An unknown name fails: a
+ * database that was asked for is never silently left out.
+ *
+ * <p>PostgreSQL runs in a container where {@code -Dpatinary.test.containers=true} (or the environment's
+ * {@code PATINARY_TEST_CONTAINERS=true}) allows it and an engine answers; otherwise as an unpacked program.
+ */
+public final class TestDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+
+    private static final String CHOSEN = System.getProperty("patinary.test.database", "h2");
+    private static final String IMAGE = "postgres:17";
+
+    /** The preset code of first start in tests. */
+    public static final String SETUP_CODE = "TEST-2345";
+
+    private static List<String> address = List.of();
+
+    @Override
+    public void initialize(ConfigurableApplicationContext context) {
+        TestPropertyValues.of(address())
+                .and("patinary.setup-code=" + SETUP_CODE)
+                .applyTo(context);
+    }
+
+    private static synchronized List<String> address() {
+        if (address.isEmpty()) {
+            address = switch (CHOSEN) {
+                case "h2" -> h2();
+                case "postgresql" -> containersAllowed() ? container() : unpacked();
+                default ->
+                    throw new IllegalArgumentException("patinary.test.database must be h2 or postgresql: " + CHOSEN);
+            };
+        }
+        return address;
+    }
+
+    private static List<String> h2() {
+        try {
+            Path folder = Files.createTempDirectory("patinary-test");
+            return List.of("patinary.data=" + folder);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private static boolean containersAllowed() {
+        boolean allowed = Boolean.getBoolean("patinary.test.containers")
+                || "true".equals(System.getenv("PATINARY_TEST_CONTAINERS"));
+        return allowed && DockerClientFactory.instance().isDockerAvailable();
+    }
+
+    private static List<String> container() {
+        // Closed with the run by the container library itself.
+        PostgreSQLContainer server = new PostgreSQLContainer(IMAGE);
+        server.start();
+        return properties(server.getJdbcUrl(), server.getUsername(), server.getPassword());
+    }
+
+    private static List<String> unpacked() {
+        try {
+            // Closed with the run by its own shutdown hook.
+            EmbeddedPostgres server = EmbeddedPostgres.builder().start();
+            return properties(server.getJdbcUrl("postgres", "postgres"), "postgres", "");
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static List<String> properties(String url, String user, String password) {
+        return List.of(
+                "spring.datasource.url=" + url,
+                "spring.datasource.username=" + user,
+                "spring.datasource.password=" + password);
+    }
+}
