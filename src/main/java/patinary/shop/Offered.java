@@ -15,7 +15,7 @@ final class Offered {
     static List<Choice> currencies() {
         return CurrencyUnit.registeredCurrencies().stream()
                 .filter(unit -> !unit.isPseudoCurrency())
-                .map(unit -> Choice.named(unit.getCode(), unit.getCode() + " " + nameOf(unit)))
+                .map(unit -> Choice.named(unit.getCode(), unit.getCode() + " – " + nameOf(unit)))
                 .toList();
     }
 
