@@ -20,7 +20,10 @@ final class Offered {
     }
 
     static List<Choice> taxTables() {
-        return List.of(Choice.said("us-schedule-c", "shop.tax.us-schedule-c"), Choice.said("plain", "shop.tax.plain"));
+        return List.of(
+                Choice.said("us-schedule-c", "shop.tax.us-schedule-c"),
+                Choice.said("uk-self-employment-short", "shop.tax.uk-self-employment-short"),
+                Choice.said("plain", "shop.tax.plain"));
     }
 
     static List<Choice> costingMethods() {
