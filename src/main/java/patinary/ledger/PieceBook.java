@@ -89,6 +89,7 @@ final class PieceBook {
                 state.partOf = to;
             }
         }
+        to.forEach(share -> state(share.piece()).partOf = List.of());
         share(exact, to, Tags.NONE);
         share(estimated, to, Tags.NONE.withEstimated(true));
     }

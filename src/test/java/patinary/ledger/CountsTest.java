@@ -3,6 +3,7 @@ package patinary.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 import static patinary.ledger.Story.BOWL;
 import static patinary.ledger.Story.TRAY;
+import static patinary.ledger.Story.VASE;
 
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -30,8 +31,7 @@ class CountsTest {
         assertThat(told.quantity(StockPlace.BENCH)).isEqualByComparingTo("1");
         assertThat(told.cost(StockPlace.BENCH)).isEqualTo(100);
         assertThat(told.postings()
-                        .filter(p -> p.document().id().equals(count)
-                                && BOWL.equals(p.tags().piece())))
+                        .filter(p -> p.document().id().equals(count) && BOWL.equals(p.tags().piece())))
                 .allMatch(p -> first.equals(p.tags().origin()) && p.tags().estimated());
     }
 
@@ -78,8 +78,7 @@ class CountsTest {
         assertThat(told.on(3, Account.WRITE_OFFS)).isEqualTo(100);
         assertThat(told.on(Account.PIECES, BOWL)).isEqualTo(400);
         assertThat(told.postings().filter(p -> p.account() == Account.WRITE_OFFS))
-                .allMatch(p -> "count".equals(p.tags().category())
-                        && Story.PAINT.equals(p.tags().supply()));
+                .allMatch(p -> "count".equals(p.tags().category()) && Story.PAINT.equals(p.tags().supply()));
     }
 
     /** First in, first out values what is found at the latest lot's cost, the moving average at the average. */
@@ -204,7 +203,11 @@ class CountsTest {
         story.document(
                 2,
                 DocumentKind.BENCH_ENTRY,
-                Story.out(StockPlace.BENCH, "4", true, new Destination.To(Account.EXPENSE, Tags.category("trials"))));
+                Story.out(
+                        StockPlace.BENCH,
+                        "4",
+                        true,
+                        new Destination.To(Account.EXPENSE, Tags.category("trials"))));
         story.counted(3, "8");
         Told told = story.told();
         assertThat(told.on(Account.EXPENSE)).isEqualTo(200);

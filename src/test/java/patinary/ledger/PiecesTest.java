@@ -114,7 +114,24 @@ class PiecesTest {
         story.used(1, "1", SET);
         story.regrouped(2, List.of(SET), share(BOWL, "1"), share(TRAY, "2"));
         story.bought(4, "1", 90);
-        assertThat(story.told().result().pieces()).containsOnly(Map.entry(BOWL, cents(30)), Map.entry(TRAY, cents(60)));
+        assertThat(story.told().result().pieces())
+                .containsOnly(Map.entry(BOWL, cents(30)), Map.entry(TRAY, cents(60)));
+    }
+
+    /** A set that did not sell is broken up into the very pieces it was made of. */
+    @Test
+    void setCanBeBrokenUpIntoItsPiecesAgain() {
+        story.boughtPiece(1, BOWL, 500);
+        story.boughtPiece(1, TRAY, 300);
+        story.regrouped(2, List.of(BOWL, TRAY), share(SET, "1"));
+        story.regrouped(3, List.of(SET), share(BOWL, "5"), share(TRAY, "3"));
+        story.bought(4, "1", 100);
+        story.used(5, "1", BOWL);
+        story.sold(6, TRAY);
+        Told told = story.told();
+        assertThat(told.problems()).isEmpty();
+        assertThat(told.result().pieces()).containsOnly(Map.entry(BOWL, cents(600)));
+        assertThat(told.on(Account.COST_OF_PIECES)).isEqualTo(300);
     }
 
     @Test

@@ -27,7 +27,8 @@ class UsesTest {
         story.used(3, "1", TRAY);
         story.used(4, "1", VASE);
         Told told = story.told(method);
-        assertThat(List.of(told.on(Account.PIECES, BOWL), told.on(Account.PIECES, TRAY), told.on(Account.PIECES, VASE)))
+        assertThat(List.of(
+                        told.on(Account.PIECES, BOWL), told.on(Account.PIECES, TRAY), told.on(Account.PIECES, VASE)))
                 .containsExactly(333L, 334L, 333L);
         assertThat(told.cost(StockPlace.BENCH)).isZero();
     }
@@ -74,8 +75,7 @@ class UsesTest {
         assertThat(told.on(2, Account.PIECES)).isZero();
         assertThat(told.of(receipt, Account.PIECES)).isEqualTo(400);
         assertThat(told.postings().filter(p -> p.account() == Account.PIECES))
-                .allMatch(p ->
-                        use.equals(p.tags().origin()) && PAINT.equals(p.tags().supply()));
+                .allMatch(p -> use.equals(p.tags().origin()) && PAINT.equals(p.tags().supply()));
         assertThat(told.result().uncosted()).isEmpty();
         assertThat(told.quantity(StockPlace.BENCH)).isEqualByComparingTo("6");
         assertThat(told.cost(StockPlace.BENCH)).isEqualTo(600);
