@@ -145,6 +145,20 @@ class PiecesTest {
                 .containsExactly(Problem.Reason.PIECE_ALREADY_GONE, Problem.Reason.PIECE_ALREADY_GONE);
     }
 
+    /** What is refused posts nothing by halves. */
+    @Test
+    void regroupingIntoASoldPieceIsRefusedWhole() {
+        story.boughtPiece(1, BOWL, 500);
+        story.boughtPiece(1, TRAY, 300);
+        story.sold(2, TRAY);
+        UUID regrouping = story.regrouped(3, List.of(BOWL), share(TRAY, "1"));
+        UUID other = story.regrouped(4, List.of(BOWL, TRAY), share(SET, "1"));
+        Told told = story.told();
+        assertThat(told.problems())
+                .containsExactly(Problem.Reason.PIECE_ALREADY_GONE, Problem.Reason.PIECE_ALREADY_GONE);
+        assertThat(told.postings().map(p -> p.document().id())).doesNotContain(regrouping, other);
+    }
+
     @Test
     void estimatedCostStaysMarkedThroughJoiningAndSplitting() {
         story.boughtPiece(1, BOWL, 500);
