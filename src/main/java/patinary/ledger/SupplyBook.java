@@ -101,7 +101,7 @@ final class SupplyBook {
 
     private void usedMore(BigDecimal quantity) {
         Stock.Taken taken = stock.take(quantity);
-        if (sinceCount.isEmpty()) {
+        if (estimatedSinceCount().signum() == 0) {
             give(taken.cost(), new Destination.To(Account.WRITE_OFFS, Tags.category("count")), Tags.NONE);
             return;
         }
@@ -116,10 +116,16 @@ final class SupplyBook {
         }
     }
 
+    private BigDecimal estimatedSinceCount() {
+        return sinceCount.stream().map(Use::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     private void usedLess(BigDecimal quantity) {
-        BigDecimal used = sinceCount.stream().map(Use::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal used = estimatedSinceCount();
         BigDecimal reduced = quantity.min(used);
-        reduceUses(reduced, used);
+        if (reduced.signum() > 0) {
+            reduceUses(reduced, used);
+        }
         waiting.removeIf(use -> use.waiting().signum() == 0);
         BigDecimal found = quantity.subtract(reduced);
         if (found.signum() > 0) {

@@ -197,6 +197,20 @@ class CountsTest {
         assertThat(story.told().on(Account.PIECES, TRAY)).isEqualTo(100);
     }
 
+    /** An estimated use of nothing is no use to share with. */
+    @Test
+    void estimatedUsesOfNothingCountAsNone() {
+        story.bought(1, "2", 200);
+        story.usedAbout(2, "0", BOWL);
+        story.counted(3, "3");
+        story.usedAbout(4, "0", BOWL);
+        story.counted(5, "2");
+        Told told = story.told();
+        assertThat(told.on(3, Account.FOUND_AT_COUNT)).isEqualTo(-100);
+        assertThat(told.on(5, Account.WRITE_OFFS)).isEqualTo(100);
+        assertThat(told.on(Account.PIECES)).isZero();
+    }
+
     @Test
     void estimatedUseOnAnAccountIsCorrectedThere() {
         story.bought(1, "10", 1_000);
