@@ -132,7 +132,7 @@ final class SupplyBook {
             Amount worth = stock.worth(found);
             books.journal().stock(place, Tags.supply(supply), BigDecimal.ZERO, worth);
             books.journal().post(Account.FOUND_AT_COUNT, Tags.supply(supply), worth.negated());
-            stock.bring(found, worth, true);
+            stock.find(found, worth);
         }
         settleWaiting();
     }

@@ -111,6 +111,15 @@ class CountsTest {
         assertThat(told.cost(StockPlace.BENCH)).isZero();
     }
 
+    /** A find too small for a cent must not make later finds of the same supply worth nothing. */
+    @Test
+    void smallFindDoesNotBecomeThePriceOfTheNext() {
+        story.bought(1, "100", 100);
+        story.counted(2, "100.4");
+        story.counted(3, "200.4");
+        assertThat(story.told().on(3, Account.FOUND_AT_COUNT)).isEqualTo(-100);
+    }
+
     @ParameterizedTest
     @EnumSource
     void countBeyondAllUsesTakesThemToZeroAndFindsTheRest(StockMethod method) {
