@@ -31,11 +31,11 @@ final class Stock {
     }
 
     /** Puts back what was never really used: it is the next to go out again. */
-    void putBack(BigDecimal quantity, Amount cost) {
+    void putBack(BigDecimal quantity, Amount cost, boolean estimated) {
         if (method == StockMethod.FIFO) {
-            lots.addFirst(new Lot(quantity, cost, true));
+            lots.addFirst(new Lot(quantity, cost, estimated));
         } else {
-            pool(quantity, cost, false);
+            pool(quantity, cost, estimated);
         }
     }
 

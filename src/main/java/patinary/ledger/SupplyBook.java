@@ -62,9 +62,9 @@ final class SupplyBook {
             give(
                     reduction.cost().negated(),
                     use.move().to(),
-                    Tags.origin(use.document().id()));
+                    Tags.origin(use.document().id()).withEstimated(use.estimated()));
             if (reduction.quantity().signum() > 0) {
-                stock.putBack(reduction.quantity(), reduction.cost());
+                stock.putBack(reduction.quantity(), reduction.cost(), reduction.priceRemembered());
             }
         }
         BigDecimal done = quantity.subtract(missing);
@@ -141,6 +141,7 @@ final class SupplyBook {
     private void reduceUses(BigDecimal reduced, BigDecimal used) {
         BigDecimal quantityBack = BigDecimal.ZERO;
         Amount costBack = Amount.ZERO;
+        boolean remembered = false;
         BigDecimal running = BigDecimal.ZERO;
         BigDecimal given = BigDecimal.ZERO;
         for (Use use : sinceCount) {
@@ -151,13 +152,14 @@ final class SupplyBook {
             Use.Reduction reduction = use.reduce(part);
             quantityBack = quantityBack.add(reduction.quantity());
             costBack = costBack.plus(reduction.cost());
+            remembered |= reduction.quantity().signum() > 0 && reduction.priceRemembered();
             give(
                     reduction.cost().negated(),
                     use.move().to(),
                     Tags.origin(use.document().id()).withEstimated(true));
         }
         if (quantityBack.signum() > 0) {
-            stock.putBack(quantityBack, costBack);
+            stock.putBack(quantityBack, costBack, remembered);
         }
     }
 

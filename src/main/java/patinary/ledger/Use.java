@@ -12,6 +12,7 @@ final class Use {
     private BigDecimal costed = BigDecimal.ZERO;
     private BigDecimal waiting;
     private Amount cost = Amount.ZERO;
+    private boolean priceRemembered;
 
     Use(DocumentRef document, Move.SupplyOut move) {
         this.document = document;
@@ -43,6 +44,7 @@ final class Use {
         costed = costed.add(taken.quantity());
         waiting = waiting.subtract(taken.quantity());
         cost = cost.plus(taken.cost());
+        priceRemembered |= taken.estimated();
     }
 
     /** What a reduction of this use gives back: the waiting part first, which has no cost yet. */
@@ -53,8 +55,13 @@ final class Use {
         waiting = waiting.subtract(fromWaiting);
         costed = costed.subtract(fromCosted);
         cost = cost.minus(back);
-        return new Reduction(fromCosted, back);
+        return new Reduction(fromCosted, back, priceRemembered);
     }
 
-    record Reduction(BigDecimal quantity, Amount cost) {}
+    /** Whether the cost of this use rests on an estimate: of the price, or of the quantity. */
+    boolean estimated() {
+        return priceRemembered || move.estimated();
+    }
+
+    record Reduction(BigDecimal quantity, Amount cost, boolean priceRemembered) {}
 }

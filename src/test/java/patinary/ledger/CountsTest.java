@@ -206,6 +206,17 @@ class CountsTest {
         assertThat(story.told().on(Account.PIECES, TRAY)).isEqualTo(100);
     }
 
+    @Test
+    void priceThatIsKnownStaysKnownWhenItComesBack() {
+        story.bought(1, "2", 200);
+        story.usedAbout(2, "2", BOWL);
+        story.counted(3, "1");
+        story.used(4, "1", TRAY);
+        assertThat(story.told().postings().filter(p -> TRAY.equals(p.tags().piece())))
+                .isNotEmpty()
+                .noneMatch(p -> p.tags().estimated());
+    }
+
     /** An estimated use of nothing is no use to share with. */
     @Test
     void estimatedUsesOfNothingCountAsNone() {

@@ -132,4 +132,29 @@ class RetailTest {
         assertThat(story.told().problems()).containsExactly(Problem.Reason.MORE_BACK_THAN_SOLD);
         assertThat(story.told().on(Account.COST_OF_RETAIL)).isZero();
     }
+
+    @ParameterizedTest
+    @EnumSource
+    void knownPriceStaysKnownWhenRetailComesBack(StockMethod method) {
+        story.bought(1, SHELF, "2", 200);
+        UUID sale = story.soldRetail(2, "2");
+        story.cameBack(3, "1", sale);
+        story.taken(4, "1");
+        story.used(5, "1", TRAY);
+        assertThat(story.told(method).estimatedOn(Account.PIECES)).isZero();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void rememberedPriceStaysMarkedWhenRetailComesBack(StockMethod method) {
+        story.document(1, DocumentKind.OPENING, Story.in(SHELF, "2", 200, true), Story.paid(200));
+        UUID sale = story.soldRetail(2, "2");
+        story.cameBack(3, "1", sale);
+        story.taken(4, "1");
+        story.used(5, "1", TRAY);
+        Told told = story.told(method);
+        assertThat(told.estimatedOn(Account.COST_OF_RETAIL)).isEqualTo(100);
+        assertThat(told.on(Account.COST_OF_RETAIL)).isEqualTo(100);
+        assertThat(told.estimatedOn(Account.PIECES)).isEqualTo(100);
+    }
 }
