@@ -102,7 +102,10 @@ final class SupplyBook {
     private void usedMore(BigDecimal quantity) {
         Stock.Taken taken = stock.take(quantity);
         if (estimatedSinceCount().signum() == 0) {
-            give(taken.cost(), new Destination.To(Account.WRITE_OFFS, Tags.category("count")), Tags.NONE);
+            give(
+                    taken.cost(),
+                    new Destination.To(Account.WRITE_OFFS, Tags.category("count")),
+                    Tags.NONE.withEstimated(taken.estimated()));
             return;
         }
         List<Amount> shares = Shares.split(

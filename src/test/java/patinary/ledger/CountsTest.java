@@ -81,6 +81,13 @@ class CountsTest {
                 .allMatch(p -> "count".equals(p.tags().category()) && Story.PAINT.equals(p.tags().supply()));
     }
 
+    @Test
+    void writeOffOfARememberedPriceSaysSo() {
+        story.boughtAtAbout(1, "10", 1_000);
+        story.counted(3, "5");
+        assertThat(story.told().estimatedOn(Account.WRITE_OFFS)).isEqualTo(500);
+    }
+
     /** First in, first out values what is found at the latest lot's cost, the moving average at the average. */
     @Test
     void longCountWithoutEstimatedUsesIsFound() {
