@@ -59,10 +59,7 @@ final class SupplyBook {
             BigDecimal part = missing.min(use.quantity());
             missing = missing.subtract(part);
             Use.Reduction reduction = use.reduce(part);
-            give(
-                    reduction.cost().negated(),
-                    use.move().to(),
-                    Tags.origin(use.document().id()).withEstimated(use.estimated()));
+            give(use, reduction.cost().negated(), use.estimated());
             if (reduction.quantity().signum() > 0) {
                 stock.putBack(reduction.quantity(), reduction.cost(), reduction.priceRemembered());
             }
@@ -102,20 +99,16 @@ final class SupplyBook {
     private void usedMore(BigDecimal quantity) {
         Stock.Taken taken = stock.take(quantity);
         if (estimatedSinceCount().signum() == 0) {
-            give(
-                    taken.cost(),
-                    new Destination.To(Account.WRITE_OFFS, Tags.category("count")),
-                    Tags.NONE.withEstimated(taken.estimated()));
+            Tags tags = Tags.supply(supply).withEstimated(taken.estimated());
+            books.journal().stock(place, tags, BigDecimal.ZERO, taken.cost().negated());
+            books.journal().post(Account.WRITE_OFFS, tags.withCategory("count"), taken.cost());
             return;
         }
         List<Amount> shares = Shares.split(
                 taken.cost(), sinceCount.stream().map(Use::quantity).toList());
         for (int i = 0; i < shares.size(); i++) {
             Use use = sinceCount.get(i);
-            give(
-                    shares.get(i),
-                    use.move().to(),
-                    Tags.origin(use.document().id()).withEstimated(true));
+            give(use, shares.get(i), true);
         }
     }
 
@@ -156,10 +149,7 @@ final class SupplyBook {
             quantityBack = quantityBack.add(reduction.quantity());
             costBack = costBack.plus(reduction.cost());
             remembered |= reduction.quantity().signum() > 0 && reduction.priceRemembered();
-            give(
-                    reduction.cost().negated(),
-                    use.move().to(),
-                    Tags.origin(use.document().id()).withEstimated(true));
+            give(use, reduction.cost().negated(), true);
         }
         if (quantityBack.signum() > 0) {
             stock.putBack(quantityBack, costBack, remembered);
@@ -179,37 +169,34 @@ final class SupplyBook {
             return;
         }
         use.settle(taken);
-        Tags tags = Tags.origin(use.document().id())
-                .withEstimated(taken.estimated() || use.move().estimated());
+        boolean estimated = taken.estimated() || use.move().estimated();
         if (use.move().to() instanceof Destination.Place to) {
-            books.journal()
-                    .stock(
-                            place,
-                            tags.withSupply(supply),
-                            BigDecimal.ZERO,
-                            taken.cost().negated());
+            Tags tags = tags(use, estimated);
+            books.journal().stock(place, tags, BigDecimal.ZERO, taken.cost().negated());
             books.at(supply, to.place()).bring(taken.quantity(), taken.cost(), tags);
         } else {
-            give(taken.cost(), use.move().to(), tags);
+            give(use, taken.cost(), estimated);
         }
     }
 
     /** Moves cost from this stock to where a use went. */
-    private void give(Amount cost, Destination to, Tags tags) {
-        books.journal().stock(place, tags.withSupply(supply), BigDecimal.ZERO, cost.negated());
-        if (to instanceof Destination.Pieces pieces) {
-            books.pieces().share(cost, pieces.shares(), tags.withSupply(supply));
-        } else if (to instanceof Destination.To account) {
-            books.journal()
-                    .post(
-                            account.account(),
-                            account.tags()
-                                    .withSupply(supply)
-                                    .withOrigin(tags.origin())
-                                    .withEstimated(tags.estimated()),
-                            cost);
+    private void give(Use use, Amount cost, boolean estimated) {
+        Tags tags = tags(use, estimated);
+        books.journal().stock(place, tags, BigDecimal.ZERO, cost.negated());
+        if (use.move().to() instanceof Destination.Pieces pieces) {
+            List<Amount> changes = use.charge(cost, pieces.shares());
+            for (int i = 0; i < changes.size(); i++) {
+                books.pieces().in(pieces.shares().get(i).piece(), changes.get(i), tags);
+            }
+        } else if (use.move().to() instanceof Destination.To to) {
+            Tags there = to.tags().withSupply(supply).withOrigin(tags.origin()).withEstimated(estimated);
+            books.journal().post(to.account(), there, cost);
         } else {
             throw new IllegalStateException("Cost moves between places only together with its quantity");
         }
+    }
+
+    private Tags tags(Use use, boolean estimated) {
+        return Tags.origin(use.document().id()).withSupply(supply).withEstimated(estimated);
     }
 }

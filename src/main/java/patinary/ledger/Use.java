@@ -2,7 +2,10 @@ package patinary.ledger;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.IntStream;
 import patinary.money.Amount;
+import patinary.money.Shares;
 
 /** One outgoing move of a supply: how much of it has its cost, and how much still waits for a receipt. */
 final class Use {
@@ -13,6 +16,7 @@ final class Use {
     private BigDecimal waiting;
     private Amount cost = Amount.ZERO;
     private boolean priceRemembered;
+    private Amount charged = Amount.ZERO;
 
     Use(DocumentRef document, Move.SupplyOut move) {
         this.document = document;
@@ -61,6 +65,20 @@ final class Use {
     /** Whether the cost of this use rests on an estimate: of the price, or of the quantity. */
     boolean estimated() {
         return priceRemembered || move.estimated();
+    }
+
+    /**
+     * Adds to what the pieces bear of this use, and returns what changes for each of them. The use is always shared as a
+     * whole, so that one costed in parts gives each piece the same as one costed at once, and nothing where it is undone.
+     */
+    List<Amount> charge(Amount change, List<PieceShare> shares) {
+        List<BigDecimal> weights = shares.stream().map(PieceShare::weight).toList();
+        List<Amount> before = Shares.split(charged, weights);
+        charged = charged.plus(change);
+        List<Amount> after = Shares.split(charged, weights);
+        return IntStream.range(0, weights.size())
+                .mapToObj(i -> after.get(i).minus(before.get(i)))
+                .toList();
     }
 
     record Reduction(BigDecimal quantity, Amount cost, boolean priceRemembered) {}

@@ -31,7 +31,8 @@ class CountsTest {
         assertThat(told.quantity(StockPlace.BENCH)).isEqualByComparingTo("1");
         assertThat(told.cost(StockPlace.BENCH)).isEqualTo(100);
         assertThat(told.postings()
-                        .filter(p -> p.document().id().equals(count) && BOWL.equals(p.tags().piece())))
+                        .filter(p -> p.document().id().equals(count)
+                                && BOWL.equals(p.tags().piece())))
                 .allMatch(p -> first.equals(p.tags().origin()) && p.tags().estimated());
     }
 
@@ -78,7 +79,8 @@ class CountsTest {
         assertThat(told.on(3, Account.WRITE_OFFS)).isEqualTo(100);
         assertThat(told.on(Account.PIECES, BOWL)).isEqualTo(400);
         assertThat(told.postings().filter(p -> p.account() == Account.WRITE_OFFS))
-                .allMatch(p -> "count".equals(p.tags().category()) && Story.PAINT.equals(p.tags().supply()));
+                .allMatch(p -> "count".equals(p.tags().category())
+                        && Story.PAINT.equals(p.tags().supply()));
     }
 
     @Test
@@ -224,6 +226,19 @@ class CountsTest {
                 .noneMatch(p -> p.tags().estimated());
     }
 
+    /** A use taken to zero takes its cost from each of its pieces to zero, to the cent. */
+    @Test
+    void useCostedInPartsAndTakenBackLeavesNoCentBehind() {
+        story.usedAbout(1, "2", BOWL, TRAY, VASE);
+        story.bought(2, "1", 1);
+        story.bought(3, "1", 1);
+        story.counted(4, "2");
+        Told told = story.told();
+        assertThat(told.on(Account.PIECES, BOWL)).isZero();
+        assertThat(told.on(Account.PIECES, TRAY)).isZero();
+        assertThat(told.on(Account.PIECES, VASE)).isZero();
+    }
+
     /** An estimated use of nothing is no use to share with. */
     @Test
     void estimatedUsesOfNothingCountAsNone() {
@@ -244,11 +259,7 @@ class CountsTest {
         story.document(
                 2,
                 DocumentKind.BENCH_ENTRY,
-                Story.out(
-                        StockPlace.BENCH,
-                        "4",
-                        true,
-                        new Destination.To(Account.EXPENSE, Tags.category("trials"))));
+                Story.out(StockPlace.BENCH, "4", true, new Destination.To(Account.EXPENSE, Tags.category("trials"))));
         story.counted(3, "8");
         Told told = story.told();
         assertThat(told.on(Account.EXPENSE)).isEqualTo(200);

@@ -51,8 +51,7 @@ class OrderTest {
 
     @Test
     void unbalancedDocumentIsReported() {
-        UUID id = story.document(
-                1, DocumentKind.RECEIPT, Story.in(StockPlace.BENCH, "1", 100, false), Story.paid(99));
+        UUID id = story.document(1, DocumentKind.RECEIPT, Story.in(StockPlace.BENCH, "1", 100, false), Story.paid(99));
         story.bought(2, "1", 100);
         assertThat(story.told().result().problems())
                 .containsExactly(new Problem(
@@ -71,8 +70,7 @@ class OrderTest {
         assertThat(story.told().postings())
                 .extracting(Posting::account, Posting::tags, Posting::amount)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(
-                                Account.EXPENSE, Tags.category("rent"), Story.cents(700)),
+                        org.assertj.core.groups.Tuple.tuple(Account.EXPENSE, Tags.category("rent"), Story.cents(700)),
                         org.assertj.core.groups.Tuple.tuple(Account.MONEY, bank, Story.cents(-700)));
     }
 

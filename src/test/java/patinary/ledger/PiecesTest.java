@@ -114,8 +114,7 @@ class PiecesTest {
         story.used(1, "1", SET);
         story.regrouped(2, List.of(SET), share(BOWL, "1"), share(TRAY, "2"));
         story.bought(4, "1", 90);
-        assertThat(story.told().result().pieces())
-                .containsOnly(Map.entry(BOWL, cents(30)), Map.entry(TRAY, cents(60)));
+        assertThat(story.told().result().pieces()).containsOnly(Map.entry(BOWL, cents(30)), Map.entry(TRAY, cents(60)));
     }
 
     /** A set that did not sell is broken up into the very pieces it was made of. */

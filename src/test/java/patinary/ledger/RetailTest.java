@@ -1,10 +1,10 @@
 package patinary.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static patinary.ledger.Story.BOWL;
-import static patinary.ledger.Story.TRAY;
 import static patinary.ledger.StockPlace.BENCH;
 import static patinary.ledger.StockPlace.SHELF;
+import static patinary.ledger.Story.BOWL;
+import static patinary.ledger.Story.TRAY;
 
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -53,10 +53,7 @@ class RetailTest {
     @Test
     void estimatedTakingMarksWhatReachesTheBenchButIsNoUseForACount() {
         story.bought(1, SHELF, "10", 1_000);
-        story.document(
-                2,
-                DocumentKind.TAKING,
-                Story.out(SHELF, "4", true, new Move.Destination.Place(BENCH)));
+        story.document(2, DocumentKind.TAKING, Story.out(SHELF, "4", true, new Move.Destination.Place(BENCH)));
         story.document(3, DocumentKind.COUNT, new Move.Counted(Story.PAINT, SHELF, Story.quantity("5")));
         Told told = story.told();
         assertThat(told.estimatedOn(Account.BENCH)).isEqualTo(400);

@@ -73,8 +73,7 @@ final class Story {
     }
 
     UUID counted(int day, String quantity) {
-        return document(
-                day, DocumentKind.COUNT, new Move.Counted(PAINT, StockPlace.BENCH, new BigDecimal(quantity)));
+        return document(day, DocumentKind.COUNT, new Move.Counted(PAINT, StockPlace.BENCH, new BigDecimal(quantity)));
     }
 
     UUID taken(int day, String quantity) {
@@ -93,9 +92,7 @@ final class Story {
 
     UUID cameBack(int day, String quantity, UUID sale) {
         return document(
-                day,
-                DocumentKind.REFUND,
-                new Move.SupplyBack(PAINT, StockPlace.SHELF, new BigDecimal(quantity), sale));
+                day, DocumentKind.REFUND, new Move.SupplyBack(PAINT, StockPlace.SHELF, new BigDecimal(quantity), sale));
     }
 
     UUID sold(int day, UUID piece) {

@@ -27,8 +27,7 @@ class UsesTest {
         story.used(3, "1", TRAY);
         story.used(4, "1", VASE);
         Told told = story.told(method);
-        assertThat(List.of(
-                        told.on(Account.PIECES, BOWL), told.on(Account.PIECES, TRAY), told.on(Account.PIECES, VASE)))
+        assertThat(List.of(told.on(Account.PIECES, BOWL), told.on(Account.PIECES, TRAY), told.on(Account.PIECES, VASE)))
                 .containsExactly(333L, 334L, 333L);
         assertThat(told.cost(StockPlace.BENCH)).isZero();
     }
@@ -75,7 +74,8 @@ class UsesTest {
         assertThat(told.on(2, Account.PIECES)).isZero();
         assertThat(told.of(receipt, Account.PIECES)).isEqualTo(400);
         assertThat(told.postings().filter(p -> p.account() == Account.PIECES))
-                .allMatch(p -> use.equals(p.tags().origin()) && PAINT.equals(p.tags().supply()));
+                .allMatch(p ->
+                        use.equals(p.tags().origin()) && PAINT.equals(p.tags().supply()));
         assertThat(told.result().uncosted()).isEmpty();
         assertThat(told.quantity(StockPlace.BENCH)).isEqualByComparingTo("6");
         assertThat(told.cost(StockPlace.BENCH)).isEqualTo(600);
@@ -164,6 +164,17 @@ class UsesTest {
         assertThat(told.estimatedOn(Account.PIECES)).isEqualTo(100);
         assertThat(told.on(Account.PIECES)).isEqualTo(600);
         assertThat(told.estimatedOn(Account.COST_OF_PIECES)).isZero();
+    }
+
+    /** A use in two parts shares its whole cost as one use would: the cent does not go to the same piece twice. */
+    @Test
+    void useCostedInPartsIsSharedAsAWhole() {
+        story.used(1, "2", BOWL, TRAY);
+        story.bought(2, "1", 101);
+        story.bought(3, "1", 101);
+        Told told = story.told();
+        assertThat(told.on(Account.PIECES, BOWL)).isEqualTo(101);
+        assertThat(told.on(Account.PIECES, TRAY)).isEqualTo(101);
     }
 
     @Test
