@@ -63,12 +63,26 @@ class UsesTest {
     }
 
     @Test
+    void tiesBetweenPiecesAreSettledByTheirIdsNotByTheOrderOfTyping() {
+        story.bought(1, "1", 100);
+        story.used(2, "1", VASE, TRAY, BOWL);
+        assertThat(story.told().on(Account.PIECES, BOWL)).isEqualTo(34);
+        story.regrouped(3, List.of(BOWL), Story.share(VASE, "1"), Story.share(TRAY, "1"));
+        story.boughtPiece(4, BOWL, 1);
+        assertThat(story.told().on(4, Account.PIECES)).isEqualTo(1);
+        assertThat(story.told().on(Account.PIECES, TRAY)).isEqualTo(33 + 17 + 1);
+    }
+
+    @Test
     void useBeforeItsReceiptMovesTheQuantityAtOnceAndTheCostLater() {
         var use = story.used(2, "4", BOWL);
         assertThat(story.told().quantity(StockPlace.BENCH)).isEqualByComparingTo("-4");
         assertThat(story.told().result().uncosted())
                 .containsExactly(new Replay.Uncosted(
-                        new DocumentRef(use, DocumentKind.BENCH_ENTRY, Story.day(2)), PAINT, quantity("4")));
+                        new DocumentRef(use, DocumentKind.BENCH_ENTRY, Story.day(2)),
+                        PAINT,
+                        StockPlace.BENCH,
+                        quantity("4")));
         var receipt = story.bought(5, "10", 1_000);
         Told told = story.told();
         assertThat(told.on(2, Account.PIECES)).isZero();
