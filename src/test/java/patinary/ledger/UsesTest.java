@@ -166,6 +166,19 @@ class UsesTest {
         assertThat(told.estimatedOn(Account.MONEY)).isZero();
     }
 
+    /** First in, first out knows the lots apart; in a pool they cannot be told from one another. */
+    @Test
+    void oneRememberedPriceMarksTheWholePool() {
+        story.boughtAtAbout(1, "2", 200);
+        story.bought(2, "2", 200);
+        story.used(3, "2", BOWL);
+        story.used(4, "1", TRAY);
+        Told lots = story.told(StockMethod.FIFO);
+        assertThat(lots.estimatedOn(Account.PIECES)).isEqualTo(200);
+        assertThat(lots.on(Account.PIECES)).isEqualTo(300);
+        assertThat(story.told(StockMethod.AVERAGE).estimatedOn(Account.PIECES)).isEqualTo(300);
+    }
+
     @Test
     void estimatedAndExactCostOfAPieceStayApart() {
         story.boughtPiece(1, BOWL, 500);
