@@ -40,10 +40,6 @@ final class Use {
         return costed.add(waiting);
     }
 
-    Amount cost() {
-        return cost;
-    }
-
     void settle(Stock.Taken taken) {
         costed = costed.add(taken.quantity());
         waiting = waiting.subtract(taken.quantity());

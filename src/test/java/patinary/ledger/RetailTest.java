@@ -50,6 +50,20 @@ class RetailTest {
                 .contains(taking, use);
     }
 
+    /** The shelf held more than the books knew: the count finds it, and what was taken reaches the bench. */
+    @Test
+    void countOfTheShelfSettlesATakingThatWaits() {
+        story.bought(1, SHELF, "1", 100);
+        UUID taking = story.taken(2, "3");
+        story.document(3, DocumentKind.COUNT, new Move.Counted(Story.PAINT, SHELF, Story.quantity("0")));
+        Told told = story.told();
+        assertThat(told.on(Account.FOUND_AT_COUNT)).isEqualTo(-200);
+        assertThat(told.cost(BENCH)).isEqualTo(300);
+        assertThat(told.quantity(BENCH)).isEqualByComparingTo("3");
+        assertThat(told.result().uncosted()).isEmpty();
+        assertThat(told.postings().map(p -> p.tags().origin())).contains(taking);
+    }
+
     @Test
     void estimatedTakingMarksWhatReachesTheBenchButIsNoUseForACount() {
         story.bought(1, SHELF, "10", 1_000);
