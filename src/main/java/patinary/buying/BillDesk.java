@@ -17,7 +17,12 @@ import patinary.money.Amount;
 class BillDesk {
 
     /** An amount owed, by the document that it arose with. */
-    record Owed(UUID document, boolean opening, LocalDate date, @Nullable String source, long amount) {}
+    record Owed(
+            UUID document,
+            boolean opening,
+            LocalDate date,
+            @Nullable String source,
+            long amount) {}
 
     /** A payment that is recorded. */
     record Paid(UUID id, @Nullable UUID receipt, LocalDate date, Amount amount) {}

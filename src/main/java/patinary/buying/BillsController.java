@@ -43,7 +43,8 @@ class BillsController {
     String list(Model model) {
         List<BillDesk.Owed> owed = desk.owed();
         model.addAttribute("owed", owed);
-        model.addAttribute("total", owed.stream().mapToLong(BillDesk.Owed::amount).sum());
+        model.addAttribute(
+                "total", owed.stream().mapToLong(BillDesk.Owed::amount).sum());
         return "buying/bills";
     }
 
@@ -106,7 +107,8 @@ class BillsController {
         BuyingDates.check(answers, "date", date, shop);
         Amount amount = answers.amount("amount", form.amount);
         if (amount.compareTo(owed) > 0) {
-            answers.wrong("amount", "buying.error.more-than-owed", shop.currency().plain(owed));
+            answers.wrong(
+                    "amount", "buying.error.more-than-owed", shop.currency().plain(owed));
         } else if (amount.isZero() && !form.amount.isBlank()) {
             answers.wrong("amount", "buying.error.amount-zero");
         }

@@ -16,8 +16,7 @@ import patinary.ledger.Books;
 class ReturnDesk {
 
     /** A return in the list; the amount in minor units. */
-    record Row(
-            UUID id, LocalDate date, @Nullable String source, long amount) {}
+    record Row(UUID id, LocalDate date, @Nullable String source, long amount) {}
 
     /** A piece that is still in stock. */
     record PieceRow(UUID id, String code, String title) {}
@@ -75,8 +74,8 @@ class ReturnDesk {
         String sql = IN_STOCK + (receipt == null ? "" : OF_RECEIPT) + " order by p.code";
         return jdbc.sql(sql)
                 .params(receipt == null ? List.of() : List.of(receipt))
-                .query((row, number) -> new PieceRow(
-                        row.getObject("id", UUID.class), row.getString("code"), row.getString("title")))
+                .query((row, number) ->
+                        new PieceRow(row.getObject("id", UUID.class), row.getString("code"), row.getString("title")))
                 .list();
     }
 }

@@ -40,8 +40,8 @@ class ReturnReader {
         answers.id("id", form.id, "buying.error.id");
         LocalDate date = answers.date("date", form.date);
         BuyingDates.check(answers, "date", date, shop);
-        UUID source = answers.optionalId("source", form.source, "buying.error.source")
-                .orElse(null);
+        UUID source =
+                answers.optionalId("source", form.source, "buying.error.source").orElse(null);
         Amount amount = answers.amount("amount", form.amount);
         PaidWith way = way(answers, form, source != null);
         List<UUID> pieces = form.pieces.stream()

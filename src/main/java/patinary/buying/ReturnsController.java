@@ -76,8 +76,7 @@ class ReturnsController {
             ReceiptContent content = receipts.read(receipt)
                     .orElseThrow(() -> new NotFound("receipt " + receipt))
                     .content();
-            form.source =
-                    content.sourceId() == null ? "" : content.sourceId().toString();
+            form.source = content.sourceId() == null ? "" : content.sourceId().toString();
         }
         form.supplies.add(new ReturnForm.SupplyRow());
         model.addAttribute("form", form);

@@ -26,7 +26,8 @@ class SourceDesk {
     @Transactional(readOnly = true)
     boolean isTaken(String name, UUID own) {
         return sources.findAllByOrderByName().stream()
-                .anyMatch(source -> source.name().equalsIgnoreCase(name) && !source.id().equals(own));
+                .anyMatch(source ->
+                        source.name().equalsIgnoreCase(name) && !source.id().equals(own));
     }
 
     void add(UUID id, SourceForm form) {

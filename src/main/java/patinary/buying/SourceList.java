@@ -15,7 +15,12 @@ class SourceList {
 
     /** Amounts in minor units; {@code last} is the day of the latest receipt. */
     record Row(
-            UUID id, String name, long receipts, long spent, @Nullable LocalDate last, long credit) {}
+            UUID id,
+            String name,
+            long receipts,
+            long spent,
+            @Nullable LocalDate last,
+            long credit) {}
 
     private static final String ROWS = """
             select s.id, s.name,
