@@ -54,7 +54,8 @@ public final class JarProgram implements AutoCloseable {
     }
 
     private void awaitAnswer() {
-        Visitor visitor = new Visitor(port);
+        Visitor visitor = new Visitor();
+        visitor.visit(port);
         Awaitility.await()
                 .atMost(90, TimeUnit.SECONDS)
                 .pollInterval(200, TimeUnit.MILLISECONDS)
