@@ -43,7 +43,7 @@ public class BenchEntry extends Document {
 
     protected BenchEntry() {}
 
-    BenchEntry(UUID id, BenchContent content) {
+    public BenchEntry(UUID id, BenchContent content) {
         super(id, DocumentKind.BENCH_ENTRY, content.date(), content.note());
         fill(content);
     }

@@ -29,7 +29,7 @@ public class BillPaid extends Document {
 
     protected BillPaid() {}
 
-    BillPaid(UUID id, LocalDate date, String note, @Nullable UUID receiptId, UUID placeId, Amount amount) {
+    public BillPaid(UUID id, LocalDate date, String note, @Nullable UUID receiptId, UUID placeId, Amount amount) {
         super(id, DocumentKind.BILL_PAID, date, note);
         this.receiptId = receiptId;
         this.placeId = placeId;

@@ -57,7 +57,7 @@ public class Receipt extends Document {
 
     protected Receipt() {}
 
-    Receipt(UUID id, ReceiptContent content) {
+    public Receipt(UUID id, ReceiptContent content) {
         super(id, DocumentKind.RECEIPT, content.date(), content.note());
         fill(content);
     }

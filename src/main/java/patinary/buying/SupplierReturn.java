@@ -81,7 +81,7 @@ public class SupplierReturn extends Document {
 
     protected SupplierReturn() {}
 
-    SupplierReturn(UUID id, Content content) {
+    public SupplierReturn(UUID id, Content content) {
         super(id, DocumentKind.SUPPLIER_RETURN, content.date(), content.note());
         rewrite(content);
     }

@@ -75,7 +75,7 @@ public class Offer extends Document {
 
     protected Offer() {}
 
-    Offer(UUID id, Content content) {
+    public Offer(UUID id, Content content) {
         super(id, DocumentKind.OFFER, content.date(), content.note());
         rewrite(content);
     }

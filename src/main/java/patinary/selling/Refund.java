@@ -51,7 +51,7 @@ public class Refund extends Document {
 
     protected Refund() {}
 
-    Refund(UUID id, RefundContent content) {
+    public Refund(UUID id, RefundContent content) {
         super(id, DocumentKind.REFUND, content.date(), content.note());
         saleId = content.saleId();
         way = content.way();

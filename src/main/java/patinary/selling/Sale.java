@@ -62,7 +62,7 @@ public class Sale extends Document {
 
     protected Sale() {}
 
-    Sale(UUID id, SaleContent content) {
+    public Sale(UUID id, SaleContent content) {
         super(id, DocumentKind.SALE, content.date(), content.note());
         fill(content);
     }

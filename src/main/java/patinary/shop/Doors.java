@@ -8,16 +8,16 @@ import java.time.Clock;
 import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.http.HttpStatus;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
-import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
+import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.security.web.savedrequest.RequestCache;
 
 /** Who may go where. What is not named here needs a sign-in. */
 @Configuration(proxyBeanMethods = false)
@@ -32,6 +32,14 @@ class Doors {
     @Bean
     PasswordEncoder passwordEncoder() {
         return new KeptPasswords();
+    }
+
+    /** Keeps the address that was asked for before the sign-in, and leaves it as it was. */
+    @Bean
+    RequestCache asked() {
+        HttpSessionRequestCache asked = new HttpSessionRequestCache();
+        asked.setMatchingRequestParameterName(null);
+        return asked;
     }
 
     @Bean
@@ -57,9 +65,8 @@ class Doors {
                 .successHandler(signedIn)
                 .failureHandler(refused));
         http.logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"));
-        http.exceptionHandling(trouble -> trouble.accessDeniedHandler(new Refusals())
-                .defaultAuthenticationEntryPointFor(
-                        new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED), Doors::isAskedByScript));
+        http.exceptionHandling(
+                trouble -> trouble.accessDeniedHandler(new Refusals()).authenticationEntryPoint(new AskToSignIn()));
         http.headers(Doors::headers);
         http.addFilterBefore(new SignedInState(clock), SecurityContextHolderFilter.class);
         http.addFilterBefore(new PauseFilter(pauses, refused), UsernamePasswordAuthenticationFilter.class);
@@ -76,11 +83,5 @@ class Doors {
 
     private static boolean changesSomething(HttpServletRequest request) {
         return !READING.contains(request.getMethod());
-    }
-
-    /** A script cannot use a sign-in page: it is told the status instead. */
-    private static boolean isAskedByScript(HttpServletRequest request) {
-        String accept = request.getHeader("Accept");
-        return accept != null && accept.startsWith("application/json");
     }
 }

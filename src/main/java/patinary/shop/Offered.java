@@ -15,12 +15,15 @@ final class Offered {
     static List<Choice> currencies() {
         return CurrencyUnit.registeredCurrencies().stream()
                 .filter(unit -> !unit.isPseudoCurrency())
-                .map(unit -> Choice.named(unit.getCode(), unit.getCode() + " " + nameOf(unit)))
+                .map(unit -> Choice.named(unit.getCode(), unit.getCode() + " – " + nameOf(unit)))
                 .toList();
     }
 
     static List<Choice> taxTables() {
-        return List.of(Choice.said("us-schedule-c", "shop.tax.us-schedule-c"), Choice.said("plain", "shop.tax.plain"));
+        return List.of(
+                Choice.said("us-schedule-c", "shop.tax.us-schedule-c"),
+                Choice.said("uk-self-employment-short", "shop.tax.uk-self-employment-short"),
+                Choice.said("plain", "shop.tax.plain"));
     }
 
     static List<Choice> costingMethods() {

@@ -1,0 +1,26 @@
+package patinary.shop;
+
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.web.AuthenticationEntryPoint;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+
+/** Leads a person to the sign-in page. A script could not use that page: it is told the status instead. */
+class AskToSignIn implements AuthenticationEntryPoint {
+
+    private final AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/sign-in");
+
+    @Override
+    public void commence(HttpServletRequest request, HttpServletResponse response, AuthenticationException reason)
+            throws IOException, ServletException {
+        String accept = request.getHeader("Accept");
+        if (accept != null && accept.startsWith("application/json")) {
+            response.setStatus(HttpServletResponse.SC_UNAUTHORIZED);
+            return;
+        }
+        page.commence(request, response, reason);
+    }
+}

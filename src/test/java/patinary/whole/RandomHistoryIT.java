@@ -1,0 +1,185 @@
+package patinary.whole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionTemplate;
+import patinary.ledger.Books;
+import patinary.ledger.Document;
+import patinary.ledger.Refused;
+import patinary.measure.Dimension;
+import patinary.pieces.NewPieces;
+import patinary.selling.Channel;
+import patinary.selling.Channels;
+import patinary.shop.MoneyPlace;
+import patinary.shop.MoneyPlaces;
+import patinary.supplies.Supplies;
+import patinary.supplies.Supply;
+import patinary.supplies.SupplyLine;
+import patinary.supplies.SupplyLines;
+import patinary.testing.ShopTest;
+
+/**
+ * Two hundred random histories on the real database, by both costing methods: typed in any order they give the same
+ * postings; every document and the whole ledger add to zero; what is removed leaves nothing.
+ */
+@ShopTest
+class RandomHistoryIT {
+
+    private static final int HISTORIES = 200;
+    private static final String ROWS = """
+            select document_id, line, doc_date, account, place_id, category, piece_id, supply_id, origin_id, estimated,
+                   amount_minor, cast(quantity as numeric(30, 6)) as quantity
+            from posting order by document_id, line""";
+
+    @Autowired
+    private Books books;
+
+    @Autowired
+    private NewPieces newPieces;
+
+    @Autowired
+    private MoneyPlaces places;
+
+    @Autowired
+    private SupplyLines supplyLines;
+
+    @Autowired
+    private Supplies supplies;
+
+    @Autowired
+    private Channels channels;
+
+    @Autowired
+    private TransactionTemplate transaction;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    private RandomShop.Things things = new RandomShop.Things(new UUID(0, 0), new UUID(0, 0), List.of(), List.of());
+
+    @BeforeEach
+    void stockTheShop() {
+        UUID cash = UUID.randomUUID();
+        places.save(new MoneyPlace(cash, "Cash box", MoneyPlace.Kind.CASH));
+        UUID channel = UUID.randomUUID();
+        channels.save(new Channel(channel, "Stall", cash, false, List.of()));
+        UUID line = UUID.randomUUID();
+        supplyLines.save(new SupplyLine(line, "Chalk paints", "an invented maker"));
+        List<UUID> bought = Stream.of("Pond green", "Ink blue", "Clear wax")
+                .map(name -> supply(line, name))
+                .toList();
+        List<UUID> pieces = IntStream.range(0, 6)
+                .mapToObj(i -> newPieces.create("Piece " + i, null, null))
+                .toList();
+        things = new RandomShop.Things(cash, channel, bought, pieces);
+    }
+
+    @Test
+    void typedInAnyOrderTheBooksAreTheSame() {
+        for (int seed = 1; seed <= HISTORIES; seed++) {
+            method(seed % 2 == 0 ? "FIFO" : "AVERAGE");
+            List<List<Object>> inOrder = type(sorted(RandomShop.history(seed, things)));
+            assertThat(unbalanced()).as("seed %s", seed).isEmpty();
+            removeAll(seed);
+            List<List<Object>> inAnyOrder = type(shuffled(seed));
+            assertThat(inAnyOrder).as("seed %s", seed).isEqualTo(inOrder);
+            books.rederive();
+            assertThat(rows()).as("rebuilt, seed %s", seed).isEqualTo(inOrder);
+            removeAll(seed);
+        }
+    }
+
+    /** Types all documents, putting off those that cannot be true yet. */
+    private List<List<Object>> type(List<Document> documents) {
+        List<Document> waiting = new ArrayList<>(documents);
+        while (!waiting.isEmpty()) {
+            int before = waiting.size();
+            waiting.removeIf(this::recorded);
+            assertThat(waiting.size())
+                    .as("documents that are never accepted: %s", waiting)
+                    .isLessThan(before);
+        }
+        return rows();
+    }
+
+    private boolean recorded(Document document) {
+        try {
+            books.record(document);
+            return true;
+        } catch (Refused | DataIntegrityViolationException tooEarly) {
+            return false;
+        }
+    }
+
+    /** Refunds and sales first refuse to go, then go; at the end nothing is left of any posting. */
+    private void removeAll(long seed) {
+        List<UUID> left = new ArrayList<>(jdbc.sql("select id from document order by id")
+                .query(UUID.class)
+                .list());
+        Collections.shuffle(left, new Random(seed));
+        while (!left.isEmpty()) {
+            left.removeIf(this::removed);
+        }
+        assertThat(rows()).isEmpty();
+        assertThat(jdbc.sql("select count(*) from uncosted_use")
+                        .query(Long.class)
+                        .single())
+                .isZero();
+    }
+
+    private boolean removed(UUID id) {
+        try {
+            transaction.executeWithoutResult(
+                    state -> books.remove(books.find(Document.class, id).orElseThrow()));
+            return true;
+        } catch (Refused | DataIntegrityViolationException tooEarly) {
+            return false;
+        }
+    }
+
+    private List<Document> shuffled(long seed) {
+        List<Document> documents = new ArrayList<>(RandomShop.history(seed, things));
+        Collections.shuffle(documents, new Random(seed));
+        return documents;
+    }
+
+    private static List<Document> sorted(List<Document> documents) {
+        return documents.stream()
+                .sorted(java.util.Comparator.comparing(Document::ref))
+                .toList();
+    }
+
+    private List<List<Object>> rows() {
+        return jdbc.sql(ROWS).query().listOfRows().stream()
+                .map(row -> (List<Object>) new ArrayList<>(row.values()))
+                .toList();
+    }
+
+    private List<UUID> unbalanced() {
+        return jdbc.sql("select document_id from posting group by document_id having sum(amount_minor) <> 0")
+                .query(UUID.class)
+                .list();
+    }
+
+    private void method(String name) {
+        jdbc.sql("update shop set costing_method = ?").param(name).update();
+    }
+
+    private UUID supply(UUID line, String name) {
+        UUID id = UUID.randomUUID();
+        supplies.save(new Supply(id, new Supply.Facts(line, name, Dimension.VOLUME, null, null, List.of(), List.of())));
+        return id;
+    }
+}

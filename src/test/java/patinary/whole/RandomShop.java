@@ -1,0 +1,200 @@
+package patinary.whole;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import patinary.bench.BenchContent;
+import patinary.bench.BenchEntry;
+import patinary.bench.BenchPiece;
+import patinary.bench.SupplyUse;
+import patinary.bench.UsePiece;
+import patinary.buying.ChargeKind;
+import patinary.buying.LineKind;
+import patinary.buying.Receipt;
+import patinary.buying.ReceiptCharge;
+import patinary.buying.ReceiptContent;
+import patinary.buying.ReceiptLine;
+import patinary.buying.ReceiptPiece;
+import patinary.ledger.Document;
+import patinary.ledger.StockPlace;
+import patinary.ledger.Tender;
+import patinary.ledger.Way;
+import patinary.money.Amount;
+import patinary.money.Percent;
+import patinary.pieces.LettingGo;
+import patinary.selling.Refund;
+import patinary.selling.RefundContent;
+import patinary.selling.RefundLine;
+import patinary.selling.Sale;
+import patinary.selling.SaleContent;
+import patinary.selling.SaleLine;
+import patinary.selling.SalePiece;
+import patinary.supplies.SupplyCount;
+import patinary.supplies.Taking;
+
+/** Random histories of real documents that can all be true together; the same seed gives the same history. */
+final class RandomShop {
+
+    /** What the documents speak of; it must be stored before them. */
+    record Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces) {}
+
+    private static final LocalDate START = LocalDate.of(2025, 1, 1);
+    private static final BigDecimal ONE = BigDecimal.ONE;
+
+    private final Random random;
+    private final Things things;
+    private final List<Document> documents = new ArrayList<>();
+
+    private RandomShop(long seed, Things things) {
+        this.random = new Random(seed);
+        this.things = things;
+    }
+
+    static List<Document> history(long seed, Things things) {
+        RandomShop shop = new RandomShop(seed, things);
+        shop.buy();
+        shop.work();
+        shop.sell();
+        return shop.documents;
+    }
+
+    private void buy() {
+        List<UUID> pieces = things.pieces();
+        int half = pieces.size() / 2;
+        documents.add(receipt(day(0, 20), pieces.subList(0, half)));
+        documents.add(receipt(day(0, 20), pieces.subList(half, pieces.size())));
+        documents.add(receipt(day(10, 60), List.of()));
+    }
+
+    private void work() {
+        for (int i = 0; i < 4; i++) {
+            documents.add(bench(day(5, 50)));
+        }
+        documents.add(new SupplyCount(id(), day(30, 70), "", supply(), StockPlace.BENCH, quantity(150)));
+        documents.add(new Taking(id(), day(10, 60), "", supply(), quantity(40), random.nextBoolean()));
+    }
+
+    /** Pieces come in by day 20 and leave from day 25 on, so that none is sold before it was there. */
+    private void sell() {
+        List<UUID> pieces = new ArrayList<>(things.pieces());
+        Collections.shuffle(pieces, random);
+        LocalDate sold = day(25, 40);
+        UUID sale = id();
+        documents.add(sale(sale, sold, pieces.subList(0, 2)));
+        if (random.nextBoolean()) {
+            documents.add(refund(sale, sold.plusDays(1 + random.nextInt(10)), pieces.get(0)));
+        }
+        documents.add(sale(id(), day(25, 60), List.of(pieces.get(2))));
+        LettingGo.Reason reason = LettingGo.Reason.values()[random.nextInt(LettingGo.Reason.values().length)];
+        documents.add(new LettingGo(id(), day(25, 70), "", pieces.get(3), reason));
+    }
+
+    private Receipt receipt(LocalDate date, List<UUID> pieces) {
+        List<ReceiptLine> lines = new ArrayList<>();
+        List<ReceiptPiece> of = new ArrayList<>();
+        if (!pieces.isEmpty()) {
+            lines.add(line(1, LineKind.PIECES, null, null));
+            pieces.forEach(piece -> of.add(new ReceiptPiece(1, piece, quantity(9))));
+        }
+        for (UUID supply : things.supplies()) {
+            LineKind kind = random.nextInt(3) == 0 ? LineKind.SHELF : LineKind.SUPPLY;
+            lines.add(line(lines.size() + 1, kind, supply, quantity(200)));
+        }
+        lines.add(line(lines.size() + 1, LineKind.HOME, null, null));
+        lines.add(line(lines.size() + 1, LineKind.CHARITY, null, null));
+        List<ReceiptCharge> charges = List.of(
+                new ReceiptCharge(1, ChargeKind.DISCOUNT, "", Percent.of("12.5"), null, false, random.nextBoolean()),
+                new ReceiptCharge(2, ChargeKind.TAX, "", Percent.of("8.25"), null, false, false),
+                new ReceiptCharge(3, ChargeKind.SHIPPING, "", null, money(900), random.nextBoolean(), false));
+        ReceiptContent draft =
+                new ReceiptContent(date, "", null, null, Amount.ZERO, lines, of, charges, List.of(), List.of());
+        Amount total = draft.sums().total();
+        List<Tender> paid = List.of(new Tender(1, Way.PLACE, things.cash(), total));
+        return new Receipt(id(), new ReceiptContent(date, "", null, null, total, lines, of, charges, List.of(), paid));
+    }
+
+    private ReceiptLine line(int number, LineKind kind, @Nullable UUID supply, @Nullable BigDecimal content) {
+        BigDecimal quantity = BigDecimal.valueOf(1 + random.nextInt(3));
+        return new ReceiptLine(
+                number, kind, "", quantity, money(3000), null, null, random.nextBoolean(), supply, content, null);
+    }
+
+    private BenchEntry bench(LocalDate date) {
+        List<BenchPiece> worked = new ArrayList<>();
+        List<UsePiece> shares = new ArrayList<>();
+        for (UUID piece : things.pieces()) {
+            if (random.nextBoolean()) {
+                worked.add(new BenchPiece(piece, random.nextBoolean()));
+                shares.add(new UsePiece(1, piece, quantity(5)));
+            }
+        }
+        List<SupplyUse> uses = List.of(
+                new SupplyUse(1, supply(), "by eye", quantity(80), random.nextBoolean()),
+                new SupplyUse(2, supply(), "a sample", quantity(10), random.nextBoolean()));
+        return new BenchEntry(
+                id(), new BenchContent(date, "", random.nextInt(120), "", worked, uses, shares, List.of()));
+    }
+
+    private Sale sale(UUID id, LocalDate date, List<UUID> pieces) {
+        List<SaleLine> lines = List.of(new SaleLine(1, "", ONE, money(9000), Amount.ZERO, null, null));
+        List<SalePiece> of = pieces.stream()
+                .map(piece -> new SalePiece(1, piece, quantity(7)))
+                .toList();
+        SaleContent draft = sale(date, lines, of, List.of(), money(800), money(500));
+        Tender paid = new Tender(1, Way.PLACE, things.cash(), draft.sums().due());
+        return new Sale(id, sale(date, lines, of, List.of(paid), draft.shipping(), draft.fee()));
+    }
+
+    private SaleContent sale(
+            LocalDate date, List<SaleLine> lines, List<SalePiece> of, List<Tender> paid, Amount shipping, Amount fee) {
+        return new SaleContent(
+                date,
+                "",
+                things.channel(),
+                "",
+                "",
+                Amount.ZERO,
+                shipping,
+                Amount.of(77),
+                false,
+                fee,
+                things.cash(),
+                null,
+                lines,
+                of,
+                paid);
+    }
+
+    private Refund refund(UUID sale, LocalDate date, UUID piece) {
+        List<RefundLine> lines = List.of(new RefundLine(1, piece, null, null, money(2000), true));
+        return new Refund(
+                id(),
+                new RefundContent(
+                        date, "", sale, Way.PLACE, things.cash(), Amount.ZERO, Amount.ZERO, Amount.ZERO, null, lines));
+    }
+
+    private UUID id() {
+        return new UUID(random.nextLong(), random.nextLong());
+    }
+
+    private LocalDate day(int from, int to) {
+        return START.plusDays(from + random.nextInt(to - from));
+    }
+
+    private UUID supply() {
+        return things.supplies().get(random.nextInt(things.supplies().size()));
+    }
+
+    private Amount money(int most) {
+        return Amount.of(1 + random.nextInt(most));
+    }
+
+    private BigDecimal quantity(int most) {
+        return BigDecimal.valueOf(1 + random.nextInt(most * 100), 2);
+    }
+}
