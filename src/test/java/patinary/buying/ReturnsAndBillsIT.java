@@ -55,7 +55,8 @@ class ReturnsAndBillsIT {
 
     @Test
     void paysWhatIsOwedInParts() throws Exception {
-        mvc.perform(get("/bills").with(InventedShop.owner())).andExpect(content().string(containsString("50.00")));
+        mvc.perform(get("/bills").with(InventedShop.owner()))
+                .andExpect(content().string(containsString("50.00")));
         pay(BILL, "20.00").andExpect(redirectedUrl("/bills"));
         pay(BILL, "20.00").andExpect(redirectedUrl("/bills"));
         assertThat(owed()).isEqualTo(3000);
@@ -108,7 +109,8 @@ class ReturnsAndBillsIT {
                         .query(BigDecimal.class)
                         .single())
                 .isEqualByComparingTo("200");
-        mvc.perform(get("/sources").with(InventedShop.owner())).andExpect(content().string(containsString("32.00")));
+        mvc.perform(get("/sources").with(InventedShop.owner()))
+                .andExpect(content().string(containsString("32.00")));
         mvc.perform(get("/supplier-returns/" + RETURN).with(InventedShop.owner()))
                 .andExpect(status().isOk());
         mvc.perform(post("/supplier-returns/" + RETURN + "/remove").with(InventedShop.owner()))
