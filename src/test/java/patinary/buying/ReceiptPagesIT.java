@@ -39,6 +39,8 @@ class ReceiptPagesIT {
         page.fill("[name='lines[1].title']", "White");
         page.fill("[name='lines[1].price']", "8");
         assertThat(page.textContent("[data-running]")).contains("20.50");
+        assertThat(page.isVisible("[name='lines[0].supply']")).isFalse();
+        assertThat(page.isVisible("[name='lines[1].supply']")).isTrue();
         visit.look("receipt-form");
         page.fill("#tillTotal", "20.00");
         page.selectOption("#paidWith", Shelf.CASH.toString());
@@ -53,6 +55,7 @@ class ReceiptPagesIT {
         page.click("a[href$='/remove']");
         visit.look("receipt-remove");
         visit.open("/receipts");
+        assertThat(page.textContent("main")).contains("Wicker basket").doesNotContain("No receipt here");
         visit.look("receipts");
         visit.open("/supplier-returns/new");
         visit.look("supplier-return-form");
