@@ -81,7 +81,7 @@ class BenchController {
         List<WorkedPiece> worked = pieces.withIds(
                 content.pieces().stream().map(BenchPiece::pieceId).toList());
         model.addAttribute("entry", entry);
-        model.addAttribute("content", content);
+        model.addAttribute("work", content);
         model.addAttribute("pieces", worked);
         model.addAttribute(
                 "ready",

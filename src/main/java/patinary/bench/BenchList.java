@@ -29,7 +29,7 @@ class BenchList {
     /** One entry. */
     record Row(
             UUID id,
-            LocalDate day,
+            LocalDate dated,
             int minutes,
             String done,
             long costMinor,
@@ -56,7 +56,7 @@ class BenchList {
         parameters.put("offset", window.offset());
         parameters.put("size", window.size());
         List<Row> rows = jdbc.sql("""
-                        select e.id, d.doc_date as day, e.minutes, e.done,
+                        select e.id, d.doc_date as dated, e.minutes, e.done,
                                (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
                                 where (p.document_id = e.id or p.origin_id = e.id)
                                   and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')) as cost_minor,

@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVRecord;
  *
  * <p>A trigger is found as whole words, whatever their case, also in their usual English endings: sand finds sanded and
  * sanding, strip finds stripped, scrape finds scraping, but oil does not find soil. Rather one caution too many than one
- * too few: lime the color calls up lime the powder.
+ * too few: lime the color calls up lime the powder, a striped cloth the stripper.
  */
 public final class Cautions {
 

@@ -74,7 +74,9 @@ class CountController {
         SupplyCatalog.Known supply = find(id);
         Answers answers = new Answers(errors, shop.currency());
         Optional<SupplyCount> count = read(supply, form, answers);
-        if (!answers.anyWrong() && count.isPresent() && isRecorded(count.get(), errors)) {
+        if (!answers.anyWrong()
+                && count.isPresent()
+                && isDone(() -> documents.record(SupplyCount.class, count.get()), errors)) {
             Notice.next(redirect, "supplies.counted", supply.facts().name());
             return "redirect:/supplies/counts/" + count.get().id();
         }
@@ -123,9 +125,9 @@ class CountController {
         return place.flatMap(at -> quantity.map(counted -> new SupplyCount(id, date, note, supply.id(), at, counted)));
     }
 
-    private boolean isRecorded(SupplyCount count, BindingResult errors) {
+    private boolean isDone(Runnable recording, BindingResult errors) {
         try {
-            documents.record(SupplyCount.class, count);
+            recording.run();
             return true;
         } catch (Refused refused) {
             refusal.tell(errors, refused);

@@ -23,7 +23,7 @@ class SupplyStory {
     record LotIn(
             UUID documentId,
             DocumentKind kind,
-            LocalDate day,
+            LocalDate dated,
             @Nullable String source,
             StockPlace place,
             BigDecimal quantity,
@@ -34,7 +34,7 @@ class SupplyStory {
     record Movement(
             UUID documentId,
             DocumentKind kind,
-            LocalDate day,
+            LocalDate dated,
             StockPlace place,
             BigDecimal quantity,
             long costMinor,
@@ -62,7 +62,7 @@ class SupplyStory {
 
     List<LotIn> lots(UUID supply) {
         return jdbc.sql("""
-                        select p.document_id, d.kind, p.doc_date as day, s.name as source, p.account as place, p.quantity,
+                        select p.document_id, d.kind, p.doc_date as dated, s.name as source, p.account as place, p.quantity,
                                p.amount_minor as cost_minor, p.estimated
                         from posting p
                         join document d on d.id = p.document_id
@@ -82,7 +82,7 @@ class SupplyStory {
                               group by document_id, account) m
                         """).param(supply).query(Long.class).single();
         List<Movement> rows = jdbc.sql("""
-                        select m.document_id, d.kind, d.doc_date as day, m.place, m.quantity, m.cost_minor,
+                        select m.document_id, d.kind, d.doc_date as dated, m.place, m.quantity, m.cost_minor,
                                sum(m.quantity) over (partition by m.place
                                    order by d.doc_date, d.kind_rank, cast(d.id as varchar(36))) as running_quantity,
                                cast(sum(m.cost_minor) over (partition by m.place

@@ -68,7 +68,9 @@ class TakingController {
         SupplyCatalog.Known supply = find(id);
         Answers answers = new Answers(errors, shop.currency());
         Optional<Taking> taking = read(supply, form, answers);
-        if (!answers.anyWrong() && taking.isPresent() && isRecorded(taking.get(), errors)) {
+        if (!answers.anyWrong()
+                && taking.isPresent()
+                && isDone(() -> documents.record(Taking.class, taking.get()), errors)) {
             Notice.next(redirect, "supplies.taken", supply.facts().name());
             return "redirect:/supplies/takings/" + taking.get().id();
         }
@@ -114,9 +116,9 @@ class TakingController {
                 .map(quantity -> new Taking(id, date, note, supply.id(), quantity, form.ownUseTax));
     }
 
-    private boolean isRecorded(Taking taking, BindingResult errors) {
+    private boolean isDone(Runnable recording, BindingResult errors) {
         try {
-            documents.record(Taking.class, taking);
+            recording.run();
             return true;
         } catch (Refused refused) {
             refusal.tell(errors, refused);
