@@ -151,6 +151,7 @@ class SuppliesIT {
                 .andExpect(content().string(containsString("0.1 USD per ml")))
                 .andExpect(content().string(containsString("jar = 200")))
                 .andExpect(content().string(containsString("0.6 × jar")));
+        read("/supplies").andExpect(content().string(containsString("0.6 × jar")));
     }
 
     @Test
