@@ -65,7 +65,7 @@ class SellingPagesIT {
         page.click("main button.main");
         visit.look("channels");
         assertThat(page.textContent("main")).contains("Own web shop", "2.9% + $0.30", "Card reader balance");
-        page.click("text=Own web shop");
+        page.click("tbody a:has-text('Own web shop')");
         page.fill("[id='rules1.validFrom']", "2025-07-01");
         page.fill("[id='rules1.percent']", "3.1");
         page.click("main button.main");
@@ -102,7 +102,7 @@ class SellingPagesIT {
         visit.open("/offers?q=jug");
         visit.look("offers");
 
-        page.click("text=Tray and jug");
+        page.click("tbody a:has-text('Tray and jug')");
         page.click("text=Record a sale");
         page.fill("#date", "2025-03-10");
         page.selectOption("#addSupply", goods.brushes.toString());
