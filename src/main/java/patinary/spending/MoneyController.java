@@ -1,7 +1,6 @@
 package patinary.spending;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.LocalDate;
 import java.util.UUID;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -12,49 +11,23 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Document;
 import patinary.ledger.Refused;
-import patinary.money.Amount;
 import patinary.web.Answers;
 import patinary.web.Notice;
 
-/** The pages that add, change and remove one kind of money document; each kind says what is its own. */
+/** The pages that add, change and remove one kind of money document. */
 abstract class MoneyController<D extends Document, F extends MoneyForm> {
 
-    private static final int NOTE = 2000;
+    private final MoneyKind<D, F> kind;
+    private final MoneyDesk desk;
 
-    final MoneyDesk desk;
-    private final Class<D> type;
-    private final String kind;
-
-    /** @param kind the name of its address, template and messages, for instance {@code owner-money} */
-    MoneyController(MoneyDesk desk, Class<D> type, String kind) {
-        this.desk = desk;
-        this.type = type;
+    MoneyController(MoneyKind<D, F> kind) {
         this.kind = kind;
-    }
-
-    /** An empty form. */
-    abstract F blank();
-
-    /** The form of a stored document, without what all forms share. */
-    abstract F form(D document);
-
-    /** The document that the answers describe; harmless where there are errors. */
-    abstract D read(Facts facts, F form, Answers answers);
-
-    /** Takes over everything but the id. */
-    abstract void rewrite(D stored, D typed);
-
-    /** Puts the choices and hints of this kind on the page. */
-    abstract void furnish(Model model, F form);
-
-    /** Why a document cannot be removed, as a message key, or empty. */
-    String keeps(UUID id) {
-        return "";
+        this.desk = kind.desk;
     }
 
     @GetMapping("/new")
     String fresh(Model model) {
-        F form = blank();
+        F form = kind.blank();
         form.id = UUID.randomUUID().toString();
         form.date = desk.shop.today().toString();
         return page(model, form, true);
@@ -69,7 +42,7 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
             RedirectAttributes redirect) {
         Answers answers = new Answers(errors, desk.shop.currency());
         UUID id = answers.id("", form.id, "spending.error.form");
-        D document = read(facts(id, form, answers), form, answers);
+        D document = kind.read(kind.facts(id, form, answers), form, answers);
         if (!answers.anyWrong() && accepted(errors, () -> desk.book.record(document))) {
             Notice.next(redirect, "spending.recorded");
             return "redirect:/expenses";
@@ -80,8 +53,8 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
 
     @GetMapping("/{id}")
     String show(@PathVariable UUID id, Model model) {
-        D document = desk.book.find(type, id);
-        F form = form(document);
+        D document = desk.book.find(kind.type, id);
+        F form = kind.form(document);
         form.id = id.toString();
         form.version = document.version();
         form.date = document.date().toString();
@@ -99,9 +72,11 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
             RedirectAttributes redirect) {
         form.id = id.toString();
         Answers answers = new Answers(errors, desk.shop.currency());
-        D typed = read(facts(id, form, answers), form, answers);
+        D typed = kind.read(kind.facts(id, form, answers), form, answers);
         if (!answers.anyWrong()
-                && accepted(errors, () -> desk.book.change(type, id, form.version, stored -> rewrite(stored, typed)))) {
+                && accepted(
+                        errors,
+                        () -> desk.book.change(kind.type, id, form.version, stored -> kind.rewrite(stored, typed)))) {
             Notice.next(redirect, "spending.changed");
             return "redirect:/expenses";
         }
@@ -111,46 +86,19 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
 
     @PostMapping("/{id}/remove")
     String remove(@PathVariable UUID id, RedirectAttributes redirect) {
-        String kept = keeps(id);
+        String kept = kind.keeps(id);
         if (!kept.isEmpty()) {
             Notice.next(redirect, kept);
-            return "redirect:/" + kind + "/" + id;
+            return "redirect:/" + kind.name + "/" + id;
         }
         try {
-            desk.book.remove(type, id);
+            desk.book.remove(kind.type, id);
         } catch (Refused refused) {
             Notice.next(redirect, "spending.remove-refused");
-            return "redirect:/" + kind + "/" + id;
+            return "redirect:/" + kind.name + "/" + id;
         }
         Notice.next(redirect, "spending.removed");
         return "redirect:/expenses";
-    }
-
-    /** What was typed of that which all kinds have. */
-    record Facts(UUID id, LocalDate date, String note) {}
-
-    /** An amount above zero. */
-    Amount amount(Answers answers, String typed) {
-        Amount amount = answers.amount("amount", typed);
-        if (!answers.anyWrong() && amount.isZero()) {
-            answers.wrong("amount", "spending.error.zero");
-        }
-        return amount;
-    }
-
-    String plain(Amount amount) {
-        return desk.shop.currency().plain(amount);
-    }
-
-    private Facts facts(UUID id, F form, Answers answers) {
-        LocalDate date = answers.date("date", form.date);
-        if (!date.equals(LocalDate.EPOCH) && date.isBefore(desk.shop.firstDay())) {
-            answers.wrong(
-                    "date",
-                    "spending.error.before-first-day",
-                    desk.shop.firstDay().toString());
-        }
-        return new Facts(id, date, answers.note("note", form.note, NOTE));
     }
 
     private boolean accepted(BindingResult errors, Runnable deed) {
@@ -165,10 +113,10 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
 
     private String page(Model model, F form, boolean fresh) {
         model.addAttribute("form", form);
-        model.addAttribute("kind", kind);
+        model.addAttribute("kind", kind.name);
         model.addAttribute("fresh", fresh);
         model.addAttribute("places", desk.places());
-        furnish(model, form);
-        return "spending/" + kind;
+        kind.furnish(model, form);
+        return "spending/" + kind.name;
     }
 }
