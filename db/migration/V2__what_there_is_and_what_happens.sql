@@ -294,6 +294,7 @@ create table receipt_payment (
     constraint receipt_payment_place_ck check ((way = 'PLACE') = (place_id is not null))
 );
 
+-- What it pays is owed for a receipt, or since the first day: then receipt_id names the opening.
 create table bill_paid (
     id uuid not null,
     receipt_id uuid,
@@ -301,7 +302,7 @@ create table bill_paid (
     amount_minor bigint not null,
     constraint bill_paid_pk primary key (id),
     constraint bill_paid_document_fk foreign key (id) references document (id),
-    constraint bill_paid_receipt_fk foreign key (receipt_id) references receipt (id),
+    constraint bill_paid_receipt_fk foreign key (receipt_id) references document (id),
     constraint bill_paid_place_fk foreign key (place_id) references money_place (id),
     constraint bill_paid_amount_ck check (amount_minor > 0)
 );

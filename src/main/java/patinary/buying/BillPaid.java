@@ -43,6 +43,7 @@ public class BillPaid extends Document {
                 new Move.Post(Account.MONEY, Tags.place(placeId), amount.negated()));
     }
 
+    /** The receipt, or the opening for what was owed on the first day. */
     public @Nullable UUID receiptId() {
         return receiptId;
     }

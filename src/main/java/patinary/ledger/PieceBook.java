@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import patinary.money.Amount;
 import patinary.money.Shares;
 
@@ -18,6 +19,10 @@ final class PieceBook {
         private List<PieceShare> partOf = List.of();
         private Amount exact = Amount.ZERO;
         private Amount estimated = Amount.ZERO;
+
+        boolean gone() {
+            return account != Account.PIECES || !partOf.isEmpty();
+        }
 
         void add(Amount amount, boolean isEstimated) {
             if (isEstimated) {
@@ -57,7 +62,7 @@ final class PieceBook {
 
     void out(UUID piece, Account to) {
         State state = state(piece);
-        if (state.account != Account.PIECES || !state.partOf.isEmpty()) {
+        if (state.gone()) {
             journal.problem(Problem.Reason.PIECE_ALREADY_GONE, piece);
             return;
         }
@@ -73,15 +78,15 @@ final class PieceBook {
         transfer(piece, state, Account.PIECES);
     }
 
+    /** Refuses before it touches anything: a regrouping done by halves would lose cost. */
     void regroup(List<UUID> from, List<PieceShare> to) {
+        if (anyGone(from, to)) {
+            return;
+        }
         Amount exact = Amount.ZERO;
         Amount estimated = Amount.ZERO;
         for (UUID piece : from) {
             State state = state(piece);
-            if (state.account != Account.PIECES || !state.partOf.isEmpty()) {
-                journal.problem(Problem.Reason.PIECE_ALREADY_GONE, piece);
-                return;
-            }
             exact = exact.plus(state.exact);
             estimated = estimated.plus(state.estimated);
             empty(piece, state);
@@ -89,8 +94,20 @@ final class PieceBook {
                 state.partOf = to;
             }
         }
+        to.forEach(share -> state(share.piece()).partOf = List.of());
         share(exact, to, Tags.NONE);
         share(estimated, to, Tags.NONE.withEstimated(true));
+    }
+
+    /** A piece inside another may come out again, but one that left the shop cannot. */
+    private boolean anyGone(List<UUID> from, List<PieceShare> to) {
+        List<UUID> gone = Stream.concat(
+                        from.stream().filter(piece -> state(piece).gone()),
+                        to.stream().map(PieceShare::piece).filter(piece -> state(piece).account != Account.PIECES))
+                .distinct()
+                .toList();
+        gone.forEach(piece -> journal.problem(Problem.Reason.PIECE_ALREADY_GONE, piece));
+        return !gone.isEmpty();
     }
 
     private void transfer(UUID piece, State state, Account to) {

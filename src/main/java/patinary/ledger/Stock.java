@@ -22,19 +22,20 @@ final class Stock {
 
     void bring(BigDecimal quantity, Amount cost, boolean estimated) {
         latest = new Lot(quantity, cost, estimated);
-        if (method == StockMethod.FIFO) {
-            lots.addLast(latest);
-        } else {
-            pool(quantity, cost, estimated);
-        }
+        add(quantity, cost, estimated);
+    }
+
+    /** Adds what nobody bought; its cost is itself rounded from a price, so it sets none. */
+    void find(BigDecimal quantity, Amount cost) {
+        add(quantity, cost, true);
     }
 
     /** Puts back what was never really used: it is the next to go out again. */
-    void putBack(BigDecimal quantity, Amount cost) {
+    void putBack(BigDecimal quantity, Amount cost, boolean estimated) {
         if (method == StockMethod.FIFO) {
-            lots.addFirst(new Lot(quantity, cost, true));
+            lots.addFirst(new Lot(quantity, cost, estimated));
         } else {
-            pool(quantity, cost, false);
+            pool(quantity, cost, estimated);
         }
     }
 
@@ -69,6 +70,14 @@ final class Stock {
             return lots.getFirst().priceOf(quantity);
         }
         return latest == null ? Amount.ZERO : latest.priceOf(quantity);
+    }
+
+    private void add(BigDecimal quantity, Amount cost, boolean estimated) {
+        if (method == StockMethod.FIFO) {
+            lots.addLast(new Lot(quantity, cost, estimated));
+        } else {
+            pool(quantity, cost, estimated);
+        }
     }
 
     private void pool(BigDecimal quantity, Amount cost, boolean estimated) {

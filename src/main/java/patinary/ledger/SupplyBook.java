@@ -59,12 +59,9 @@ final class SupplyBook {
             BigDecimal part = missing.min(use.quantity());
             missing = missing.subtract(part);
             Use.Reduction reduction = use.reduce(part);
-            give(
-                    reduction.cost().negated(),
-                    use.move().to(),
-                    Tags.origin(use.document().id()));
+            give(use, reduction.cost().negated(), use.estimated());
             if (reduction.quantity().signum() > 0) {
-                stock.putBack(reduction.quantity(), reduction.cost());
+                stock.putBack(reduction.quantity(), reduction.cost(), reduction.priceRemembered());
             }
         }
         BigDecimal done = quantity.subtract(missing);
@@ -101,32 +98,37 @@ final class SupplyBook {
 
     private void usedMore(BigDecimal quantity) {
         Stock.Taken taken = stock.take(quantity);
-        if (sinceCount.isEmpty()) {
-            give(taken.cost(), new Destination.To(Account.WRITE_OFFS, Tags.category("count")), Tags.NONE);
+        if (estimatedSinceCount().signum() == 0) {
+            Tags tags = Tags.supply(supply).withEstimated(taken.estimated());
+            books.journal().stock(place, tags, BigDecimal.ZERO, taken.cost().negated());
+            books.journal().post(Account.WRITE_OFFS, tags.withCategory("count"), taken.cost());
             return;
         }
         List<Amount> shares = Shares.split(
                 taken.cost(), sinceCount.stream().map(Use::quantity).toList());
         for (int i = 0; i < shares.size(); i++) {
             Use use = sinceCount.get(i);
-            give(
-                    shares.get(i),
-                    use.move().to(),
-                    Tags.origin(use.document().id()).withEstimated(true));
+            give(use, shares.get(i), true);
         }
     }
 
+    private BigDecimal estimatedSinceCount() {
+        return sinceCount.stream().map(Use::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     private void usedLess(BigDecimal quantity) {
-        BigDecimal used = sinceCount.stream().map(Use::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal used = estimatedSinceCount();
         BigDecimal reduced = quantity.min(used);
-        reduceUses(reduced, used);
+        if (reduced.signum() > 0) {
+            reduceUses(reduced, used);
+        }
         waiting.removeIf(use -> use.waiting().signum() == 0);
         BigDecimal found = quantity.subtract(reduced);
         if (found.signum() > 0) {
             Amount worth = stock.worth(found);
             books.journal().stock(place, Tags.supply(supply), BigDecimal.ZERO, worth);
             books.journal().post(Account.FOUND_AT_COUNT, Tags.supply(supply), worth.negated());
-            stock.bring(found, worth, true);
+            stock.find(found, worth);
         }
         settleWaiting();
     }
@@ -135,6 +137,7 @@ final class SupplyBook {
     private void reduceUses(BigDecimal reduced, BigDecimal used) {
         BigDecimal quantityBack = BigDecimal.ZERO;
         Amount costBack = Amount.ZERO;
+        boolean remembered = false;
         BigDecimal running = BigDecimal.ZERO;
         BigDecimal given = BigDecimal.ZERO;
         for (Use use : sinceCount) {
@@ -145,13 +148,11 @@ final class SupplyBook {
             Use.Reduction reduction = use.reduce(part);
             quantityBack = quantityBack.add(reduction.quantity());
             costBack = costBack.plus(reduction.cost());
-            give(
-                    reduction.cost().negated(),
-                    use.move().to(),
-                    Tags.origin(use.document().id()).withEstimated(true));
+            remembered |= reduction.quantity().signum() > 0 && reduction.priceRemembered();
+            give(use, reduction.cost().negated(), true);
         }
         if (quantityBack.signum() > 0) {
-            stock.putBack(quantityBack, costBack);
+            stock.putBack(quantityBack, costBack, remembered);
         }
     }
 
@@ -168,37 +169,34 @@ final class SupplyBook {
             return;
         }
         use.settle(taken);
-        Tags tags = Tags.origin(use.document().id())
-                .withEstimated(taken.estimated() || use.move().estimated());
+        boolean estimated = taken.estimated() || use.move().estimated();
         if (use.move().to() instanceof Destination.Place to) {
-            books.journal()
-                    .stock(
-                            place,
-                            tags.withSupply(supply),
-                            BigDecimal.ZERO,
-                            taken.cost().negated());
+            Tags tags = tags(use, estimated);
+            books.journal().stock(place, tags, BigDecimal.ZERO, taken.cost().negated());
             books.at(supply, to.place()).bring(taken.quantity(), taken.cost(), tags);
         } else {
-            give(taken.cost(), use.move().to(), tags);
+            give(use, taken.cost(), estimated);
         }
     }
 
     /** Moves cost from this stock to where a use went. */
-    private void give(Amount cost, Destination to, Tags tags) {
-        books.journal().stock(place, tags.withSupply(supply), BigDecimal.ZERO, cost.negated());
-        if (to instanceof Destination.Pieces pieces) {
-            books.pieces().share(cost, pieces.shares(), tags.withSupply(supply));
-        } else if (to instanceof Destination.To account) {
-            books.journal()
-                    .post(
-                            account.account(),
-                            account.tags()
-                                    .withSupply(supply)
-                                    .withOrigin(tags.origin())
-                                    .withEstimated(tags.estimated()),
-                            cost);
+    private void give(Use use, Amount cost, boolean estimated) {
+        Tags tags = tags(use, estimated);
+        books.journal().stock(place, tags, BigDecimal.ZERO, cost.negated());
+        if (use.move().to() instanceof Destination.Pieces pieces) {
+            List<Amount> changes = use.charge(cost, pieces.shares());
+            for (int i = 0; i < changes.size(); i++) {
+                books.pieces().in(pieces.shares().get(i).piece(), changes.get(i), tags);
+            }
+        } else if (use.move().to() instanceof Destination.To to) {
+            Tags there = to.tags().withSupply(supply).withOrigin(tags.origin()).withEstimated(estimated);
+            books.journal().post(to.account(), there, cost);
         } else {
             throw new IllegalStateException("Cost moves between places only together with its quantity");
         }
+    }
+
+    private Tags tags(Use use, boolean estimated) {
+        return Tags.origin(use.document().id()).withSupply(supply).withEstimated(estimated);
     }
 }

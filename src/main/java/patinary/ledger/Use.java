@@ -2,7 +2,10 @@ package patinary.ledger;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.IntStream;
 import patinary.money.Amount;
+import patinary.money.Shares;
 
 /** One outgoing move of a supply: how much of it has its cost, and how much still waits for a receipt. */
 final class Use {
@@ -12,6 +15,8 @@ final class Use {
     private BigDecimal costed = BigDecimal.ZERO;
     private BigDecimal waiting;
     private Amount cost = Amount.ZERO;
+    private boolean priceRemembered;
+    private Amount charged = Amount.ZERO;
 
     Use(DocumentRef document, Move.SupplyOut move) {
         this.document = document;
@@ -35,14 +40,11 @@ final class Use {
         return costed.add(waiting);
     }
 
-    Amount cost() {
-        return cost;
-    }
-
     void settle(Stock.Taken taken) {
         costed = costed.add(taken.quantity());
         waiting = waiting.subtract(taken.quantity());
         cost = cost.plus(taken.cost());
+        priceRemembered |= taken.estimated();
     }
 
     /** What a reduction of this use gives back: the waiting part first, which has no cost yet. */
@@ -53,8 +55,27 @@ final class Use {
         waiting = waiting.subtract(fromWaiting);
         costed = costed.subtract(fromCosted);
         cost = cost.minus(back);
-        return new Reduction(fromCosted, back);
+        return new Reduction(fromCosted, back, priceRemembered);
     }
 
-    record Reduction(BigDecimal quantity, Amount cost) {}
+    /** Whether the cost of this use rests on an estimate: of the price, or of the quantity. */
+    boolean estimated() {
+        return priceRemembered || move.estimated();
+    }
+
+    /**
+     * Adds to what the pieces bear of this use, and returns what changes for each of them. The use is always shared as a
+     * whole, so that one costed in parts gives each piece the same as one costed at once, and nothing where it is undone.
+     */
+    List<Amount> charge(Amount change, List<PieceShare> shares) {
+        List<BigDecimal> weights = shares.stream().map(PieceShare::weight).toList();
+        List<Amount> before = Shares.split(charged, weights);
+        charged = charged.plus(change);
+        List<Amount> after = Shares.split(charged, weights);
+        return IntStream.range(0, weights.size())
+                .mapToObj(i -> after.get(i).minus(before.get(i)))
+                .toList();
+    }
+
+    record Reduction(BigDecimal quantity, Amount cost, boolean priceRemembered) {}
 }

@@ -8,7 +8,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.authentication.AuthenticationSuccessHandler;
-import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
 import org.springframework.security.web.savedrequest.RequestCache;
 import org.springframework.security.web.savedrequest.SavedRequest;
 import org.springframework.stereotype.Component;
@@ -23,10 +22,11 @@ class AfterSignIn implements AuthenticationSuccessHandler {
     private static final Logger LOG = LoggerFactory.getLogger(AfterSignIn.class);
 
     private final Pauses pauses;
-    private final RequestCache asked = new HttpSessionRequestCache();
+    private final RequestCache asked;
 
-    AfterSignIn(Pauses pauses) {
+    AfterSignIn(Pauses pauses, RequestCache asked) {
         this.pauses = pauses;
+        this.asked = asked;
     }
 
     @Override

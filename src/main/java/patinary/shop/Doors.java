@@ -16,6 +16,8 @@ import org.springframework.security.web.authentication.UsernamePasswordAuthentic
 import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
+import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.security.web.savedrequest.RequestCache;
 
 /** Who may go where. What is not named here needs a sign-in. */
 @Configuration(proxyBeanMethods = false)
@@ -30,6 +32,14 @@ class Doors {
     @Bean
     PasswordEncoder passwordEncoder() {
         return new KeptPasswords();
+    }
+
+    /** Keeps the address that was asked for before the sign-in, and leaves it as it was. */
+    @Bean
+    RequestCache asked() {
+        HttpSessionRequestCache asked = new HttpSessionRequestCache();
+        asked.setMatchingRequestParameterName(null);
+        return asked;
     }
 
     @Bean

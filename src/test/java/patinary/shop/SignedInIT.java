@@ -55,6 +55,16 @@ class SignedInIT {
     }
 
     @Test
+    void leadsToThePageThatWasAskedFor(Browser.Visit visit) {
+        Page page = visit.open("/shop?from=bookmark");
+        assertThat(page.url()).endsWith("/sign-in");
+        page.fill("#name", InventedShop.OWNER);
+        page.fill("#password", InventedShop.PASSWORD);
+        page.click("main button.main");
+        assertThat(page.url()).endsWith("/shop?from=bookmark");
+    }
+
+    @Test
     void endsForGoodAfterItsLongestTime(Browser.Visit visit) {
         Page page = visit.signIn();
         long longAgo =

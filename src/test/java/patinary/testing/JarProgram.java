@@ -54,17 +54,21 @@ public final class JarProgram implements AutoCloseable {
     }
 
     private void awaitAnswer() {
-        Visitor visitor = new Visitor(port);
-        Awaitility.await().atMost(90, TimeUnit.SECONDS).pollInterval(200, TimeUnit.MILLISECONDS).until(() -> {
-            if (!process.isAlive()) {
-                throw new IllegalStateException("The program ended with " + process.exitValue());
-            }
-            try {
-                return visitor.get("actuator/health").statusCode() == 200;
-            } catch (IOException notYet) {
-                return false;
-            }
-        });
+        Visitor visitor = new Visitor();
+        visitor.visit(port);
+        Awaitility.await()
+                .atMost(90, TimeUnit.SECONDS)
+                .pollInterval(200, TimeUnit.MILLISECONDS)
+                .until(() -> {
+                    if (!process.isAlive()) {
+                        throw new IllegalStateException("The program ended with " + process.exitValue());
+                    }
+                    try {
+                        return visitor.get("actuator/health").statusCode() == 200;
+                    } catch (IOException notYet) {
+                        return false;
+                    }
+                });
     }
 
     private static int freePort() throws IOException {

@@ -5,7 +5,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.boot.test.util.TestPropertyValues;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -34,6 +40,29 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
         TestPropertyValues.of(address())
                 .and("patinary.setup-code=" + SETUP_CODE)
                 .applyTo(context);
+    }
+
+    /** An empty database of the chosen kind for a program in a process of its own, as its system properties. */
+    public static List<String> scratch(Path folder) {
+        if (CHOSEN.equals("h2")) {
+            return List.of("patinary.data=" + folder);
+        }
+        String name = "scratch" + UUID.randomUUID().toString().replace("-", "");
+        List<String> shared = address();
+        String url = value(shared, 0);
+        try (Connection server = DriverManager.getConnection(url, value(shared, 1), value(shared, 2));
+                Statement statement = server.createStatement()) {
+            statement.execute("create database " + name);
+        } catch (SQLException failed) {
+            throw new IllegalStateException(failed);
+        }
+        List<String> own = new ArrayList<>(shared);
+        own.set(0, "spring.datasource.url=" + url.replaceFirst("(//[^/]+/)[^?]+", "$1" + name));
+        return own;
+    }
+
+    private static String value(List<String> properties, int index) {
+        return properties.get(index).split("=", 2)[1];
     }
 
     private static synchronized List<String> address() {

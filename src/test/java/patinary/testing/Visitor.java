@@ -25,9 +25,10 @@ public final class Visitor {
             .followRedirects(HttpClient.Redirect.NEVER)
             .connectTimeout(PATIENCE)
             .build();
-    private final URI home;
+    private URI home = URI.create("http://localhost/");
 
-    public Visitor(int port) {
+    /** Goes to the program at a port; cookies are kept, as a browser keeps them for a host. */
+    public void visit(int port) {
         home = URI.create("http://localhost:" + port + "/");
     }
 

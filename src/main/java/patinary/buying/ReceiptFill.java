@@ -1,0 +1,137 @@
+package patinary.buying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import patinary.buying.ReceiptForm.ChargeForm;
+import patinary.buying.ReceiptForm.LineForm;
+import patinary.buying.ReceiptForm.PaymentForm;
+import patinary.buying.ReceiptForm.PieceForm;
+import patinary.ledger.Tender;
+import patinary.money.Amount;
+import patinary.money.Percent;
+import patinary.pieces.Pieces;
+import patinary.shop.CurrentShop;
+
+/** Fills a receipt's form: an empty one, or one that reads back to what is stored. */
+@Component
+class ReceiptFill {
+
+    private final CurrentShop shop;
+    private final SupplyReader supplies;
+    private final Pieces pieces;
+
+    ReceiptFill(CurrentShop shop, SupplyReader supplies, Pieces pieces) {
+        this.shop = shop;
+        this.supplies = supplies;
+        this.pieces = pieces;
+    }
+
+    ReceiptForm empty() {
+        ReceiptForm form = new ReceiptForm();
+        form.id = UUID.randomUUID().toString();
+        form.lines.add(new LineForm());
+        form.charges.add(new ChargeForm());
+        return form;
+    }
+
+    ReceiptForm of(ReceiptDesk.Stored stored) {
+        ReceiptContent content = stored.content();
+        ReceiptForm form = new ReceiptForm();
+        form.id = stored.id().toString();
+        form.version = stored.version();
+        form.day = ReceiptForm.OTHER;
+        form.date = content.date().toString();
+        form.source = text(content.sourceId());
+        form.trip = text(content.tripId());
+        form.note = content.note();
+        form.tillTotal = plain(content.tillTotal());
+        content.lines().forEach(line -> form.lines.add(line(content, line)));
+        content.charges().forEach(charge -> charge(form, content, charge));
+        payments(form, content.payments());
+        return form;
+    }
+
+    private LineForm line(ReceiptContent content, ReceiptLine line) {
+        LineForm form = new LineForm();
+        form.kind = line.kind().name();
+        form.title = line.title();
+        form.price = plain(line.price());
+        form.quantity = line.quantity().stripTrailingZeros().toPlainString();
+        form.discount = either(line.discount(), line.discountPercent());
+        form.about = line.about();
+        form.category = line.category() == null ? "" : line.category();
+        supplies.fill(form, line);
+        List<ReceiptPiece> own = content.pieces().stream()
+                .filter(piece -> piece.line() == line.line())
+                .toList();
+        boolean equal = own.stream()
+                        .map(p -> p.weight().stripTrailingZeros())
+                        .distinct()
+                        .count()
+                < 2;
+        own.forEach(piece -> form.pieces.add(piece(piece, equal)));
+        return form;
+    }
+
+    private PieceForm piece(ReceiptPiece stored, boolean equal) {
+        PieceForm form = new PieceForm();
+        form.id = stored.pieceId().toString();
+        form.value = equal ? "" : plain(Amount.of(stored.weight().longValue()));
+        pieces.findById(stored.pieceId()).ifPresent(piece -> {
+            form.title = piece.facts().title();
+            form.kind = text(piece.facts().kindId());
+            form.style = text(piece.facts().styleId());
+        });
+        return form;
+    }
+
+    private void charge(ReceiptForm form, ReceiptContent content, ReceiptCharge charge) {
+        if (charge.kind() == ChargeKind.ROUNDING) {
+            form.rounding = either(charge.amount(), charge.percent());
+            return;
+        }
+        ChargeForm row = new ChargeForm();
+        row.kind = charge.kind().name();
+        row.title = charge.title();
+        row.value = either(charge.amount(), charge.percent());
+        row.taxed = charge.taxed();
+        row.afterTax = charge.afterTax();
+        row.lines = content.chargeLines().stream()
+                .filter(line -> line.charge() == charge.line())
+                .map(ChargeLine::line)
+                .collect(Collectors.toCollection(ArrayList::new));
+        form.charges.add(row);
+    }
+
+    /** The last payment is shown as the one that takes the rest. */
+    private void payments(ReceiptForm form, List<Tender> payments) {
+        for (Tender payment : payments) {
+            PaymentForm row = new PaymentForm();
+            row.with = PaidWith.answer(payment.way(), payment.placeId());
+            row.amount = plain(payment.amount());
+            form.payments.add(row);
+        }
+        if (!form.payments.isEmpty()) {
+            form.paidWith = form.payments.remove(form.payments.size() - 1).with;
+        }
+    }
+
+    private String either(@Nullable Amount amount, @Nullable Percent percent) {
+        if (percent != null) {
+            return percent.value().stripTrailingZeros().toPlainString() + "%";
+        }
+        return amount == null ? "" : plain(amount);
+    }
+
+    private String plain(Amount amount) {
+        return shop.currency().plain(amount);
+    }
+
+    private static String text(@Nullable UUID id) {
+        return id == null ? "" : id.toString();
+    }
+}

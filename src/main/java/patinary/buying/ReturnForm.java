@@ -1,0 +1,32 @@
+package patinary.buying;
+
+import java.util.ArrayList;
+import java.util.List;
+import patinary.ledger.StockPlace;
+
+/** A return to a supplier as typed. */
+class ReturnForm {
+
+    public String id = "";
+    /** The receipt whose pieces are offered, or empty. */
+    public String receipt = "";
+
+    public String date = "";
+    public String source = "";
+    public List<String> pieces = new ArrayList<>();
+    public List<SupplyRow> supplies = new ArrayList<>();
+    public String amount = "";
+    public String way = "";
+    public String note = "";
+
+    /** A supply that went back, as typed. */
+    static class SupplyRow {
+        public String supply = "";
+        public String place = StockPlace.BENCH.name();
+        public String quantity = "";
+
+        boolean isEmpty() {
+            return supply.isBlank();
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package patinary.buying;
+
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Adds, changes and removes sources. */
+@Service
+@Transactional
+class SourceDesk {
+
+    private final Sources sources;
+
+    SourceDesk(Sources sources) {
+        this.sources = sources;
+    }
+
+    @Transactional(readOnly = true)
+    Optional<Source> find(UUID id) {
+        return sources.findById(id);
+    }
+
+    /** Whether another source than this one has the name. */
+    @Transactional(readOnly = true)
+    boolean isTaken(String name, UUID own) {
+        return sources.findAllByOrderByName().stream()
+                .anyMatch(source ->
+                        source.name().equalsIgnoreCase(name) && !source.id().equals(own));
+    }
+
+    void add(UUID id, SourceForm form) {
+        sources.save(new Source(id, form.name.strip(), form.note.strip(), form.resaleCertificate.strip()));
+    }
+
+    void change(UUID id, SourceForm form) {
+        Source source = sources.findById(id).orElseThrow();
+        if (source.version() != form.version) {
+            throw new ObjectOptimisticLockingFailureException(Source.class, id);
+        }
+        source.rewrite(form.name.strip(), form.note.strip(), form.resaleCertificate.strip());
+    }
+
+    /** Fails with a data integrity violation where anything names the source. */
+    void remove(UUID id) {
+        sources.findById(id).ifPresent(sources::delete);
+    }
+}

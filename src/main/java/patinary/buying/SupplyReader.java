@@ -1,0 +1,95 @@
+package patinary.buying;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import patinary.buying.ReceiptForm.LineForm;
+import patinary.measure.Unit;
+import patinary.supplies.Supplies;
+import patinary.supplies.Supply;
+import patinary.supplies.SupplyMeasures;
+import patinary.web.Answers;
+import patinary.web.Choice;
+
+/** Reads which supply a line brought and how much of it one holds: a pack by its name, or a quantity as typed. */
+@Component
+class SupplyReader {
+
+    private static final String STROKE = "/";
+
+    /**
+     * What one of the line is.
+     *
+     * @param content in the supply's base unit
+     */
+    record Bought(UUID supplyId, String name, BigDecimal content) {}
+
+    private final Supplies supplies;
+
+    SupplyReader(Supplies supplies) {
+        this.supplies = supplies;
+    }
+
+    /** Each supply's packs, and the supply itself for another content. */
+    List<Choice> choices() {
+        List<Choice> choices = new ArrayList<>();
+        for (Supply supply : supplies.findAllByOrderByName()) {
+            String name = supply.facts().name();
+            supply.facts()
+                    .packs()
+                    .forEach(pack ->
+                            choices.add(Choice.named(supply.id() + STROKE + pack.name(), name + ": " + pack.name())));
+            choices.add(Choice.named(supply.id().toString(), name));
+        }
+        return List.copyOf(choices);
+    }
+
+    /** Fills in what {@link #read} reads back to the same. */
+    void fill(LineForm form, ReceiptLine line) {
+        if (line.supplyId() == null || line.content() == null) {
+            return;
+        }
+        BigDecimal content = line.content();
+        form.supply = line.supplyId().toString();
+        supplies.findById(line.supplyId()).map(Supply::facts).ifPresent(facts -> {
+            Optional<Supply.Named> pack = facts.packs().stream()
+                    .filter(named -> named.quantity().compareTo(content) == 0)
+                    .findFirst();
+            pack.ifPresent(named -> form.supply += STROKE + named.name());
+            if (pack.isEmpty()) {
+                form.content = content.stripTrailingZeros().toPlainString() + " "
+                        + Unit.base(facts.dimension()).code();
+            }
+        });
+    }
+
+    Optional<Bought> read(Answers answers, String at, LineForm form) {
+        String[] answer = form.supply.split(STROKE, 2);
+        Optional<Supply> supply = answers.optionalId(at + "supply", answer[0], "buying.error.supply")
+                .flatMap(supplies::findById);
+        if (supply.isEmpty()) {
+            answers.wrong(at + "supply", "buying.error.supply");
+            return Optional.empty();
+        }
+        Supply.Facts facts = supply.get().facts();
+        Optional<BigDecimal> content = form.content.isBlank()
+                ? pack(facts, answer.length > 1 ? answer[1] : "")
+                : answers.quantity(at + "content", form.content, facts.dimension(), SupplyMeasures.of(facts));
+        if (form.content.isBlank() && content.isEmpty()) {
+            answers.wrong(at + "content", "buying.error.content");
+        }
+        content.filter(quantity -> quantity.signum() <= 0)
+                .ifPresent(quantity -> answers.wrong(at + "content", "buying.error.content"));
+        return Optional.of(new Bought(supply.get().id(), facts.name(), content.orElse(BigDecimal.ONE)));
+    }
+
+    private static Optional<BigDecimal> pack(Supply.Facts facts, String name) {
+        return facts.packs().stream()
+                .filter(pack -> pack.name().equals(name))
+                .map(Supply.Named::quantity)
+                .findFirst();
+    }
+}

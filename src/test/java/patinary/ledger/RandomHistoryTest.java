@@ -1,0 +1,47 @@
+package patinary.ledger;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Properties over histories in which nothing awkward happens would prove nothing: here is what must be among them. */
+class RandomHistoryTest {
+
+    private static final int SEEDS = 300;
+    private static final int SIZE = 40;
+
+    @ParameterizedTest
+    @EnumSource
+    void awkwardThingsHappenInMany(StockMethod method) {
+        List<Replay.Result> results = LongStream.range(0, SEEDS)
+                .mapToObj(seed -> Replay.of(method, RandomHistory.of(seed, SIZE).documents()))
+                .toList();
+        happens(results, "uses still wait", result -> !result.uncosted().isEmpty());
+        happens(results, "receipts cost earlier uses", by(DocumentKind.RECEIPT, Account.PIECES, true));
+        happens(results, "and uses on what was sold", by(DocumentKind.RECEIPT, Account.COST_OF_PIECES, true));
+        happens(results, "takings reach the bench late", by(DocumentKind.RECEIPT, Account.BENCH, true));
+        happens(results, "counts correct uses", by(DocumentKind.COUNT, Account.PIECES, true));
+        happens(results, "and uses on what was sold", by(DocumentKind.COUNT, Account.COST_OF_PIECES, true));
+        happens(results, "counts write off", by(DocumentKind.COUNT, Account.WRITE_OFFS, false));
+        happens(results, "counts find", by(DocumentKind.COUNT, Account.FOUND_AT_COUNT, false));
+        happens(results, "retail comes back", by(DocumentKind.REFUND, Account.COST_OF_RETAIL, true));
+        happens(results, "pieces come back", by(DocumentKind.REFUND, Account.COST_OF_PIECES, false));
+        happens(results, "pieces are regrouped", by(DocumentKind.REGROUPING, Account.PIECES, false));
+        happens(results, "pieces are let go", by(DocumentKind.LETTING_GO, Account.OWN_USE, false));
+    }
+
+    private static void happens(List<Replay.Result> results, String what, Predicate<Replay.Result> predicate) {
+        assertThat(results.stream().filter(predicate).count()).as(what).isGreaterThan(SEEDS / 10);
+    }
+
+    private static Predicate<Replay.Result> by(DocumentKind kind, Account account, boolean forAnother) {
+        return result -> result.postings().stream()
+                .anyMatch(posting -> posting.document().kind() == kind
+                        && posting.account() == account
+                        && (posting.tags().origin() != null) == forAnother);
+    }
+}
