@@ -145,6 +145,7 @@ class InsightIT {
                             .with(owner()))
                     .andExpect(status().isOk())
                     .andExpect(content().string(containsString("$51.00")))
+                    .andExpect(content().string(not(containsString("Nothing was found"))))
                     .andExpect(content().string(not(containsString("??"))));
         }
         mvc.perform(get("/moves.csv?from=2025-03-01&to=2025-03-31&by=style").with(owner()))

@@ -207,8 +207,10 @@ class SpendingIT {
         mvc.perform(get("/expenses?q=LARCH&kind=expenses&category=booth_rent&year=2025")
                         .with(owner()))
                 .andExpect(content().string(containsString("Larch Hall")))
+                .andExpect(content().string(not(containsString("Nothing here"))))
                 .andExpect(content().string(not(containsString("Lessons"))));
         mvc.perform(get("/expenses?year=2024").with(owner()))
+                .andExpect(content().string(containsString("Nothing here")))
                 .andExpect(content().string(not(containsString("Larch Hall"))));
         mvc.perform(get("/expenses?q=%25").with(owner()))
                 .andExpect(content().string(not(containsString("Larch Hall"))));

@@ -8,6 +8,7 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.forwardedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 import static patinary.testing.InventedShop.owner;
@@ -29,6 +30,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -38,6 +40,7 @@ import patinary.ledger.Books;
 import patinary.ledger.Document;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.testing.Browser;
 import patinary.testing.ShopTest;
 import patinary.whole.RandomShop;
 
@@ -46,6 +49,7 @@ import patinary.whole.RandomShop;
  * are the same. Everything is invented.
  */
 @ShopTest
+@ExtendWith(Browser.class)
 class YearIT {
 
     private static final CSVFormat CSV =
@@ -177,6 +181,30 @@ class YearIT {
         assertThat(yearBooks.goods(2026).opening().isPositive()).isTrue();
     }
 
+    /** The pages of money, of what moves and of the year, on a phone and on a laptop. */
+    @Test
+    void thePagesCanBeReadAndUsed(Browser.Visit visit) throws Exception {
+        type(6);
+        spend("/expenses/new", "category", "office", "amount", "12.50", "payee", "Larch Hall");
+        visit.signIn();
+        for (String path : List.of(
+                "/",
+                "/on-the-shelf/tied-bench",
+                "/expenses",
+                "/expenses/new",
+                "/trips/new",
+                "/owner-money/new",
+                "/money-places/new",
+                "/moves?from=2025-01-01&to=2025-12-31",
+                "/year/2025",
+                "/year/2025/line/cogs_purchases",
+                "/year/2025/stock",
+                "/year/2025/seal")) {
+            visit.open(path);
+            visit.look("money" + path.replaceAll("[^a-z0-9]+", "-"));
+        }
+    }
+
     @Test
     void noCellOfAFileStartsAFormula() throws Exception {
         type(2);
@@ -232,7 +260,8 @@ class YearIT {
                         .with(user("Kim").roles("HELPER"))
                         .with(csrf())
                         .param("sure", "true"))
-                .andExpect(status().isForbidden());
+                .andExpect(forwardedUrl("/refused"));
+        assertThat(seals.of(2025)).as("a helper seals nothing").isEmpty();
         mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true")).andExpect(redirectedUrl("/year/2025"));
         assertThat(seals.of(2025).orElseThrow().hash()).isEqualTo(before);
         assertThat(seals.of(2025).orElseThrow().holds()).isTrue();
