@@ -20,7 +20,7 @@ join piece_figures f on f.piece_id = p.id
 where f.purchase_minor + f.regrouped_minor = 0 and s.state not in ('SOLD', 'GONE')
 union all
 select 'to-post', '/sales/' || cast(sa.id as varchar(36)), sa.order_reference,
-       (select min(sl.title) from sale_line sl where sl.sale_id = sa.id), d.doc_date,
+       coalesce(nullif((select min(sl.title) from sale_line sl where sl.sale_id = sa.id), ''), sa.buyer), d.doc_date,
        (select sum(sp.price_minor + sp.shipping_minor) from sale_part sp where sp.sale_id = sa.id), null, null
 from sale sa
 join document d on d.id = sa.id

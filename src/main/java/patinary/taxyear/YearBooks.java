@@ -23,6 +23,7 @@ class YearBooks {
         public String link() {
             String path = switch (kind) {
                 case "RECEIPT" -> "/receipts/";
+                case "SUPPLIER_RETURN" -> "/supplier-returns/";
                 case "SALE" -> "/sales/";
                 case "BENCH_ENTRY" -> "/bench/";
                 case "EXPENSE" -> "/expenses/";
