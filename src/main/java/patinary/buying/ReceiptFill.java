@@ -6,6 +6,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptForm.ChargeForm;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.buying.ReceiptForm.PaymentForm;
@@ -18,6 +19,7 @@ import patinary.shop.CurrentShop;
 
 /** Fills a receipt's form: an empty one, or one that reads back to what is stored. */
 @Component
+@Transactional(readOnly = true)
 class ReceiptFill {
 
     private final CurrentShop shop;

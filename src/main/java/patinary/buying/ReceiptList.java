@@ -43,11 +43,16 @@ class ReceiptList {
                 .params(values)
                 .query((row, number) -> new Totals(row.getLong(1), row.getLong(2)))
                 .single();
+        List<Row> rows = rows(where, values, window);
+        return new Found(Page.of(window, named(rows), totals.count()), totals.amount());
+    }
+
+    private List<Row> rows(String where, List<Object> values, Window window) {
         List<Object> paged = new ArrayList<>(values);
         paged.add(window.offset());
         paged.add(window.size());
-        List<Row> rows = jdbc.sql("select r.id, d.doc_date, coalesce(s.name, '') as source_name, r.till_total_minor,"
-                        + " coalesce(o.amount_minor, 0) as owed_minor, d.note "
+        return jdbc.sql("select r.id, d.doc_date, coalesce(s.name, '') as source_name, r.till_total_minor,"
+                        + " coalesce(o.amount_minor, 0) as owed_minor "
                         + FROM
                         + where
                         + " order by d.doc_date desc, d.recorded_at desc, d.id offset ? rows fetch next ? rows only")
@@ -60,7 +65,6 @@ class ReceiptList {
                         row.getLong("till_total_minor"),
                         row.getLong("owed_minor")))
                 .list();
-        return new Found(Page.of(window, named(rows), totals.count()), totals.amount());
     }
 
     /** The years in which something was bought, latest first. */
@@ -102,13 +106,7 @@ class ReceiptList {
 
     private static String where(Query query, List<Object> values) {
         StringBuilder where = new StringBuilder(" where 1 = 1");
-        if (!query.text().isBlank()) {
-            String like = "%" + query.text().strip().toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%";
-            where.append(" and (lower(coalesce(s.name, '')) like ? escape '!' or lower(d.note) like ? escape '!'"
-                    + " or exists (select 1 from receipt_line l where l.receipt_id = r.id"
-                    + " and lower(l.title) like ? escape '!'))");
-            values.addAll(List.of(like, like, like));
-        }
+        text(query.text(), where, values);
         if (List.of(LineKind.values()).stream().anyMatch(kind -> kind.name().equals(query.kind()))) {
             where.append(" and exists (select 1 from receipt_line k where k.receipt_id = r.id and k.kind = ?)");
             values.add(query.kind());
@@ -125,6 +123,17 @@ class ReceiptList {
             values.add(LocalDate.of(year, 12, 31));
         }
         return where.toString();
+    }
+
+    /** Looks for words in the source, the note and what was bought; signs that mean "anything" stand for themselves. */
+    private static void text(String text, StringBuilder where, List<Object> values) {
+        if (!text.isBlank()) {
+            String like = "%" + text.strip().toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%";
+            where.append(" and (lower(coalesce(s.name, '')) like ? escape '!' or lower(d.note) like ? escape '!'"
+                    + " or exists (select 1 from receipt_line l where l.receipt_id = r.id"
+                    + " and lower(l.title) like ? escape '!'))");
+            values.addAll(List.of(like, like, like));
+        }
     }
 
     private static @Nullable UUID uuid(String text) {

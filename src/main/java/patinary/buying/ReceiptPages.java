@@ -75,7 +75,7 @@ class ReceiptPages {
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
         ReceiptList.Query query = new ReceiptList.Query(q, kind, source, year);
-        model.addAttribute("query", query);
+        model.addAttribute("asked", query);
         model.addAttribute("found", list.find(query, Window.of(page)));
         model.addAttribute("kinds", ReceiptChoices.lineKinds());
         model.addAttribute("sources", choices.sources());

@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptDraft.DraftPiece;
 import patinary.pieces.NewPieces;
 import patinary.pieces.Piece;
@@ -60,6 +61,7 @@ class ReceiptPieces {
     }
 
     /** The code and title of a piece, for a sentence about it. */
+    @Transactional(readOnly = true)
     String name(UUID piece) {
         return pieces.findById(piece)
                 .map(Piece::facts)

@@ -11,7 +11,7 @@ import patinary.ledger.Tags;
 import patinary.money.Amount;
 import patinary.money.Shares;
 
-/** The posting rule of a receipt; docs/handbook/posting-rules.md. */
+/** The posting rule of a receipt; docs/handbook/posting-rules-buying.md. */
 final class ReceiptPosting {
 
     private ReceiptPosting() {}

@@ -22,11 +22,13 @@ class ReceiptReader {
     private static final int SOURCE_NAME = 120;
 
     private final CurrentShop shop;
+    private final Sources sources;
     private final LineReader lineReader;
     private final PaymentReader paymentReader;
 
-    ReceiptReader(CurrentShop shop, LineReader lineReader, PaymentReader paymentReader) {
+    ReceiptReader(CurrentShop shop, Sources sources, LineReader lineReader, PaymentReader paymentReader) {
         this.shop = shop;
+        this.sources = sources;
         this.lineReader = lineReader;
         this.paymentReader = paymentReader;
     }
@@ -82,6 +84,15 @@ class ReceiptReader {
                 date, note, source, trip, till, lines, List.of(), read, charges.chargeLines(), payments);
         UUID id = answers.id("id", form.id, "buying.error.id");
         return new ReceiptDraft(id, form.version, content, newSource, pieces);
+    }
+
+    private @Nullable UUID source(Answers answers, ReceiptForm form) {
+        UUID source = answers.optionalId("source", form.source, "buying.error.source")
+                .orElse(null);
+        if (source != null && sources.findById(source).isEmpty()) {
+            answers.wrong("source", "buying.error.source");
+        }
+        return source;
     }
 
     private List<ReceiptLine> lines(ReceiptForm form, Answers answers) {

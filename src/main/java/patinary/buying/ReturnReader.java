@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.Errors;
 import patinary.buying.ReturnForm.SupplyRow;
 import patinary.buying.SupplierReturn.ReturnedSupply;
@@ -22,6 +23,7 @@ import patinary.web.Answers;
 
 /** Reads the form of a return to a supplier. */
 @Component
+@Transactional(readOnly = true)
 class ReturnReader {
 
     private final CurrentShop shop;

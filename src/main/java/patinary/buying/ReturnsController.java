@@ -19,7 +19,6 @@ import patinary.ledger.Refused;
 import patinary.ledger.StockPlace;
 import patinary.shop.CurrentShop;
 import patinary.shop.MoneyPlaces;
-import patinary.supplies.Supplies;
 import patinary.web.Choice;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -34,7 +33,7 @@ class ReturnsController {
     private final ReceiptDesk receipts;
     private final ReceiptChoices choices;
     private final ReceiptFacts facts;
-    private final Supplies supplies;
+    private final SupplyReader supplies;
     private final MoneyPlaces places;
     private final CurrentShop shop;
     private final Refusal refusal;
@@ -45,7 +44,7 @@ class ReturnsController {
             ReceiptDesk receipts,
             ReceiptChoices choices,
             ReceiptFacts facts,
-            Supplies supplies,
+            SupplyReader supplies,
             MoneyPlaces places,
             CurrentShop shop,
             Refusal refusal) {
@@ -139,19 +138,14 @@ class ReturnsController {
 
     private void describe(UUID id, Model model) {
         model.addAttribute("id", id);
-        model.addAttribute("content", desk.find(id).orElseThrow(() -> new NotFound("return " + id)));
+        model.addAttribute("facts", desk.find(id).orElseThrow(() -> new NotFound("return " + id)));
     }
 
     private String page(ReturnForm form, Model model) {
         model.addAttribute("pieces", desk.inStock(receipt(form)));
         model.addAttribute("sources", choices.sources());
         model.addAttribute("ways", PaidWith.choices(places.findAllByOrderByName(), true));
-        model.addAttribute(
-                "supplies",
-                supplies.findAllByOrderByName().stream()
-                        .map(supply -> Choice.named(
-                                supply.id().toString(), supply.facts().name()))
-                        .toList());
+        model.addAttribute("supplies", supplies.plainChoices());
         model.addAttribute(
                 "stockPlaces",
                 Arrays.stream(StockPlace.values())

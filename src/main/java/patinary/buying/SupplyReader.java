@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.measure.Unit;
 import patinary.supplies.Supplies;
@@ -16,6 +17,7 @@ import patinary.web.Choice;
 
 /** Reads which supply a line brought and how much of it one holds: a pack by its name, or a quantity as typed. */
 @Component
+@Transactional(readOnly = true)
 class SupplyReader {
 
     private static final String STROKE = "/";
@@ -45,6 +47,14 @@ class SupplyReader {
             choices.add(Choice.named(supply.id().toString(), name));
         }
         return List.copyOf(choices);
+    }
+
+    /** Each supply once. */
+    List<Choice> plainChoices() {
+        return supplies.findAllByOrderByName().stream()
+                .map(supply ->
+                        Choice.named(supply.id().toString(), supply.facts().name()))
+                .toList();
     }
 
     /** Fills in what {@link #read} reads back to the same. */

@@ -14,6 +14,22 @@ public class NewPieces {
 
     private static final Pattern OWN = Pattern.compile("P[0-9]{4,8}");
 
+    /** Every table in which a document names a piece. */
+    private static final List<String> NAMED_IN = List.of(
+            "receipt_piece",
+            "opening_piece",
+            "supplier_return_piece",
+            "bench_piece",
+            "bench_use_piece",
+            "bench_mishap",
+            "offer_piece",
+            "sale_piece",
+            "refund_line",
+            "letting_go",
+            "regrouping_from",
+            "regrouping_to",
+            "posting");
+
     private final Pieces pieces;
     private final JdbcTemplate jdbc;
 
@@ -25,10 +41,38 @@ public class NewPieces {
     /** A new piece with the next code; to be called inside the transaction that records its document. */
     @Transactional
     public UUID create(String title, @Nullable UUID kindId, @Nullable UUID styleId) {
+        return create(nextCode(), title, kindId, styleId);
+    }
+
+    /** A new piece under a code of her own, which must be free; see {@link #isTaken}. */
+    @Transactional
+    public UUID create(String code, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
         UUID id = UUID.randomUUID();
-        pieces.saveAndFlush(
-                new Piece(id, new Piece.Facts(nextCode(), title, kindId, styleId, "", null, "", "", List.of())));
+        pieces.saveAndFlush(new Piece(id, new Piece.Facts(code, title, kindId, styleId, "", null, "", "", List.of())));
         return id;
+    }
+
+    /** Whether another piece bears this code, capitals or not. */
+    public boolean isTaken(String code) {
+        return pieces.existsByCodeIgnoreCase(code);
+    }
+
+    /**
+     * Takes out a piece that no document names any more, after the one that brought it was removed.
+     *
+     * @return whether it is gone; where a document still names it, it stays
+     */
+    @Transactional
+    public boolean discard(UUID id) {
+        for (String table : NAMED_IN) {
+            Integer named =
+                    jdbc.queryForObject("select count(*) from " + table + " where piece_id = ?", Integer.class, id);
+            if (named != null && named > 0) {
+                return false;
+            }
+        }
+        pieces.findById(id).ifPresent(pieces::delete);
+        return true;
     }
 
     /** P and four digits; more where the shop has had ten thousand pieces. Her own codes of another form are left out. */

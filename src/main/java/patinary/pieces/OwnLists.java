@@ -1,0 +1,91 @@
+package patinary.pieces;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.web.Choice;
+
+/** Keeps her lists of styles and kinds: names that are hers to add, rename and, while no piece has them, take out. */
+@Service
+@Transactional
+class OwnLists {
+
+    /** One name and how many pieces have it. */
+    record Row(UUID id, String name, long version, long pieces) {}
+
+    private final JdbcClient jdbc;
+
+    OwnLists(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    @Transactional(readOnly = true)
+    public List<Row> rows(OwnList list) {
+        return jdbc.sql(select(list) + " order by lower(l.name), l.id")
+                .query(Row.class)
+                .list();
+    }
+
+    @Transactional(readOnly = true)
+    public List<Choice> choices(OwnList list) {
+        return rows(list).stream()
+                .map(row -> Choice.named(row.id().toString(), row.name()))
+                .toList();
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<Row> find(OwnList list, UUID id) {
+        return jdbc.sql(select(list) + " where l.id = ?")
+                .param(id)
+                .query(Row.class)
+                .optional();
+    }
+
+    @Transactional(readOnly = true)
+    public Optional<UUID> called(OwnList list, String name) {
+        return jdbc.sql("select id from " + list.table() + " where lower(name) = lower(?)")
+                .param(name)
+                .query(UUID.class)
+                .optional();
+    }
+
+    /** The id of the name, which is added where the list does not have it yet. */
+    public UUID add(OwnList list, String name) {
+        return called(list, name).orElseGet(() -> {
+            UUID id = UUID.randomUUID();
+            jdbc.sql("insert into " + list.table() + " (id, name, version) values (?, ?, 0)")
+                    .params(id, name)
+                    .update();
+            return id;
+        });
+    }
+
+    /** @throws OptimisticLockingFailureException where it was renamed meanwhile */
+    public void rename(OwnList list, UUID id, long version, String name) {
+        int changed = jdbc.sql(
+                        "update " + list.table() + " set name = ?, version = version + 1 where id = ? and version = ?")
+                .params(name, id, version)
+                .update();
+        if (changed != 1) {
+            throw new OptimisticLockingFailureException(list + " " + id + " is stale");
+        }
+    }
+
+    /** @return whether it is gone; a name that a piece has stays */
+    public boolean remove(OwnList list, UUID id) {
+        return jdbc.sql("delete from " + list.table() + " where id = ? and not exists (select 1 from piece p where p."
+                                + list.column() + " = ?)")
+                        .params(id, id)
+                        .update()
+                == 1;
+    }
+
+    private static String select(OwnList list) {
+        return "select l.id, l.name, l.version, (select count(*) from piece p where p." + list.column()
+                + " = l.id) as pieces from " + list.table() + " l";
+    }
+}

@@ -1,0 +1,120 @@
+package patinary.pieces;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.web.Notice;
+import patinary.web.Window;
+
+/** The list of pieces, the page of one with its cost card, and the form that changes it. */
+@Controller
+@RequestMapping("/pieces")
+class PieceController {
+
+    private final PieceList list;
+    private final PieceDesk desk;
+    private final PieceReading reading;
+    private final OwnLists lists;
+    private final CostCards cards;
+    private final PieceStory story;
+
+    PieceController(
+            PieceList list, PieceDesk desk, PieceReading reading, OwnLists lists, CostCards cards, PieceStory story) {
+        this.list = list;
+        this.desk = desk;
+        this.reading = reading;
+        this.lists = lists;
+        this.cards = cards;
+        this.story = story;
+    }
+
+    @GetMapping
+    String list(
+            @RequestParam(defaultValue = "") String q,
+            @RequestParam(defaultValue = "") String state,
+            @RequestParam(defaultValue = "") String kind,
+            @RequestParam(defaultValue = "") String style,
+            @RequestParam(defaultValue = "") String source,
+            @RequestParam(defaultValue = "") String sort,
+            @RequestParam(required = false) @Nullable Integer page,
+            Model model) {
+        PieceQuery query = new PieceQuery(q, state, kind, style, source, sort);
+        model.addAttribute("wanted", query);
+        model.addAttribute("rows", list.find(query, Window.of(page)));
+        model.addAttribute("states", PieceState.choices());
+        model.addAttribute("sorts", PieceQuery.sorts());
+        model.addAttribute("sources", list.sources());
+        offerLists(model);
+        return "pieces/pieces";
+    }
+
+    @GetMapping(Ids.PATH)
+    String show(@PathVariable UUID id, Model model) {
+        PieceDesk.Stored piece = desk.read(id);
+        model.addAttribute("id", id);
+        model.addAttribute("facts", piece.facts());
+        model.addAttribute("area", piece.form().area);
+        model.addAttribute("names", story.names(id));
+        model.addAttribute("card", cards.of(id));
+        model.addAttribute("events", story.events(id));
+        model.addAttribute("gone", story.letGo(id).orElse(null));
+        return "pieces/piece";
+    }
+
+    @GetMapping(Ids.PATH + "/edit")
+    String edit(@PathVariable UUID id, Model model) {
+        model.addAttribute("form", desk.read(id).form());
+        return form(id, model);
+    }
+
+    @PostMapping(Ids.PATH + "/edit")
+    String change(
+            @PathVariable UUID id,
+            @ModelAttribute("form") PieceForm form,
+            BindingResult errors,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        PieceReading.Typed typed = reading.read(form, desk.read(id).facts(), errors);
+        if (!errors.hasErrors()) {
+            store(id, form, typed, errors);
+        }
+        if (errors.hasErrors()) {
+            response.setStatus(422);
+            return form(id, model);
+        }
+        Notice.next(redirect, "pieces.saved", typed.facts().code());
+        return "redirect:/pieces/" + id;
+    }
+
+    /** Another window may have taken the code between the look and the change; the database has the last word. */
+    private void store(UUID id, PieceForm form, PieceReading.Typed typed, BindingResult errors) {
+        try {
+            desk.change(id, form.version, typed);
+        } catch (DataIntegrityViolationException taken) {
+            errors.rejectValue("code", "pieces.error.code-taken", new Object[] {form.code}, null);
+        }
+    }
+
+    private String form(UUID id, Model model) {
+        model.addAttribute("id", id);
+        offerLists(model);
+        return "pieces/piece-form";
+    }
+
+    private void offerLists(Model model) {
+        model.addAttribute("kinds", lists.choices(OwnList.KINDS));
+        model.addAttribute("styles", lists.choices(OwnList.STYLES));
+    }
+}

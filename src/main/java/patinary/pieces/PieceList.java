@@ -1,0 +1,127 @@
+package patinary.pieces;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import patinary.web.Choice;
+import patinary.web.Page;
+import patinary.web.Window;
+
+/** Finds pieces for the list. */
+@Repository
+class PieceList {
+
+    /** A piece in the list; amounts in minor units. */
+    record Row(
+            UUID id,
+            String code,
+            String title,
+            @Nullable String kind,
+            @Nullable String style,
+            String place,
+            PieceState state,
+            @Nullable LocalDate since,
+            @Nullable Long priceMinor,
+            long landedMinor) {}
+
+    private static final String FROM = """
+             from piece p
+            join piece_state s on s.piece_id = p.id
+            left join object_kind k on k.id = p.kind_id
+            left join style y on y.id = p.style_id
+            """;
+
+    private static final String LANDED = """
+            coalesce((select sum(f.amount_minor)
+                      from posting f join document d on d.id = f.document_id
+                      where f.piece_id = p.id and f.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
+                        and (f.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING'))), 0)""";
+
+    private static final String COLUMNS = """
+            select p.id, p.code, p.title, k.name as kind, y.name as style, p.place, s.state, s.since, s.price_minor,
+            """;
+
+    private final JdbcClient jdbc;
+
+    PieceList(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Page<Row> find(PieceQuery query, Window window) {
+        Map<String, Object> values = new HashMap<>();
+        String where = where(query, values);
+        long total = jdbc.sql("select count(*)" + FROM + where)
+                .params(values)
+                .query(Long.class)
+                .single();
+        values.put("offset", window.offset());
+        values.put("size", window.size());
+        List<Row> rows = jdbc.sql(COLUMNS + LANDED + " as landed_minor" + FROM + where + " order by "
+                        + query.order().order() + " offset :offset rows fetch next :size rows only")
+                .params(values)
+                .query(Row.class)
+                .list();
+        return Page.of(window, rows, total);
+    }
+
+    /** The pieces still in her hands that could be joined: not sold, not let go. */
+    List<Choice> here() {
+        return jdbc.sql("select p.id, p.code, p.title from piece p join piece_state s on s.piece_id = p.id"
+                        + " where s.state not in ('SOLD', 'GONE') order by p.code")
+                .query((row, number) ->
+                        Choice.named(row.getString("id"), row.getString("code") + " " + row.getString("title")))
+                .list();
+    }
+
+    /** Where pieces were bought, for the filter. */
+    List<Choice> sources() {
+        return jdbc.sql("select id, name from source order by name")
+                .query((row, number) -> Choice.named(row.getString("id"), row.getString("name")))
+                .list();
+    }
+
+    private static String where(PieceQuery query, Map<String, Object> values) {
+        List<String> parts = new ArrayList<>();
+        if (!query.words().isBlank()) {
+            values.put("words", like(query.words()));
+            parts.add("(lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!' or exists"
+                    + " (select 1 from piece_tag t where t.piece_id = p.id and lower(t.tag) like :words escape '!'))");
+        }
+        if (Stream.of(PieceState.values()).anyMatch(state -> state.name().equals(query.state()))) {
+            values.put("state", query.state());
+            parts.add("s.state = :state");
+        }
+        byId(query.kind(), "kind", "p.kind_id = :kind", parts, values);
+        byId(query.style(), "style", "p.style_id = :style", parts, values);
+        byId(
+                query.source(),
+                "source",
+                "exists (select 1 from receipt_piece rp join receipt r on r.id = rp.receipt_id"
+                        + " where rp.piece_id = p.id and r.source_id = :source)",
+                parts,
+                values);
+        return parts.isEmpty() ? "" : "where " + String.join(" and ", parts);
+    }
+
+    private static void byId(
+            String typed, String name, String condition, List<String> parts, Map<String, Object> values) {
+        Ids.read(typed).ifPresent(id -> {
+            values.put(name, id);
+            parts.add(condition);
+        });
+    }
+
+    /** The words as a pattern; the signs that mean something in a pattern mean themselves here. */
+    private static String like(String words) {
+        String plain = words.strip().toLowerCase(Locale.ROOT);
+        return "%" + plain.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+    }
+}

@@ -1,0 +1,82 @@
+package patinary.pieces;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** What happened to a piece, told from the documents that name it. */
+@Repository
+class PieceStory {
+
+    /** The names of its kind, its style and where it was bought. */
+    record Names(
+            @Nullable String kind,
+            @Nullable String style,
+            @Nullable String source) {}
+
+    /** A document that names the piece. */
+    record Event(UUID documentId, String kind, LocalDate date, String note) {
+
+        public String path() {
+            return DocumentPath.of(kind, documentId);
+        }
+
+        /** Whether the document has a page of its own to go to. */
+        public boolean isLinked() {
+            return !path().equals("/pieces");
+        }
+    }
+
+    /** How it left without a sale. */
+    record Gone(UUID documentId, LocalDate date, LettingGo.Reason reason, String note) {}
+
+    private static final String EVENTS = """
+            select distinct d.id as document_id, d.kind, d.doc_date as date, d.kind_rank, d.note
+            from (select receipt_id as id from receipt_piece where piece_id = :piece
+                  union all select opening_id from opening_piece where piece_id = :piece
+                  union all select supplier_return_id from supplier_return_piece where piece_id = :piece
+                  union all select bench_entry_id from bench_piece where piece_id = :piece
+                  union all select regrouping_id from regrouping_from where piece_id = :piece
+                  union all select regrouping_id from regrouping_to where piece_id = :piece
+                  union all select offer_id from offer_piece where piece_id = :piece
+                  union all select sale_id from sale_piece where piece_id = :piece
+                  union all select refund_id from refund_line where piece_id = :piece
+                  union all select id from letting_go where piece_id = :piece) e
+            join document d on d.id = e.id
+            order by d.doc_date desc, d.kind_rank desc, d.id""";
+
+    private final JdbcClient jdbc;
+
+    PieceStory(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Names names(UUID piece) {
+        return jdbc.sql("""
+                        select k.name as kind, y.name as style,
+                               (select min(s.name) from receipt_piece rp
+                                join receipt r on r.id = rp.receipt_id
+                                join source s on s.id = r.source_id
+                                where rp.piece_id = p.id) as source
+                        from piece p
+                        left join object_kind k on k.id = p.kind_id
+                        left join style y on y.id = p.style_id
+                        where p.id = ?""").param(piece).query(Names.class).single();
+    }
+
+    List<Event> events(UUID piece) {
+        return jdbc.sql(EVENTS).param("piece", piece).query(Event.class).list();
+    }
+
+    Optional<Gone> letGo(UUID piece) {
+        return jdbc.sql("select d.id as document_id, d.doc_date as date, g.reason, d.note"
+                        + " from letting_go g join document d on d.id = g.id where g.piece_id = ?")
+                .param(piece)
+                .query(Gone.class)
+                .optional();
+    }
+}
