@@ -8,8 +8,16 @@ import java.util.UUID;
 final class Bench {
 
     private static final List<String> DONE = List.of(
-            "Washed, sanded, first coat", "Second coat", "Sealed and let dry", "Waxed and buffed", "Glued and clamped",
-            "Transfer laid and rubbed down", "New knobs", "Edges gilded", "Filled cracks, primed", "Rope wound and pinned");
+            "Washed, sanded, first coat",
+            "Second coat",
+            "Sealed and let dry",
+            "Waxed and buffed",
+            "Glued and clamped",
+            "Transfer laid and rubbed down",
+            "New knobs",
+            "Edges gilded",
+            "Filled cracks, primed",
+            "Rope wound and pinned");
     private static final List<String> SURFACES = List.of("varnished oak", "raw pine", "tin", "old plaster");
     private static final List<String> FAILED = List.of(
             "Sealer went cloudy", "Paint lifted with the tape", "Transfer tore at the edge", "Tannin bled through");
@@ -35,7 +43,13 @@ final class Bench {
         List<State.Supply> used = use(id, worked);
         if (!used.isEmpty() && shop.draws.chance(0.06)) {
             State.Piece piece = shop.draws.one(worked);
-            shop.rows.add("bench_mishap", id, 1, piece.id, shop.draws.one(used).id, shop.draws.one(SURFACES),
+            shop.rows.add(
+                    "bench_mishap",
+                    id,
+                    1,
+                    piece.id,
+                    shop.draws.one(used).id,
+                    shop.draws.one(SURFACES),
                     shop.draws.one(FAILED));
         }
     }
@@ -43,7 +57,9 @@ final class Bench {
     /** Works up what was begun first, so that pieces do get finished. */
     private List<State.Piece> choose() {
         List<State.Piece> waiting = new ArrayList<>(shop.in("BENCH"));
-        shop.in("FOUND").stream().filter(piece -> piece.since.isBefore(shop.day)).forEach(waiting::add);
+        shop.in("FOUND").stream()
+                .filter(piece -> piece.since.isBefore(shop.day))
+                .forEach(waiting::add);
         int most = shop.draws.chance(0.25) ? 3 : shop.draws.chance(0.4) ? 2 : 1;
         return waiting.stream().limit(most).toList();
     }
@@ -111,14 +127,14 @@ final class Bench {
                 .limit(6)
                 .forEach(supply -> {
                     supply.bench = (long) (supply.bench * shop.draws.factor(0.9, 1.04));
-                    shop.rows.add("supply_count",
-                            shop.document(shop.draws.id(), "", supply.id, "BENCH", supply.bench));
+                    shop.rows.add("supply_count", shop.document(shop.draws.id(), "", supply.id, "BENCH", supply.bench));
                 });
     }
 
     /** A spill: used on no piece. */
     void spill() {
-        State.Supply supply = shop.supplies.stream().filter(s -> s.bench > 100).findFirst().orElseThrow();
+        State.Supply supply =
+                shop.supplies.stream().filter(s -> s.bench > 100).findFirst().orElseThrow();
         UUID id = shop.draws.id();
         shop.rows.add("bench_entry", shop.document(id, "Knocked over", 10, "Cleaned up a spill"));
         shop.rows.add("bench_use", id, 1, supply.id, "60 " + supply.unit, 60, false);

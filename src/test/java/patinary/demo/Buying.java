@@ -29,8 +29,8 @@ final class Buying {
 
     void today() {
         if (owedAmount > 0 && shop.day.getDayOfMonth() == 15) {
-            shop.rows.add("bill_paid",
-                    shop.document(shop.draws.id(), "", owed, shop.id(Catalogue.BANK), usd(owedAmount)));
+            shop.rows.add(
+                    "bill_paid", shop.document(shop.draws.id(), "", owed, shop.id(Catalogue.BANK), usd(owedAmount)));
             shop.pay(Catalogue.BANK, -owedAmount);
             owedAmount = 0;
         }
@@ -53,8 +53,16 @@ final class Buying {
         UUID id = shop.draws.id();
         int miles = shop.draws.between(least * 10, most * 10);
         String rate = shop.day.getYear() == 2025 ? "0.700" : "0.725";
-        shop.rows.add("trip", shop.document(id, "", purpose, "Workroom", where,
-                java.math.BigDecimal.valueOf(miles, 1).toPlainString(), rate));
+        shop.rows.add(
+                "trip",
+                shop.document(
+                        id,
+                        "",
+                        purpose,
+                        "Workroom",
+                        where,
+                        java.math.BigDecimal.valueOf(miles, 1).toPlainString(),
+                        rate));
         return id;
     }
 
@@ -93,7 +101,11 @@ final class Buying {
             till.pieces(piece.title, 1, price(piece.value, 0.06, 0.18), true, List.of(piece), 0);
         }
         till.charge(ChargeKind.ROUNDING, "Called it even", "", -(till.total() % 100), false, false);
-        pay(till, "Brinewater flea field", trip("Flea field", "Brinewater", 20, 35), "Prices from memory",
+        pay(
+                till,
+                "Brinewater flea field",
+                trip("Flea field", "Brinewater", 20, 35),
+                "Prices from memory",
                 Catalogue.CASH);
     }
 
@@ -163,8 +175,15 @@ final class Buying {
                 .findFirst()
                 .orElseThrow();
         UUID id = shop.draws.id();
-        shop.rows.add("supplier_return", shop.document(id, "Unopened", shop.id("Plank and Pigment supply room"),
-                "STORE_CREDIT", "", usd(supply.price)));
+        shop.rows.add(
+                "supplier_return",
+                shop.document(
+                        id,
+                        "Unopened",
+                        shop.id("Plank and Pigment supply room"),
+                        "STORE_CREDIT",
+                        "",
+                        usd(supply.price)));
         shop.rows.add("supplier_return_supply", id, 1, supply.id, "BENCH", supply.content);
         supply.bench -= supply.content;
         credit += supply.price;
@@ -177,8 +196,9 @@ final class Buying {
                 .findFirst()
                 .orElseThrow();
         UUID id = shop.draws.id();
-        shop.rows.add("supplier_return", shop.document(id, "Woodworm, taken back", "", "PLACE",
-                shop.id(Catalogue.CASH), usd(400)));
+        shop.rows.add(
+                "supplier_return",
+                shop.document(id, "Woodworm, taken back", "", "PLACE", shop.id(Catalogue.CASH), usd(400)));
         shop.rows.add("supplier_return_piece", id, piece.id);
         shop.pay(Catalogue.CASH, 400);
         shop.move(piece, "GONE");

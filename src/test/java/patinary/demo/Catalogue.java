@@ -94,44 +94,69 @@ final class Catalogue {
         channel(MARKET, QUAY, true, "9", 20, "9.5", 25);
     }
 
-    private void channel(String name, String place, boolean passes, String early, int earlyFixed, String late, int fixed) {
+    private void channel(
+            String name, String place, boolean passes, String early, int earlyFixed, String late, int fixed) {
         shop.rows.add("channel", shop.id(name), name, shop.id(place), passes);
         shop.rows.add("channel_fee", shop.id(name), State.FIRST, early, usd(earlyFixed));
         shop.rows.add("channel_fee", shop.id(name), Selling.FEES_RISE, late, usd(fixed));
     }
 
     private void supplies() {
-        line("Quillmere mineral paints", "Quillmere Paintworks (invented)", "VOLUME", List.of(
-                new Good("Pond green", "ml", 500, 1900, true, true),
-                new Good("Chimney grey", "ml", 500, 1900, true, true),
-                new Good("Linen white", "ml", 500, 1900, true, true),
-                new Good("Midnight", "ml", 500, 1900, false, true),
-                new Good("Rosehip", "ml", 250, 1250, false, true),
-                new Good("Old rust", "ml", 250, 1250, false, true),
-                new Good("Barley", "ml", 250, 1250, false, true)));
-        line("Odalby waxes", "Odalby Wax House (invented)", "MASS", List.of(
-                new Good("Clear wax", "g", 400, 1650, true, true),
-                new Good("Dark wax", "g", 400, 1650, true, true),
-                new Good("White wax", "g", 200, 1100, false, true),
-                new Good("Gilding wax", "g", 50, 1400, false, true)));
-        line("Fernhollow paper and transfers", "Fernhollow Press (invented)", "AREA", List.of(
-                new Good("Botanical sheet", "cm2", 5400, 2400, false, false),
-                new Good("Folk border sheet", "cm2", 3600, 2100, false, false),
-                new Good("Tissue, birds", "cm2", 4200, 450, false, false),
-                new Good("Script paper", "cm2", 4200, 450, false, false)));
-        line("Brasket knobs and pulls", "Brasket Foundry (invented)", "COUNT", List.of(
-                new Good("Round knob", "", 10, 1900, false, false),
-                new Good("Shell pull", "", 6, 2100, false, false),
-                new Good("Screw hook", "", 20, 800, false, false)));
-        line("Tidewick sealers", "Tidewick Coatings (invented)", "VOLUME", List.of(
-                new Good("Matt sealer", "ml", 1000, 2600, false, true),
-                new Good("Outdoor sealer", "ml", 500, 2200, false, true),
-                new Good("Stain blocker", "ml", 500, 1800, false, true)));
-        line("Sundry bench goods", "various", "LENGTH", List.of(
-                new Good("Masking tape", "cm", 5000, 520, false, false),
-                new Good("Jute rope", "cm", 3000, 900, false, false),
-                new Good("Linen ribbon", "cm", 1000, 640, false, false),
-                new Good("Copper foil tape", "cm", 1500, 980, false, false)));
+        line(
+                "Quillmere mineral paints",
+                "Quillmere Paintworks (invented)",
+                "VOLUME",
+                List.of(
+                        new Good("Pond green", "ml", 500, 1900, true, true),
+                        new Good("Chimney grey", "ml", 500, 1900, true, true),
+                        new Good("Linen white", "ml", 500, 1900, true, true),
+                        new Good("Midnight", "ml", 500, 1900, false, true),
+                        new Good("Rosehip", "ml", 250, 1250, false, true),
+                        new Good("Old rust", "ml", 250, 1250, false, true),
+                        new Good("Barley", "ml", 250, 1250, false, true)));
+        line(
+                "Odalby waxes",
+                "Odalby Wax House (invented)",
+                "MASS",
+                List.of(
+                        new Good("Clear wax", "g", 400, 1650, true, true),
+                        new Good("Dark wax", "g", 400, 1650, true, true),
+                        new Good("White wax", "g", 200, 1100, false, true),
+                        new Good("Gilding wax", "g", 50, 1400, false, true)));
+        line(
+                "Fernhollow paper and transfers",
+                "Fernhollow Press (invented)",
+                "AREA",
+                List.of(
+                        new Good("Botanical sheet", "cm2", 5400, 2400, false, false),
+                        new Good("Folk border sheet", "cm2", 3600, 2100, false, false),
+                        new Good("Tissue, birds", "cm2", 4200, 450, false, false),
+                        new Good("Script paper", "cm2", 4200, 450, false, false)));
+        line(
+                "Brasket knobs and pulls",
+                "Brasket Foundry (invented)",
+                "COUNT",
+                List.of(
+                        new Good("Round knob", "", 10, 1900, false, false),
+                        new Good("Shell pull", "", 6, 2100, false, false),
+                        new Good("Screw hook", "", 20, 800, false, false)));
+        line(
+                "Tidewick sealers",
+                "Tidewick Coatings (invented)",
+                "VOLUME",
+                List.of(
+                        new Good("Matt sealer", "ml", 1000, 2600, false, true),
+                        new Good("Outdoor sealer", "ml", 500, 2200, false, true),
+                        new Good("Stain blocker", "ml", 500, 1800, false, true)));
+        line(
+                "Sundry bench goods",
+                "various",
+                "LENGTH",
+                List.of(
+                        new Good("Masking tape", "cm", 5000, 520, false, false),
+                        new Good("Jute rope", "cm", 3000, 900, false, false),
+                        new Good("Linen ribbon", "cm", 1000, 640, false, false),
+                        new Good("Copper foil tape", "cm", 1500, 980, false, false)));
     }
 
     private void line(String name, String maker, String dimension, List<Good> goods) {
@@ -142,7 +167,10 @@ final class Catalogue {
             String retail = good.retail() ? usd(good.price() * 3L / 2) : "";
             String low = String.valueOf(good.content() / 4);
             shop.rows.add("supply", id, line, good.name(), dimension, retail, low);
-            shop.rows.add("supply_pack", id, good.content() + " " + (good.unit().isEmpty() ? "pieces" : good.unit()),
+            shop.rows.add(
+                    "supply_pack",
+                    id,
+                    good.content() + " " + (good.unit().isEmpty() ? "pieces" : good.unit()),
                     good.content());
             if (good.handy()) {
                 shop.rows.add("supply_measure", id, good.unit().equals("g") ? "dab" : "brush load", 4);

@@ -7,10 +7,22 @@ import java.util.List;
 final class Finding {
 
     private static final List<String> WORDS = List.of(
-            "with a chipped corner", "with barley-twist legs", "with a carved edge", "from a closed tea room",
-            "with old keyhole", "with a scalloped rim", "with turned feet", "missing one handle", "with painted flowers",
-            "with dovetail joints", "a little crooked", "with ring marks", "from a school", "with beaded edge");
-    private static final List<String> SPOTS = List.of("Shelf A", "Shelf B", "Under the bench", "Blue box", "Stall crate");
+            "with a chipped corner",
+            "with barley-twist legs",
+            "with a carved edge",
+            "from a closed tea room",
+            "with old keyhole",
+            "with a scalloped rim",
+            "with turned feet",
+            "missing one handle",
+            "with painted flowers",
+            "with dovetail joints",
+            "a little crooked",
+            "with ring marks",
+            "from a school",
+            "with beaded edge");
+    private static final List<String> SPOTS =
+            List.of("Shelf A", "Shelf B", "Under the bench", "Blue box", "Stall crate");
 
     private final State shop;
     private int count;
@@ -33,8 +45,7 @@ final class Finding {
         String style = draws.one(Catalogue.STYLES);
         int value = (int) (kind.value() * draws.factor(0.7, 1.5));
         String title = kind.name() + " " + draws.one(WORDS);
-        State.Piece piece = new State.Piece(
-                draws.id(), title, style, draws.chance(0.1), value, kind.work(), shop.day);
+        State.Piece piece = new State.Piece(draws.id(), title, style, draws.chance(0.1), value, kind.work(), shop.day);
         count++;
         shop.rows.add(
                 "piece",

@@ -19,8 +19,12 @@ final class Offering {
         final long fair;
         final String title;
         long price;
-        @Nullable LocalDate pausedUntil;
-        @Nullable LocalDate ended;
+
+        @Nullable
+        LocalDate pausedUntil;
+
+        @Nullable
+        LocalDate ended;
 
         Offer(UUID id, List<State.Piece> pieces, List<String> channels, LocalDate since, long fair, long price) {
             this.id = id;

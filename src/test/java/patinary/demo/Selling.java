@@ -50,7 +50,8 @@ final class Selling {
     private double chance(Offering.Offer offer, String channel) {
         double dear = (double) offer.price / offer.fair;
         double base = channel.equals(Catalogue.STALL) ? 0.05 : 0.0115;
-        double liked = offer.pieces.get(0).style.equals("Marsh green and gilt") ? 1.7
+        double liked = offer.pieces.get(0).style.equals("Marsh green and gilt")
+                ? 1.7
                 : offer.pieces.get(0).style.equals("Rust and rose") ? 0.5 : 1.0;
         return base * season(shop.day.getMonth()) * liked / (dear * dear);
     }
@@ -79,19 +80,30 @@ final class Selling {
         sold.add(new Sold(id, channel, offer, shop.day, offer.price - discount, tax));
         if (!stall) {
             long carriage = Math.max(450, shipping - 100 + shop.draws.between(0, 400));
-            shop.rows.add("postage", shop.document(shop.draws.id(), "", id, shop.id(Catalogue.CARD), usd(carriage),
-                    usd(shop.draws.between(40, 260)), false));
+            shop.rows.add(
+                    "postage",
+                    shop.document(
+                            shop.draws.id(),
+                            "",
+                            id,
+                            shop.id(Catalogue.CARD),
+                            usd(carriage),
+                            usd(shop.draws.between(40, 260)),
+                            false));
         }
     }
 
     private void sellRetail() {
-        shop.supplies.stream().filter(supply -> supply.shelf >= supply.content).findFirst().ifPresent(supply -> {
-            UUID id = shop.draws.id();
-            long price = supply.price * 3L / 2;
-            sale(id, Catalogue.STALL, price, 0, 0);
-            shop.rows.add("sale_line", id, 1, supply.name, 1, usd(price), usd(0), supply.id, supply.content);
-            supply.shelf -= supply.content;
-        });
+        shop.supplies.stream()
+                .filter(supply -> supply.shelf >= supply.content)
+                .findFirst()
+                .ifPresent(supply -> {
+                    UUID id = shop.draws.id();
+                    long price = supply.price * 3L / 2;
+                    sale(id, Catalogue.STALL, price, 0, 0);
+                    shop.rows.add("sale_line", id, 1, supply.name, 1, usd(price), usd(0), supply.id, supply.content);
+                    supply.shelf -= supply.content;
+                });
     }
 
     /** Writes the head of a sale and how it was paid; returns the tax. */
@@ -104,9 +116,21 @@ final class Selling {
         long fee = fee(channel, base);
         long due = base + (passed ? 0 : tax);
         boolean post = !channel.equals(Catalogue.STALL);
-        shop.rows.add("sale", shop.document(id, "", shop.id(channel), shop.draws.one(BUYERS),
-                post ? "ORDER-" + ++order : "", usd(discount), usd(shipping), usd(tax), passed, usd(fee),
-                fee == 0 ? "" : shop.id(place), post ? shop.day.plusDays(1) : ""));
+        shop.rows.add(
+                "sale",
+                shop.document(
+                        id,
+                        "",
+                        shop.id(channel),
+                        shop.draws.one(BUYERS),
+                        post ? "ORDER-" + ++order : "",
+                        usd(discount),
+                        usd(shipping),
+                        usd(tax),
+                        passed,
+                        usd(fee),
+                        fee == 0 ? "" : shop.id(place),
+                        post ? shop.day.plusDays(1) : ""));
         shop.taxDue += passed ? 0 : tax;
         shop.pay(place, -fee);
         payments(id, place, due);
@@ -143,8 +167,9 @@ final class Selling {
     private void owed(UUID sale, long amount) {
         LocalDate today = shop.day;
         shop.day = today.plusDays(14);
-        shop.rows.add("payment", shop.document(shop.draws.id(), "", sale, "Stall visitor",
-                shop.id(Catalogue.BANK), usd(amount)));
+        shop.rows.add(
+                "payment",
+                shop.document(shop.draws.id(), "", sale, "Stall visitor", shop.id(Catalogue.BANK), usd(amount)));
         shop.day = today;
         shop.pay(Catalogue.BANK, amount);
     }
@@ -152,8 +177,15 @@ final class Selling {
     /** Somebody pays ahead for the next thing they like at the stall. */
     void takeDeposit() {
         deposit += 2000;
-        shop.rows.add("payment", shop.document(shop.draws.id(), "For whatever green thing comes next", "", "Mrs Nobody",
-                shop.id(Catalogue.CASH), usd(2000)));
+        shop.rows.add(
+                "payment",
+                shop.document(
+                        shop.draws.id(),
+                        "For whatever green thing comes next",
+                        "",
+                        "Mrs Nobody",
+                        shop.id(Catalogue.CASH),
+                        usd(2000)));
         shop.pay(Catalogue.CASH, 2000);
     }
 
@@ -162,8 +194,10 @@ final class Selling {
         Sold back = latest();
         refund(back, back.price, back.tax, true, byCredit);
         if (!back.channel.equals(Catalogue.STALL)) {
-            shop.rows.add("postage", shop.document(shop.draws.id(), "Came back", back.id, shop.id(Catalogue.CARD),
-                    usd(1150), usd(0), true));
+            shop.rows.add(
+                    "postage",
+                    shop.document(
+                            shop.draws.id(), "Came back", back.id, shop.id(Catalogue.CARD), usd(1150), usd(0), true));
         }
         back.offer.pieces.forEach(piece -> shop.move(piece, "READY"));
     }
@@ -179,9 +213,18 @@ final class Selling {
         refunded.add(sale);
         String place = place(sale.channel);
         long feeBack = back && sale.channel.equals(Catalogue.MARKET) ? amount * 5 / 100 : 0;
-        shop.rows.add("refund", shop.document(id, back ? "Too large for the hall" : "Scratch on the side", sale.id,
-                byCredit ? "STORE_CREDIT" : "PLACE", byCredit ? "" : shop.id(place), usd(0), usd(tax), usd(feeBack),
-                feeBack == 0 ? "" : shop.id(place)));
+        shop.rows.add(
+                "refund",
+                shop.document(
+                        id,
+                        back ? "Too large for the hall" : "Scratch on the side",
+                        sale.id,
+                        byCredit ? "STORE_CREDIT" : "PLACE",
+                        byCredit ? "" : shop.id(place),
+                        usd(0),
+                        usd(tax),
+                        usd(feeBack),
+                        feeBack == 0 ? "" : shop.id(place)));
         shop.rows.add("refund_line", id, 1, sale.offer.pieces.get(0).id, "", "", usd(amount), back);
         shop.taxDue -= tax;
         shop.pay(place, feeBack - (byCredit ? 0 : amount + tax));
@@ -196,7 +239,8 @@ final class Selling {
     }
 
     private static String place(String channel) {
-        return channel.equals(Catalogue.SITE) ? Catalogue.WEB
+        return channel.equals(Catalogue.SITE)
+                ? Catalogue.WEB
                 : channel.equals(Catalogue.MARKET) ? Catalogue.QUAY : Catalogue.CASH;
     }
 

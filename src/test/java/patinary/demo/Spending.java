@@ -39,21 +39,28 @@ final class Spending {
     }
 
     private void expense(String category, String payee, long cents) {
-        shop.rows.add("expense",
-                shop.document(shop.draws.id(), "", category, payee, shop.id(Catalogue.BANK), usd(cents)));
+        shop.rows.add(
+                "expense", shop.document(shop.draws.id(), "", category, payee, shop.id(Catalogue.BANK), usd(cents)));
         shop.pay(Catalogue.BANK, -cents);
     }
 
     private void income(String category, String payer, long cents) {
-        shop.rows.add("other_income",
+        shop.rows.add(
+                "other_income",
                 shop.document(shop.draws.id(), "", category, payer, shop.id(Catalogue.BANK), usd(cents)));
         shop.pay(Catalogue.BANK, cents);
     }
 
     private void payTax() {
         if (shop.taxDue > 0) {
-            shop.rows.add("sales_tax_paid", shop.document(shop.draws.id(), "", "Quarter up to " + shop.day.minusDays(1),
-                    shop.id(Catalogue.BANK), usd(shop.taxDue)));
+            shop.rows.add(
+                    "sales_tax_paid",
+                    shop.document(
+                            shop.draws.id(),
+                            "",
+                            "Quarter up to " + shop.day.minusDays(1),
+                            shop.id(Catalogue.BANK),
+                            usd(shop.taxDue)));
             shop.pay(Catalogue.BANK, -shop.taxDue);
             shop.taxDue = 0;
         }
@@ -62,8 +69,9 @@ final class Spending {
     private void payOut(String from, long fee) {
         long amount = shop.at(from) - fee;
         if (amount > 500) {
-            shop.rows.add("payout", shop.document(shop.draws.id(), "", shop.id(from), shop.id(Catalogue.BANK),
-                    usd(amount), usd(fee)));
+            shop.rows.add(
+                    "payout",
+                    shop.document(shop.draws.id(), "", shop.id(from), shop.id(Catalogue.BANK), usd(amount), usd(fee)));
             shop.pay(from, -amount - fee);
             shop.pay(Catalogue.BANK, amount);
         }
@@ -84,8 +92,7 @@ final class Spending {
     }
 
     private void move(String from, String to, long amount) {
-        shop.rows.add("money_move",
-                shop.document(shop.draws.id(), "", shop.id(from), shop.id(to), usd(amount)));
+        shop.rows.add("money_move", shop.document(shop.draws.id(), "", shop.id(from), shop.id(to), usd(amount)));
         shop.pay(from, -amount);
         shop.pay(to, amount);
     }
@@ -100,8 +107,8 @@ final class Spending {
     }
 
     private void owner(String direction, long cents) {
-        shop.rows.add("owner_money",
-                shop.document(shop.draws.id(), "", direction, shop.id(Catalogue.BANK), usd(cents)));
+        shop.rows.add(
+                "owner_money", shop.document(shop.draws.id(), "", direction, shop.id(Catalogue.BANK), usd(cents)));
         shop.pay(Catalogue.BANK, direction.equals("IN") ? cents : -cents);
     }
 }

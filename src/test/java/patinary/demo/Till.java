@@ -45,8 +45,17 @@ final class Till {
     }
 
     void supply(State.Supply supply, int containers, boolean shelf, int off) {
-        add(shelf ? LineKind.SHELF : LineKind.SUPPLY, supply.name, containers, supply.price, false, supply,
-                supply.content, null, 0, off);
+        add(
+                shelf ? LineKind.SHELF : LineKind.SUPPLY,
+                supply.name,
+                containers,
+                supply.price,
+                false,
+                supply,
+                supply.content,
+                null,
+                0,
+                off);
         if (shelf) {
             supply.shelf += (long) containers * supply.content;
         } else {
@@ -83,9 +92,16 @@ final class Till {
         lines.forEach(this::write);
         after.forEach(Runnable::run);
         for (ReceiptCharge charge : charges) {
-            shop.rows.add("receipt_charge", id, charge.line(), charge.kind(), charge.title(),
+            shop.rows.add(
+                    "receipt_charge",
+                    id,
+                    charge.line(),
+                    charge.kind(),
+                    charge.title(),
                     charge.percent() == null ? "" : charge.percent().value().toPlainString(),
-                    charge.amount() == null ? "" : usd(charge.amount().minor()), charge.taxed(), charge.afterTax());
+                    charge.amount() == null ? "" : usd(charge.amount().minor()),
+                    charge.taxed(),
+                    charge.afterTax());
         }
         chargeLines.forEach(line -> shop.rows.add("receipt_charge_line", id, line.charge(), line.line()));
         int number = 0;
@@ -95,9 +111,17 @@ final class Till {
     }
 
     private void write(ReceiptLine line) {
-        shop.rows.add("receipt_line", id, line.line(), line.kind(), line.title(), line.quantity().toPlainString(),
+        shop.rows.add(
+                "receipt_line",
+                id,
+                line.line(),
+                line.kind(),
+                line.title(),
+                line.quantity().toPlainString(),
                 usd(line.price().minor()),
-                line.discountPercent() == null ? "" : line.discountPercent().value().toPlainString(),
+                line.discountPercent() == null
+                        ? ""
+                        : line.discountPercent().value().toPlainString(),
                 line.discount() == null ? "" : usd(line.discount().minor()),
                 line.about(),
                 line.supplyId() == null ? "" : line.supplyId(),
@@ -105,9 +129,17 @@ final class Till {
                 line.category() == null ? "" : line.category());
     }
 
-    private void add(LineKind kind, String title, int count, long price, boolean about,
-            State.@org.jspecify.annotations.Nullable Supply supply, int content,
-            @org.jspecify.annotations.Nullable String category, int off, int percent) {
+    private void add(
+            LineKind kind,
+            String title,
+            int count,
+            long price,
+            boolean about,
+            State.@org.jspecify.annotations.Nullable Supply supply,
+            int content,
+            @org.jspecify.annotations.Nullable String category,
+            int off,
+            int percent) {
         lines.add(new ReceiptLine(
                 lines.size() + 1,
                 kind,
