@@ -74,7 +74,7 @@ public class CurrentShop {
     }
 
     /** Forgets what this request has read, after a change. */
-    void changed() {
+    public void changed() {
         RequestAttributes request = RequestContextHolder.getRequestAttributes();
         if (request != null) {
             request.removeAttribute(KEPT, RequestAttributes.SCOPE_REQUEST);

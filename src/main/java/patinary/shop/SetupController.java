@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpSession;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Controller;
@@ -20,6 +21,7 @@ import patinary.web.Notice;
 
 /** The first page ever seen: makes the owner and the shop, once. */
 @Controller
+@ConditionalOnWebApplication
 @RequestMapping("/setup")
 class SetupController {
 

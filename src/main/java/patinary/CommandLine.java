@@ -1,0 +1,119 @@
+package patinary;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What was asked for on the command line.
+ *
+ * @param command what to do
+ * @param archive the archive to load or to write, or empty
+ * @param settings the options as the program's settings, {@code --name=value}
+ */
+record CommandLine(Command command, String archive, List<String> settings) {
+
+    enum Command {
+        SERVE,
+        LOAD,
+        EXPORT,
+        CHECK,
+        DEMO,
+        HELP;
+
+        boolean needsArchive() {
+            return this == LOAD || this == EXPORT;
+        }
+    }
+
+    /** The command line cannot be understood; the message says why. */
+    static final class WrongUse extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        WrongUse(String message) {
+            super(message);
+        }
+    }
+
+    static final String HELP = """
+            Patinary, the back office of a one-person upcycling shop
+
+              java -jar patinary.jar [COMMAND] [OPTIONS]
+
+            Commands
+              serve            open the shop in a browser (what happens without a command)
+              load ARCHIVE     take a shop archive, a zip or a folder, into an empty shop
+              export ARCHIVE   write the whole shop to a zip, or to a folder where the name does not end in .zip
+              check            rebuild the books from the documents and compare; says what differs
+              demo             show an invented shop in a throw-away folder
+
+            Options
+              --data=DIR       the folder of the shop (default: ./data)
+              --port=N         the port to serve on (default: 8080)
+              --help           this text
+
+            The program ends with 0 where all went well, 1 where it did not, 2 where it was not understood.
+            """;
+
+    static CommandLine parse(String... arguments) throws WrongUse {
+        List<String> words = new ArrayList<>();
+        List<String> settings = new ArrayList<>();
+        for (String argument : arguments) {
+            if (argument.equals("--help") || argument.equals("-h")) {
+                return new CommandLine(Command.HELP, "", List.of());
+            } else if (argument.startsWith("-")) {
+                settings.add(setting(argument));
+            } else {
+                words.add(argument);
+            }
+        }
+        return of(words, settings);
+    }
+
+    private static CommandLine of(List<String> words, List<String> settings) throws WrongUse {
+        Command command = words.isEmpty() ? Command.SERVE : command(words.get(0));
+        int most = command.needsArchive() ? 2 : 1;
+        if (words.size() > most) {
+            throw new WrongUse("Too many words: " + String.join(" ", words.subList(most, words.size())));
+        }
+        if (command.needsArchive() && words.size() < 2) {
+            throw new WrongUse("The command " + words.get(0) + " needs the name of an archive.");
+        }
+        return new CommandLine(command, words.size() == 2 ? words.get(1) : "", List.copyOf(settings));
+    }
+
+    private static Command command(String word) throws WrongUse {
+        for (Command command : Command.values()) {
+            if (command.name().toLowerCase(Locale.ROOT).equals(word)) {
+                return command;
+            }
+        }
+        throw new WrongUse("There is no command " + word + ".");
+    }
+
+    private static String setting(String option) throws WrongUse {
+        int equals = option.indexOf('=');
+        String name = equals < 0 ? option : option.substring(0, equals);
+        String value = equals < 0 ? "" : option.substring(equals + 1);
+        if (name.equals("--data") && !value.isBlank()) {
+            return "--patinary.data=" + value;
+        }
+        if (name.equals("--port") && isPort(value)) {
+            return "--server.port=" + value;
+        }
+        // A name with a point is one of the program's own settings, as docs/operations.md lists them.
+        if (name.startsWith("--") && name.contains(".") && equals > 0) {
+            return option;
+        }
+        throw new WrongUse(
+                name.equals("--data") || name.equals("--port")
+                        ? "The option " + name + " needs a value, as in " + name
+                                + (name.equals("--data") ? "=DIR." : "=8080, from 0 to 65535.")
+                        : "There is no option " + name + ".");
+    }
+
+    private static boolean isPort(String value) {
+        return value.matches("[0-9]{1,5}") && Integer.parseInt(value) <= 65_535;
+    }
+}

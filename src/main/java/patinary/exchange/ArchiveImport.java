@@ -1,0 +1,138 @@
+package patinary.exchange;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Books;
+import patinary.money.Amount;
+import patinary.shop.CurrentShop;
+
+/** Puts a checked archive into an empty shop and derives the postings anew: all of it, or nothing. */
+@Service
+class ArchiveImport {
+
+    private static final int BATCH = 500;
+    private static final String DOCUMENT = """
+            insert into document (id, kind, kind_rank, doc_date, note, recorded_at, version)
+            values (?, ?, ?, ?, ?, ?, 0)""";
+
+    private final JdbcTemplate jdbc;
+    private final Books books;
+    private final CurrentShop shop;
+    private final Clock clock;
+
+    ArchiveImport(JdbcTemplate jdbc, Books books, CurrentShop shop, Clock clock) {
+        this.jdbc = jdbc;
+        this.books = books;
+        this.shop = shop;
+        this.clock = clock;
+    }
+
+    /**
+     * Stores a checked archive.
+     *
+     * @throws ArchiveRefused where the shop is not empty
+     * @throws patinary.ledger.Refused where documents cannot be true beside each other
+     */
+    @Transactional
+    public void store(ArchiveSource source, Cells cells, Progress progress) throws IOException {
+        // Whoever else changes the books waits until this is done.
+        jdbc.queryForList("select changes from books where id = 1 for update");
+        refuseUnlessEmpty();
+        ErrorList errors = new ErrorList();
+        RowReader reader = new RowReader(source, cells, errors, progress);
+        for (ArchiveTable table : ArchiveTables.ALL) {
+            if (source.names().contains(table.file())) {
+                store(reader, table, new Fields(cells.currency()));
+            }
+        }
+        errors.refuseIfAny();
+        shop.changed();
+        books.rederive();
+    }
+
+    private void refuseUnlessEmpty() {
+        boolean filled = ArchiveTables.ALL.stream()
+                .filter(table -> !table.isShop())
+                .anyMatch(table -> !jdbc.queryForList("select 1 from " + table.name() + " fetch first 1 rows only")
+                        .isEmpty());
+        if (filled) {
+            throw new ArchiveRefused(ArchiveError.ofFile("", "not-empty"));
+        }
+    }
+
+    private void store(RowReader reader, ArchiveTable table, Fields fields) throws IOException {
+        List<Row> batch = new ArrayList<>();
+        reader.read(table, row -> {
+            batch.add(row);
+            if (batch.size() == BATCH) {
+                insert(table, batch, fields);
+                batch.clear();
+            }
+        });
+        insert(table, batch, fields);
+    }
+
+    private void insert(ArchiveTable table, List<Row> rows, Fields fields) {
+        if (table.isShop()) {
+            rows.forEach(this::shop);
+            return;
+        }
+        if (table.kind() != null) {
+            jdbc.batchUpdate(
+                    DOCUMENT, rows.stream().map(row -> document(table, row)).toList());
+        }
+        List<Column> columns = ArchiveSql.own(table);
+        jdbc.batchUpdate(ArchiveSql.insert(table), rows, BATCH, (statement, row) -> {
+            for (int i = 0; i < columns.size(); i++) {
+                Column column = columns.get(i);
+                fields.set(statement, i + 1, column, row.get(column.name()));
+            }
+        });
+    }
+
+    private static Object[] document(ArchiveTable table, Row row) {
+        patinary.ledger.DocumentKind kind = java.util.Objects.requireNonNull(table.kind());
+        java.time.Instant recorded = (java.time.Instant) java.util.Objects.requireNonNull(row.get("recorded_at"));
+        return new Object[] {
+            row.get("id"),
+            kind.name(),
+            kind.ordinal(),
+            row.get("date"),
+            row.get("note"),
+            recorded.atOffset(ZoneOffset.UTC)
+        };
+    }
+
+    /** The shop itself: it may have been set up already, and then takes over what the archive says of it. */
+    private void shop(Row row) {
+        Amount rate = (Amount) java.util.Objects.requireNonNull(row.get("hourly_rate"));
+        List<@Nullable Object> facts = new ArrayList<>();
+        Collections.addAll(
+                facts,
+                row.get("name"),
+                row.get("currency"),
+                row.get("minor_digits"),
+                row.get("costing_method"),
+                rate.minor(),
+                row.get("tax_table"),
+                row.get("first_day"),
+                row.get("time_zone"));
+        int changed = jdbc.update("""
+                update shop set name = ?, currency = ?, minor_digits = ?, costing_method = ?, hourly_rate_minor = ?,
+                    tax_table = ?, first_day = ?, time_zone = ?, version = version + 1 where id = 1""", facts.toArray());
+        if (changed == 0) {
+            facts.add(clock.instant().atOffset(ZoneOffset.UTC));
+            jdbc.update("""
+                    insert into shop (name, currency, minor_digits, costing_method, hourly_rate_minor, tax_table,
+                        first_day, time_zone, created_at, id, version) values (?, ?, ?, ?, ?, ?, ?, ?, ?, 1, 0)""", facts.toArray());
+        }
+    }
+}

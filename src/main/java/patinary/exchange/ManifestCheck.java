@@ -1,0 +1,59 @@
+package patinary.exchange;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Holds an archive's files against its manifest, where it has one, and finds files that no archive has. */
+final class ManifestCheck {
+
+    private final ArchiveSource source;
+    private final ErrorList errors;
+
+    ManifestCheck(ArchiveSource source, ErrorList errors) {
+        this.source = source;
+        this.errors = errors;
+    }
+
+    void run() throws IOException {
+        for (String name : source.names()) {
+            if (!name.equals(Manifest.FILE) && ArchiveTables.ofFile(name).isEmpty()) {
+                errors.add(ArchiveError.ofFile(name, "file-unknown"));
+            }
+        }
+        if (source.names().contains(Manifest.FILE)) {
+            compare(read());
+        }
+    }
+
+    private Map<String, String> read() throws IOException {
+        Map<String, String> entries = new HashMap<>();
+        new CsvFile(source, errors).read(Manifest.FILE, List.of(Manifest.NAME, Manifest.VALUE), (line, cells) -> {
+            if (entries.put(cells.get(0), cells.get(1)) != null) {
+                errors.add(ArchiveError.of(Manifest.FILE, line, Manifest.NAME, cells.get(0), "twice", Manifest.NAME));
+            }
+        });
+        return entries;
+    }
+
+    private void compare(Map<String, String> entries) throws IOException {
+        String format = entries.remove(Manifest.FORMAT);
+        entries.remove(Manifest.CALCULATION);
+        if (!String.valueOf(ArchiveTables.FORMAT).equals(format)) {
+            errors.add(ArchiveError.ofFile(Manifest.FILE, "format", format == null ? "" : format));
+        }
+        for (Map.Entry<String, String> entry : entries.entrySet()) {
+            if (!source.names().contains(entry.getKey())) {
+                errors.add(ArchiveError.ofFile(entry.getKey(), "file-missing"));
+            } else if (!entry.getValue().equals(Manifest.hash(source.open(entry.getKey())))) {
+                errors.add(ArchiveError.ofFile(entry.getKey(), "hash"));
+            }
+        }
+        for (String name : source.names()) {
+            if (!name.equals(Manifest.FILE) && !entries.containsKey(name)) {
+                errors.add(ArchiveError.ofFile(name, "unlisted"));
+            }
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package patinary.exchange;
+
+import static patinary.exchange.TableBuilder.document;
+import static patinary.exchange.TableBuilder.linesOf;
+
+import java.util.List;
+import patinary.ledger.DocumentKind;
+
+/** The files of offers, sales, other money in and out, and the seals of years. */
+final class SellingTables {
+
+    static final List<ArchiveTable> ALL = List.of(
+            document("offer", DocumentKind.OFFER)
+                    .text("title", 200)
+                    .column("ended_on", Type.DATE)
+                    .optional()
+                    .done(),
+            linesOf("offer", "offer_piece")
+                    .key("offer_id", "piece_id")
+                    .ref("piece_id", "piece")
+                    .weight()
+                    .done(),
+            linesOf("offer", "offer_channel")
+                    .key("offer_id", "channel_id")
+                    .ref("channel_id", "channel")
+                    .done(),
+            linesOf("offer", "offer_price")
+                    .key("offer_id", "valid_from")
+                    .column("valid_from", Type.DATE)
+                    .amount("price")
+                    .zeroOrMore()
+                    .done(),
+            linesOf("offer", "offer_pause")
+                    .key("offer_id", "paused_from")
+                    .column("paused_from", Type.DATE)
+                    .column("paused_to", Type.DATE)
+                    .optional()
+                    .rule(Rule.notBefore("paused_to", "paused_from"))
+                    .done(),
+            sale(),
+            linesOf("sale", "sale_line")
+                    .key("sale_id", "line")
+                    .line()
+                    .text("title", 200)
+                    .quantity("quantity")
+                    .amount("price")
+                    .zeroOrMore()
+                    .amount("discount")
+                    .zeroOrMore()
+                    .ref("supply_id", "supply")
+                    .optional()
+                    .quantity("content")
+                    .optional()
+                    .rule(Rule.together("supply_id", "content"))
+                    .done(),
+            linesOf("sale", "sale_piece")
+                    .key("sale_id", "piece_id")
+                    .line()
+                    .ref("piece_id", "piece")
+                    .weight()
+                    .within("sale_line", "sale_id", "line")
+                    .done(),
+            DocumentTables.payments("sale", "sale_payment", "PLACE", "OWED", "DEPOSIT", "STORE_CREDIT"),
+            place(document("payment", DocumentKind.PAYMENT)
+                    .ref("sale_id", "sale")
+                    .optional()
+                    .text("buyer", 200)),
+            refund(),
+            linesOf("refund", "refund_line")
+                    .key("refund_id", "line")
+                    .line()
+                    .ref("piece_id", "piece")
+                    .optional()
+                    .ref("supply_id", "supply")
+                    .optional()
+                    .quantity("quantity")
+                    .optional()
+                    .amount("amount")
+                    .zeroOrMore()
+                    .column("comes_back", Type.YES_NO)
+                    .rule(Rule.exactlyOne("piece_id", "supply_id"))
+                    .rule(Rule.together("supply_id", "quantity"))
+                    .done(),
+            document("payout", DocumentKind.PAYOUT)
+                    .ref("from_place_id", "money_place")
+                    .ref("to_place_id", "money_place")
+                    .amount("amount")
+                    .zeroOrMore()
+                    .amount("fee")
+                    .zeroOrMore()
+                    .rule(Rule.different("from_place_id", "to_place_id"))
+                    .done(),
+            document("postage", DocumentKind.POSTAGE)
+                    .ref("sale_id", "sale")
+                    .optional()
+                    .ref("place_id", "money_place")
+                    .amount("carriage")
+                    .zeroOrMore()
+                    .amount("packing")
+                    .zeroOrMore()
+                    .column("back", Type.YES_NO)
+                    .done(),
+            place(document("expense", DocumentKind.EXPENSE).name("category", 40).text("payee", 200)),
+            place(document("other_income", DocumentKind.OTHER_INCOME)
+                    .name("category", 40)
+                    .text("payer", 200)),
+            place(document("sales_tax_paid", DocumentKind.SALES_TAX_PAID).text("period", 40)),
+            place(document("owner_money", DocumentKind.OWNER_MONEY).words("direction", "IN", "OUT")),
+            document("money_move", DocumentKind.MONEY_MOVE)
+                    .ref("from_place_id", "money_place")
+                    .ref("to_place_id", "money_place")
+                    .amount("amount")
+                    .aboveZero()
+                    .rule(Rule.different("from_place_id", "to_place_id"))
+                    .done(),
+            document("letting_go", DocumentKind.LETTING_GO)
+                    .ref("piece_id", "piece")
+                    .words("reason", "BROKEN", "GIVEN_AWAY", "KEPT")
+                    .done(),
+            document("year_seal", DocumentKind.YEAR_SEAL)
+                    .key("tax_year")
+                    .column("tax_year", Type.WHOLE)
+                    .text("postings_hash", 64)
+                    .column("calculation_version", Type.WHOLE)
+                    .done());
+
+    private SellingTables() {}
+
+    private static ArchiveTable sale() {
+        return document("sale", DocumentKind.SALE)
+                .ref("channel_id", "channel")
+                .text("buyer", 200)
+                .text("order_reference", 80)
+                .amount("discount")
+                .zeroOrMore()
+                .amount("shipping")
+                .zeroOrMore()
+                .amount("tax")
+                .zeroOrMore()
+                .column("tax_passed", Type.YES_NO)
+                .amount("fee")
+                .ref("fee_place_id", "money_place")
+                .optional()
+                .column("posted_on", Type.DATE)
+                .optional()
+                .rule(Rule.neededUnlessZero("fee_place_id", "fee"))
+                .done();
+    }
+
+    private static ArchiveTable refund() {
+        return document("refund", DocumentKind.REFUND)
+                .ref("sale_id", "sale")
+                .words("way", "PLACE", "OWED", "STORE_CREDIT")
+                .ref("place_id", "money_place")
+                .optional()
+                .amount("shipping")
+                .zeroOrMore()
+                .amount("tax")
+                .zeroOrMore()
+                .amount("fee_back")
+                .zeroOrMore()
+                .ref("fee_place_id", "money_place")
+                .optional()
+                .rule(Rule.filledWhere("place_id", "way", "PLACE"))
+                .rule(Rule.neededUnlessZero("fee_place_id", "fee_back"))
+                .done();
+    }
+
+    private static ArchiveTable place(TableBuilder document) {
+        return document.ref("place_id", "money_place")
+                .amount("amount")
+                .aboveZero()
+                .done();
+    }
+}

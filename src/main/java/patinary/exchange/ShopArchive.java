@@ -1,0 +1,78 @@
+package patinary.exchange;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.ZipException;
+import java.util.zip.ZipOutputStream;
+import org.springframework.stereotype.Service;
+import patinary.ledger.Problem;
+import patinary.ledger.Refused;
+
+/** The whole shop as CSV files, out and in; docs/handbook/archive.md. */
+@Service
+public class ShopArchive {
+
+    private final ArchiveExport export;
+    private final ArchiveImport imports;
+
+    ShopArchive(ArchiveExport export, ArchiveImport imports) {
+        this.export = export;
+        this.imports = imports;
+    }
+
+    /** Writes the shop as a zip. The stream is left open. */
+    public void exportZip(OutputStream stream, Progress progress) throws IOException {
+        ZipOutputStream zip = new ZipOutputStream(stream);
+        export.write(new ZipSink(zip), progress);
+        zip.finish();
+        zip.flush();
+    }
+
+    /** Writes the shop as files in a folder, which is made where it is missing. */
+    public void exportFolder(Path folder, Progress progress) throws IOException {
+        Files.createDirectories(folder);
+        export.write(name -> Files.newOutputStream(folder.resolve(name)), progress);
+    }
+
+    /**
+     * Takes an archive into this empty shop.
+     *
+     * @param archive a zip, or a folder with its files
+     * @throws ArchiveRefused with everything that is wrong with it; nothing was stored
+     */
+    public void load(Path archive, Progress progress) throws IOException {
+        try (ArchiveSource source = Files.isDirectory(archive) ? new FolderSource(archive) : new ZipSource(archive)) {
+            load(source, progress);
+        } catch (ZipException noZip) {
+            throw new ArchiveRefused(ArchiveError.ofFile(archive.getFileName().toString(), "no-zip"));
+        }
+    }
+
+    void load(ArchiveSource source, Progress progress) throws IOException {
+        ArchiveCheck check = new ArchiveCheck(source, progress);
+        Cells cells = check.run();
+        try {
+            imports.store(source, cells, progress);
+        } catch (Refused refused) {
+            ErrorList errors = new ErrorList();
+            refused.problems().forEach(problem -> errors.add(error(check, problem)));
+            errors.refuseIfAny();
+            throw refused;
+        }
+    }
+
+    private static ArchiveError error(ArchiveCheck check, Problem problem) {
+        ArchiveCheck.Place place = check.where(problem.document().id());
+        return new ArchiveError(
+                place == null ? "" : place.file(),
+                place == null ? 0 : place.line(),
+                "",
+                check.label(problem.subject()),
+                problem.reason().messageKey(),
+                java.util.List.of(
+                        check.label(problem.subject()),
+                        problem.document().date().toString()));
+    }
+}

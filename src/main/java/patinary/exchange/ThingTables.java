@@ -1,0 +1,129 @@
+package patinary.exchange;
+
+import static patinary.exchange.TableBuilder.table;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.List;
+import org.joda.money.IllegalCurrencyException;
+import patinary.money.ShopCurrency;
+
+/** The files of the shop itself and of what there is. */
+final class ThingTables {
+
+    static final String SHOP = "shop";
+
+    static final List<ArchiveTable> ALL = List.of(
+            shop(),
+            named("source", 120)
+                    .text("note", 1000)
+                    .text("resale_certificate", 60)
+                    .done(),
+            named("money_place", 120)
+                    .words("kind", "CASH", "BANK", "CARD", "CHANNEL")
+                    .done(),
+            named("channel", 120)
+                    .ref("money_place_id", "money_place")
+                    .column("passes_tax", Type.YES_NO)
+                    .done(),
+            table("channel_fee")
+                    .key("channel_id", "valid_from")
+                    .ref("channel_id", "channel")
+                    .column("valid_from", Type.DATE)
+                    .percent("percent")
+                    .zeroOrMore()
+                    .amount("fixed")
+                    .zeroOrMore()
+                    .done(),
+            named("style", 120).done(),
+            named("object_kind", 120).done(),
+            named("supply_line", 120).text("maker", 120).done(),
+            table("supply")
+                    .key("id")
+                    .key("supply_line_id", "name")
+                    .id("id")
+                    .ref("supply_line_id", "supply_line")
+                    .name("name", 120)
+                    .words("dimension", "VOLUME", "MASS", "LENGTH", "AREA", "COUNT")
+                    .amount("retail_price")
+                    .zeroOrMore()
+                    .optional()
+                    .decimal("low_quantity", 16, 14)
+                    .zeroOrMore()
+                    .optional()
+                    .done(),
+            named(table("supply_pack")),
+            named(table("supply_measure")),
+            table("piece")
+                    .key("id")
+                    .key("code")
+                    .id("id")
+                    .name("code", 20)
+                    .text("title", 200)
+                    .ref("kind_id", "object_kind")
+                    .optional()
+                    .ref("style_id", "style")
+                    .optional()
+                    .text("material", 60)
+                    .decimal("area_cm2", 16, 14)
+                    .aboveZero()
+                    .optional()
+                    .text("place", 60)
+                    .text("note", 2000)
+                    .done(),
+            table("piece_tag")
+                    .key("piece_id", "tag")
+                    .ref("piece_id", "piece")
+                    .name("tag", 60)
+                    .done());
+
+    private ThingTables() {}
+
+    private static TableBuilder named(String table, int size) {
+        return table(table).key("id").key("name").id("id").name("name", size);
+    }
+
+    private static ArchiveTable named(TableBuilder measure) {
+        return measure.key("supply_id", "name")
+                .ref("supply_id", "supply")
+                .name("name", 60)
+                .quantity("quantity")
+                .done();
+    }
+
+    private static ArchiveTable shop() {
+        return table(SHOP)
+                .key("name")
+                .name("name", 80)
+                .name("currency", 3)
+                .column("minor_digits", Type.WHOLE)
+                .zeroOrMore()
+                .words("costing_method", "FIFO", "AVERAGE")
+                .amount("hourly_rate")
+                .zeroOrMore()
+                .words("tax_table", "us-schedule-c", "plain")
+                .column("first_day", Type.DATE)
+                .name("time_zone", 60)
+                .rule(new Rule("minor_digits", "minor-digits", ThingTables::digitsOfCurrency))
+                .rule(new Rule("time_zone", "time-zone", row -> isZone(row.word("time_zone"))))
+                .done();
+    }
+
+    private static boolean digitsOfCurrency(Row row) {
+        try {
+            int digits = ShopCurrency.ofCode(row.word("currency")).digits();
+            return row.word("minor_digits").equals(String.valueOf(digits));
+        } catch (IllegalCurrencyException unknown) {
+            return false;
+        }
+    }
+
+    private static boolean isZone(String name) {
+        try {
+            ZoneId.of(name);
+            return true;
+        } catch (DateTimeException unknown) {
+            return false;
+        }
+    }
+}

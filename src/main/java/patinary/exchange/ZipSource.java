@@ -1,0 +1,76 @@
+package patinary.exchange;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+
+/**
+ * An archive as a zip. It is read in place and never unpacked; still, a name that leads elsewhere is refused, and so is
+ * a zip with more entries or more unpacked bytes than any shop has.
+ */
+final class ZipSource implements ArchiveSource {
+
+    private static final int MOST_ENTRIES = 200;
+    private static final long MOST_BYTES = 512L * 1024 * 1024;
+
+    private final ZipFile zip;
+    private final Map<String, ZipEntry> entries = new TreeMap<>();
+    private final long mostBytes;
+
+    ZipSource(Path file) throws IOException {
+        this(file, MOST_ENTRIES, MOST_BYTES);
+    }
+
+    ZipSource(Path file, int mostEntries, long mostBytes) throws IOException {
+        this.mostBytes = mostBytes;
+        zip = new ZipFile(file.toFile());
+        try {
+            look(mostEntries);
+        } catch (ArchiveRefused refused) {
+            zip.close();
+            throw refused;
+        }
+    }
+
+    @Override
+    public Set<String> names() {
+        return Collections.unmodifiableSet(entries.keySet());
+    }
+
+    @Override
+    public InputStream open(String name) throws IOException {
+        return new BoundedStream(zip.getInputStream(entries.get(name)), name, mostBytes);
+    }
+
+    @Override
+    public void close() throws IOException {
+        zip.close();
+    }
+
+    private void look(int mostEntries) {
+        ErrorList errors = new ErrorList();
+        if (zip.size() > mostEntries) {
+            throw new ArchiveRefused(ArchiveError.ofFile("", "zip-entries", String.valueOf(mostEntries)));
+        }
+        long declared = 0;
+        for (ZipEntry entry : Collections.list(zip.entries())) {
+            declared += Math.max(0, entry.getSize());
+            String name = entry.getName();
+            if (entry.isDirectory() || name.contains("/") || name.contains("\\") || name.contains("..")) {
+                errors.add(ArchiveError.ofFile(name, "zip-path"));
+            } else if (!name.endsWith(".md") && entries.put(name, entry) != null) {
+                errors.add(ArchiveError.ofFile(name, "zip-twice"));
+            }
+        }
+        if (declared > mostBytes) {
+            errors.add(ArchiveError.ofFile("", "zip-size", String.valueOf(mostBytes)));
+        }
+        errors.refuseIfAny();
+    }
+}

@@ -1,0 +1,101 @@
+package patinary.ledger;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Isolation;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Rebuilds the books from the documents and compares them with what is stored; changes nothing. */
+@Service
+public class Check {
+
+    private final Documents documents;
+    private final PostingStore postings;
+    private final BooksSettings settings;
+
+    Check(Documents documents, PostingStore postings, BooksSettings settings) {
+        this.documents = documents;
+        this.postings = postings;
+        this.settings = settings;
+    }
+
+    /** Everything that is not as it must be, in canonical order; empty where the books are right. */
+    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    public List<Finding> run() {
+        List<DocumentMoves> moves = documents.moves();
+        Map<UUID, List<Posting>> stored = postings.all();
+        Replay.Result replay = Replay.of(settings.stockMethod(), moves);
+        List<Finding> findings = new ArrayList<>();
+        replay.problems().forEach(problem -> findings.add(Finding.problem(problem)));
+        findings.addAll(differences(moves, stored, PostingStore.grouped(replay.postings())));
+        findings.addAll(Balances.unbalanced(stored));
+        findings.addAll(Balances.costNotKept(moves, stored));
+        findings.addAll(StockCheck.differences(replay, stored));
+        findings.addAll(uncosted(replay));
+        return findings;
+    }
+
+    private static List<Finding> differences(
+            List<DocumentMoves> moves, Map<UUID, List<Posting>> stored, Map<UUID, List<Posting>> derived) {
+        List<Finding> findings = new ArrayList<>();
+        moves.stream().map(DocumentMoves::document).sorted().forEach(document -> {
+            List<Posting> is = stored.getOrDefault(document.id(), List.of());
+            List<Posting> should = derived.getOrDefault(document.id(), List.of());
+            for (int line = 0; line < Math.max(is.size(), should.size()); line++) {
+                String found = line < is.size() ? text(is.get(line)) : "-";
+                String expected = line < should.size() ? text(should.get(line)) : "-";
+                if (line >= is.size() || line >= should.size() || !is.get(line).equals(should.get(line))) {
+                    findings.add(
+                            new Finding(Finding.What.POSTING, document, String.valueOf(line + 1), expected, found));
+                }
+            }
+        });
+        return findings;
+    }
+
+    private List<Finding> uncosted(Replay.Result replay) {
+        Map<String, Integer> counts = new HashMap<>();
+        replay.uncosted().forEach(use -> counts.merge(text(use), 1, Integer::sum));
+        postings.uncosted().forEach(use -> counts.merge(text(use), -1, Integer::sum));
+        return counts.entrySet().stream()
+                .filter(entry -> entry.getValue() != 0)
+                .sorted(Map.Entry.comparingByKey())
+                .map(entry -> Finding.books(
+                        Finding.What.UNCOSTED,
+                        entry.getKey(),
+                        entry.getValue() > 0 ? "there" : "not there",
+                        entry.getValue() > 0 ? "not there" : "there"))
+                .toList();
+    }
+
+    private static String text(Posting posting) {
+        Tags tags = posting.tags();
+        StringBuilder text =
+                new StringBuilder(posting.account() + " " + posting.amount().minor());
+        if (posting.quantity().signum() != 0) {
+            text.append(" quantity ").append(posting.quantity().toPlainString());
+        }
+        append(text, "category", tags.category());
+        append(text, "place", tags.place());
+        append(text, "piece", tags.piece());
+        append(text, "supply", tags.supply());
+        append(text, "party", tags.party());
+        append(text, "origin", tags.origin());
+        return (tags.estimated() ? text.append(" estimated") : text).toString();
+    }
+
+    private static void append(StringBuilder text, String name, @org.jspecify.annotations.Nullable Object value) {
+        if (value != null) {
+            text.append(' ').append(name).append(' ').append(value);
+        }
+    }
+
+    private static String text(Replay.Uncosted use) {
+        return use.document().id() + " " + use.supply() + " " + use.place() + " "
+                + use.quantity().stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,64 @@
+package patinary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandLineTest {
+
+    @Test
+    void servesWithoutACommand() throws CommandLine.WrongUse {
+        assertThat(CommandLine.parse().command()).isEqualTo(CommandLine.Command.SERVE);
+        assertThat(CommandLine.parse("serve", "--data=/srv/shop", "--port=9090").settings())
+                .containsExactly("--patinary.data=/srv/shop", "--server.port=9090");
+    }
+
+    @Test
+    void takesAnArchiveWhereOneIsNeeded() throws CommandLine.WrongUse {
+        CommandLine load = CommandLine.parse("--data=x", "load", "shop.zip");
+
+        assertThat(load.command()).isEqualTo(CommandLine.Command.LOAD);
+        assertThat(load.archive()).isEqualTo("shop.zip");
+        assertThat(load.settings()).containsExactly("--patinary.data=x");
+    }
+
+    @Test
+    void handsOnTheProgramsOwnSettings() throws CommandLine.WrongUse {
+        assertThat(CommandLine.parse("check", "--spring.datasource.url=jdbc:x").settings())
+                .containsExactly("--spring.datasource.url=jdbc:x");
+    }
+
+    @Test
+    void helpsWheneverAskedTo() throws CommandLine.WrongUse {
+        assertThat(CommandLine.parse("help").command()).isEqualTo(CommandLine.Command.HELP);
+        assertThat(CommandLine.parse("load", "--help").command()).isEqualTo(CommandLine.Command.HELP);
+        for (CommandLine.Command command : CommandLine.Command.values()) {
+            assertThat(CommandLine.HELP).contains(command.name().toLowerCase(java.util.Locale.ROOT));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "open",
+                "load",
+                "export",
+                "check now",
+                "load a b",
+                "--port=many",
+                "--port=70000",
+                "--port",
+                "--data=",
+                "--date=x",
+                "-x",
+                "--server.port"
+            })
+    void saysWhatItDoesNotUnderstand(String line) {
+        assertThatThrownBy(() -> CommandLine.parse(line.split(" ")))
+                .isInstanceOf(CommandLine.WrongUse.class)
+                .hasMessageMatching(".*[.\\w]");
+    }
+}

@@ -1,0 +1,83 @@
+package patinary.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.forwardedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mock.web.MockMultipartFile;
+import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
+import org.springframework.test.web.servlet.MockMvc;
+import patinary.testing.InventedShop;
+import patinary.testing.ShopTest;
+
+@ShopTest
+class ArchivePageIT {
+
+    @Autowired
+    private MockMvc web;
+
+    @Test
+    void savesTheShopAndTakesItInAgain() throws Exception {
+        byte[] zip = web.perform(get("/shop/archive/download").with(InventedShop.owner()))
+                .andExpect(status().isOk())
+                .andExpect(header().string("Content-Disposition", containsString("attachment")))
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray();
+
+        web.perform(multipart("/shop/archive").file(file(zip)).with(InventedShop.owner()))
+                .andExpect(status().isSeeOther())
+                .andExpect(redirectedUrl("/shop/archive"));
+    }
+
+    @Test
+    void tellsOnThePageWhatIsWrong() throws Exception {
+        byte[] zip = zip("style.csv", "id,name\r\nx,<b>Pond</b>\r\n");
+
+        web.perform(multipart("/shop/archive").file(file(zip)).with(InventedShop.owner()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("an archive without it is no shop")));
+        web.perform(multipart("/shop/archive").file(file("no zip".getBytes())).with(InventedShop.owner()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("This is no zip file")));
+    }
+
+    @Test
+    void isForTheOwnerOnly() throws Exception {
+        var helper = SecurityMockMvcRequestPostProcessors.user("Sam").roles("HELPER");
+
+        web.perform(get("/shop/archive/download").with(helper)).andExpect(forwardedUrl("/refused"));
+        assertThat(web.perform(get("/shop/archive").with(InventedShop.owner()))
+                        .andExpect(status().isOk())
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString())
+                .contains("/shop/archive/download");
+    }
+
+    private static MockMultipartFile file(byte[] bytes) {
+        return new MockMultipartFile("archive", "shop.zip", "application/zip", bytes);
+    }
+
+    private static byte[] zip(String name, String text) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.putNextEntry(new ZipEntry(name));
+            zip.write(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            zip.closeEntry();
+        }
+        return bytes.toByteArray();
+    }
+}

@@ -1,0 +1,66 @@
+package patinary.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packed program as people start it; on the embedded database, in a folder of its own. */
+@EnabledIfSystemProperty(named = "patinary.test.database", matches = "h2")
+class CommandsIT {
+
+    private record Ended(int code, String out) {}
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void loadsExportsAndChecks() throws Exception {
+        Ended load = run("load", Path.of("db", "demo").toAbsolutePath().toString());
+        assertThat(load.code()).as(load.out()).isZero();
+        assertThat(load.out()).contains("Loaded: Fern and Fable", "Sign in as Owner");
+
+        Ended check = run("check");
+        assertThat(check.code()).as(check.out()).isZero();
+
+        Ended export = run("export", folder.resolve("out").toString());
+        assertThat(export.code()).as(export.out()).isZero();
+        assertThat(Files.mismatch(folder.resolve("out").resolve("manifest.csv"), Path.of("db", "demo", "manifest.csv")))
+                .isEqualTo(-1);
+
+        Ended again = run("load", folder.resolve("out").toString());
+        assertThat(again.code()).isEqualTo(1);
+        assertThat(again.out()).contains("An archive only goes into an empty one");
+    }
+
+    @Test
+    void isKindAboutWrongUse() throws Exception {
+        Ended wrong = run("lead", "x");
+
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.out()).contains("There is no command lead.", "--help");
+    }
+
+    private Ended run(String... words) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                System.getProperty("patinary.jar"),
+                "--data=" + folder.resolve("data")));
+        command.addAll(List.of(words));
+        Path output = Files.createTempFile(folder, "output", ".txt");
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(output.toFile())
+                .start();
+        assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
+        return new Ended(process.exitValue(), Files.readString(output));
+    }
+}
