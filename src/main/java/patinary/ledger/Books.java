@@ -65,7 +65,9 @@ public class Books {
      */
     public void remove(Document document) {
         lock();
-        refuseSealed(document);
+        if (!isLatestSeal(document)) {
+            refuseSealed(document);
+        }
         postings.delete(List.of(document.id()));
         jdbc.update("delete from uncosted_use where document_id = ?", document.id());
         documents.remove(document);
@@ -109,6 +111,12 @@ public class Books {
         if (!result.uncosted().isEmpty() || !postings.uncosted().isEmpty()) {
             postings.replaceUncosted(result.uncosted());
         }
+    }
+
+    /** The latest seal may be taken off, which opens its year again; an earlier one stays under it. */
+    private boolean isLatestSeal(Document document) {
+        return document.kind() == DocumentKind.YEAR_SEAL
+                && documents.sealedUpTo().filter(document.date()::equals).isPresent();
     }
 
     private void refuseSealed(Document document) {

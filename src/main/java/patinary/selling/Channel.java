@@ -57,9 +57,7 @@ public class Channel {
     }
 
     public Optional<FeeRule> ruleOn(LocalDate day) {
-        return fees.stream()
-                .filter(rule -> !rule.validFrom().isAfter(day))
-                .max(java.util.Comparator.comparing(FeeRule::validFrom));
+        return FeeRule.on(day, fees);
     }
 
     public UUID id() {

@@ -46,4 +46,24 @@ public record SaleContent(
     public SaleSums sums() {
         return SaleSums.of(this);
     }
+
+    /** The same sale, paid in these ways. */
+    SaleContent paidBy(List<Tender> tenders) {
+        return new SaleContent(
+                date,
+                note,
+                channelId,
+                buyer,
+                orderReference,
+                discount,
+                shipping,
+                tax,
+                taxPassed,
+                fee,
+                feePlaceId,
+                postedOn,
+                lines,
+                pieces,
+                tenders);
+    }
 }

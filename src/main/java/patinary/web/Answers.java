@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.support.DefaultMessageSourceResolvable;
 import org.springframework.validation.Errors;
 import patinary.measure.Dimension;
 import patinary.measure.Measures;
@@ -150,8 +151,17 @@ public final class Answers {
             return Optional.of(resolved.quantity().inBase().setScale(QUANTITY_SCALE, RoundingMode.HALF_UP));
         }
         Measures.Refused refused = (Measures.Refused) resolution;
-        wrong(field, refused.messageKey(), refused.arguments().toArray());
+        wrong(field, refused.messageKey(), words(refused));
         return Optional.empty();
+    }
+
+    /** What fills the gaps of a refusal; units and dimensions are named by the messages of their own. */
+    private static Object[] words(Measures.Refused refused) {
+        return refused.arguments().stream()
+                .map(word -> word.startsWith("measure.")
+                        ? new DefaultMessageSourceResolvable(new String[] {word}, word)
+                        : word)
+                .toArray();
     }
 
     /** A row chosen from a list that must be there. */

@@ -38,10 +38,10 @@ import patinary.supplies.SupplyCount;
 import patinary.supplies.Taking;
 
 /** Random histories of real documents that can all be true together; the same seed gives the same history. */
-final class RandomShop {
+public final class RandomShop {
 
     /** What the documents speak of; it must be stored before them. */
-    record Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces) {}
+    public record Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces) {}
 
     private static final LocalDate START = LocalDate.of(2025, 1, 1);
     private static final BigDecimal ONE = BigDecimal.ONE;
@@ -55,7 +55,7 @@ final class RandomShop {
         this.things = things;
     }
 
-    static List<Document> history(long seed, Things things) {
+    public static List<Document> history(long seed, Things things) {
         RandomShop shop = new RandomShop(seed, things);
         shop.buy();
         shop.work();

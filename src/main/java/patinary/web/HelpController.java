@@ -3,14 +3,9 @@ package patinary.web;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 
-/** The page after signing in. */
+/** The words of the shop, explained. */
 @Controller
-class HomeController {
-
-    @GetMapping("/")
-    String home() {
-        return "home";
-    }
+class HelpController {
 
     @GetMapping("/help")
     String help() {

@@ -1,0 +1,69 @@
+-- What waits, what is ready, what is owed, what is tied up: one row for each thing, under the word of its list. The
+-- front page counts and adds these rows, and each of its figures opens them.
+
+drop view if exists bench_and_shelf cascade;
+
+create view bench_and_shelf as
+select case s.state when 'BENCH' then 'bench' when 'READY' then 'ready' else 'found' end as list,
+       '/pieces/' || cast(p.id as varchar(36)) as link,
+       p.code, p.title, s.since as on_day, f.in_stock_minor as amount_minor,
+       cast(null as numeric(30, 14)) as quantity, cast(null as varchar(10)) as dimension
+from piece_state s
+join piece p on p.id = s.piece_id
+join piece_figures f on f.piece_id = p.id
+where s.state in ('FOUND', 'BENCH', 'READY')
+union all
+select 'no-cost', '/pieces/' || cast(p.id as varchar(36)), p.code, p.title, s.since, null, null, null
+from piece_state s
+join piece p on p.id = s.piece_id
+join piece_figures f on f.piece_id = p.id
+where f.purchase_minor + f.regrouped_minor = 0 and s.state not in ('SOLD', 'GONE')
+union all
+select 'to-post', '/sales/' || cast(sa.id as varchar(36)), sa.order_reference,
+       coalesce(nullif((select min(sl.title) from sale_line sl where sl.sale_id = sa.id), ''), sa.buyer), d.doc_date,
+       (select sum(sp.price_minor + sp.shipping_minor) from sale_part sp where sp.sale_id = sa.id), null, null
+from sale sa
+join document d on d.id = sa.id
+where sa.posted_on is null
+union all
+select 'sold', '/sales/' || cast(sp.sale_id as varchar(36)), coalesce(p.code, ''), coalesce(p.title, su.name), d.doc_date,
+       sp.price_minor + sp.shipping_minor - sp.refund_minor, null, null
+from sale_part sp
+join document d on d.id = sp.sale_id
+left join piece p on p.id = sp.piece_id
+left join supply su on su.id = sp.supply_id
+union all
+select 'tied-pieces', '/pieces/' || cast(p.id as varchar(36)), p.code, p.title, f.found_on, f.in_stock_minor, null, null
+from piece_figures f
+join piece p on p.id = f.piece_id
+where f.in_stock_minor <> 0
+union all
+select case sl.place when 'BENCH' then 'tied-bench' else 'tied-shelf' end, '/supplies/' || cast(su.id as varchar(36)),
+       '', su.name, null, sl.cost_minor, sl.quantity, su.dimension
+from stock_left sl
+join supply su on su.id = sl.supply_id
+where sl.cost_minor <> 0
+union all
+select 'owed-to', case when sa.id is null then '/opening' else '/sales/' || cast(sa.id as varchar(36)) end,
+       coalesce(sa.order_reference, ''), coalesce(sa.buyer, ''), d.doc_date, o.amount_minor, null, null
+from owed_to_shop o
+join document d on d.id = o.sale_id
+left join sale sa on sa.id = o.sale_id
+union all
+select 'owed-by', case when r.id is null then '/opening' else '/receipts/' || cast(r.id as varchar(36)) end,
+       '', coalesce(s.name, ''), d.doc_date, o.amount_minor, null, null
+from owed_by_shop o
+join document d on d.id = o.receipt_id
+left join receipt r on r.id = o.receipt_id
+left join source s on s.id = r.source_id
+union all
+select 'low', '/supplies/' || cast(su.id as varchar(36)), '', su.name, null, null, coalesce(sl.quantity, 0), su.dimension
+from supply su
+left join stock_left sl on sl.supply_id = su.id and sl.place = 'BENCH'
+where su.low_quantity is not null and coalesce(sl.quantity, 0) <= su.low_quantity
+union all
+select 'uncosted', '/supplies/' || cast(su.id as varchar(36)), '', su.name, min(d.doc_date), null, sum(u.quantity), su.dimension
+from uncosted_use u
+join supply su on su.id = u.supply_id
+join document d on d.id = u.document_id
+group by su.id, su.name, su.dimension;

@@ -1,0 +1,33 @@
+-- The postings with the names that a person needs beside them, and the part each plays in a year.
+--
+-- purchase: what a receipt or an opening brought, and what a return took back. It is counted over the stock accounts and the
+-- accounts that stock leaves to, because cost that belongs to a piece already sold never lies in stock; the steps that
+-- a document makes among these accounts cancel out. MATERIALS is what came to the bench; all else is GOODS.
+
+drop view if exists year_row cascade;
+
+create view year_row as
+select p.document_id, p.line, p.doc_date, d.kind, d.note, p.account, coalesce(p.category, '') as category,
+       p.place_id, p.piece_id, p.supply_id, p.party_id, p.origin_id, p.estimated, p.amount_minor, p.quantity,
+       mp.name as place, pc.code as piece_code, pc.title as piece_title, su.name as supply, so.name as party,
+       case
+           when p.account in ('SALES', 'SHIPPING_CHARGED', 'REFUNDS', 'OTHER_INCOME') then 'INCOME'
+           when p.account in ('EXPENSE', 'FEES', 'POSTAGE', 'ROUNDING', 'VEHICLE') then 'EXPENSE'
+           when p.account in ('COST_OF_PIECES', 'COST_OF_RETAIL', 'WRITE_OFFS', 'FOUND_AT_COUNT') then 'COST'
+           when p.account = 'OWN_USE' then 'OWN_USE'
+           when p.account in ('PIECES', 'BENCH', 'SHELF') then 'STOCK'
+           else 'MONEY'
+       end as part,
+       case
+           when p.account not in ('PIECES', 'BENCH', 'SHELF', 'COST_OF_PIECES', 'COST_OF_RETAIL', 'WRITE_OFFS',
+                                  'FOUND_AT_COUNT', 'OWN_USE') then null
+           when d.kind = 'OPENING' then 'OPENING'
+           when d.kind = 'RECEIPT' and p.account = 'BENCH' and p.quantity > 0 and p.origin_id is null then 'MATERIALS'
+           when d.kind in ('RECEIPT', 'SUPPLIER_RETURN') then 'GOODS'
+       end as purchase
+from posting p
+join document d on d.id = p.document_id
+left join money_place mp on mp.id = p.place_id
+left join piece pc on pc.id = p.piece_id
+left join supply su on su.id = p.supply_id
+left join source so on so.id = p.party_id;

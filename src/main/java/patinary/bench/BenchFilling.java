@@ -1,0 +1,74 @@
+package patinary.bench;
+
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a stored entry into its form. */
+final class BenchFilling {
+
+    private BenchFilling() {}
+
+    static BenchForm of(UUID id, long version, BenchContent content, List<WorkedPiece> pieces) {
+        BenchForm form = new BenchForm();
+        form.id = id.toString();
+        form.version = version;
+        form.day = DayChoice.OTHER.name();
+        form.date = content.date().toString();
+        form.minutes = content.minutes() == 0 ? "" : Integer.toString(content.minutes());
+        form.done = content.done();
+        form.note = content.note();
+        content.pieces().forEach(piece -> {
+            form.pieces.add(piece.pieceId().toString());
+            if (piece.ready()) {
+                form.ready.add(piece.pieceId().toString());
+            }
+        });
+        Map<UUID, BigDecimal> areas = new HashMap<>();
+        pieces.stream().filter(piece -> piece.area() != null).forEach(piece -> areas.put(piece.id(), piece.area()));
+        content.uses().forEach(use -> form.uses.add(use(use, content, areas)));
+        content.mishaps().forEach(mishap -> form.mishaps.add(mishap(mishap)));
+        return form;
+    }
+
+    private static BenchForm.UseLine use(SupplyUse use, BenchContent content, Map<UUID, BigDecimal> areas) {
+        List<UsePiece> parts = content.usePieces().stream()
+                .filter(part -> part.line() == use.line())
+                .toList();
+        ShareMode mode = Weights.modeOf(parts, areas);
+        BenchForm.UseLine line = new BenchForm.UseLine();
+        line.supply = use.supplyId().toString();
+        line.quantity = use.typed();
+        line.how = use.estimated() ? "EYE" : "EXACT";
+        line.share = mode.name();
+        if (mode == ShareMode.TYPED) {
+            parts.forEach(part -> line.parts.add(part(part)));
+        } else if (parts.size() < content.pieces().size()) {
+            parts.forEach(part -> line.only.add(part.pieceId().toString()));
+        }
+        return line;
+    }
+
+    private static BenchForm.Part part(UsePiece stored) {
+        BenchForm.Part part = new BenchForm.Part();
+        part.piece = stored.pieceId().toString();
+        part.weight = stored.weight().stripTrailingZeros().toPlainString();
+        return part;
+    }
+
+    private static BenchForm.MishapLine mishap(Mishap mishap) {
+        BenchForm.MishapLine line = new BenchForm.MishapLine();
+        line.piece = text(mishap.pieceId());
+        line.supply = text(mishap.supplyId());
+        line.surface = mishap.surface();
+        line.what = mishap.what();
+        return line;
+    }
+
+    private static String text(@Nullable UUID id) {
+        return id == null ? "" : id.toString();
+    }
+}

@@ -1,0 +1,74 @@
+package patinary.bench;
+
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import patinary.shop.CurrentShop;
+import patinary.supplies.SupplyCatalog;
+import patinary.web.Answers;
+import patinary.web.Choice;
+
+/** What the form of a bench entry offers to choose from, and how it is read. */
+@Component
+class BenchFormPage {
+
+    private final SupplyCatalog catalog;
+    private final WorkedPieces pieces;
+    private final Cautions cautions;
+    private final CurrentShop shop;
+
+    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, Cautions cautions, CurrentShop shop) {
+        this.catalog = catalog;
+        this.pieces = pieces;
+        this.cautions = cautions;
+        this.shop = shop;
+    }
+
+    /** What was typed; to be used only where {@code answers} found nothing wrong. */
+    BenchContent read(BenchForm form, Answers answers) {
+        List<WorkedPiece> chosen = chosen(form);
+        if (chosen.size() < form.pieces.size()) {
+            answers.wrong("pieces", "bench.error.piece");
+        }
+        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen).content();
+    }
+
+    void fill(Model model, BenchForm form) {
+        List<WorkedPiece> chosen = chosen(form);
+        List<UUID> ids = chosen.stream().map(WorkedPiece::id).toList();
+        List<SupplyCatalog.Known> supplies = catalog.all();
+        form.fitParts(ids);
+        model.addAttribute("form", form);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("offered", pieces.offered(form.pieceWords, ids));
+        model.addAttribute(
+                "chosenPieces",
+                chosen.stream()
+                        .map(piece -> Choice.named(piece.id().toString(), piece.name()))
+                        .toList());
+        model.addAttribute(
+                "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute("days", said("bench.day.", DayChoice.values()));
+        model.addAttribute("shares", said("bench.share.", ShareMode.values()));
+        model.addAttribute(
+                "hows", List.of(Choice.said("EYE", "bench.how.EYE"), Choice.said("EXACT", "bench.how.EXACT")));
+        model.addAttribute("cautions", cautions.about(CautionTexts.of(form, chosen, supplies)));
+    }
+
+    /** A piece that is marked ready was worked on, whether its own box was ticked or not. */
+    private List<WorkedPiece> chosen(BenchForm form) {
+        LinkedHashSet<String> all = new LinkedHashSet<>(form.pieces);
+        all.addAll(form.ready);
+        form.pieces = List.copyOf(all);
+        return pieces.withIds(ChosenIds.read(all));
+    }
+
+    private static List<Choice> said(String prefix, Enum<?>[] words) {
+        return Arrays.stream(words)
+                .map(word -> Choice.said(word.name(), prefix + word.name()))
+                .toList();
+    }
+}

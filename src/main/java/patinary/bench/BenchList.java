@@ -1,0 +1,129 @@
+package patinary.bench;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import patinary.web.Choice;
+import patinary.web.Page;
+import patinary.web.Window;
+
+/** The list of bench entries. */
+@Repository
+class BenchList {
+
+    private static final String ROWS = """
+            from bench_entry e
+            join document d on d.id = e.id
+            """;
+
+    record Filter(
+            String words, @Nullable UUID piece, @Nullable UUID supply, boolean mishapsOnly) {}
+
+    /** One entry. */
+    record Row(
+            UUID id,
+            LocalDate dated,
+            int minutes,
+            String done,
+            long costMinor,
+            boolean waiting,
+            long mishaps,
+            long pieces) {}
+
+    /** A piece of an entry, as a label. */
+    record Label(UUID entryId, UUID pieceId, String code, String title, boolean ready) {}
+
+    private final JdbcClient jdbc;
+
+    BenchList(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Page<Row> find(Filter filter, Window window) {
+        Map<String, Object> parameters = new HashMap<>();
+        String where = where(filter, parameters);
+        long total = jdbc.sql("select count(*) " + ROWS + where)
+                .params(parameters)
+                .query(Long.class)
+                .single();
+        parameters.put("offset", window.offset());
+        parameters.put("size", window.size());
+        List<Row> rows = jdbc.sql("""
+                        select e.id, d.doc_date as dated, e.minutes, e.done,
+                               (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
+                                where (p.document_id = e.id or p.origin_id = e.id)
+                                  and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')) as cost_minor,
+                               exists (select 1 from uncosted_use u where u.document_id = e.id) as waiting,
+                               (select count(*) from bench_mishap m where m.bench_entry_id = e.id) as mishaps,
+                               (select count(*) from bench_piece bp where bp.bench_entry_id = e.id) as pieces
+                        """ + ROWS + where + """
+                         order by d.doc_date desc, d.recorded_at desc, cast(e.id as varchar(36)) desc
+                        offset :offset rows fetch next :size rows only
+                        """)
+                .params(parameters)
+                .query(Row.class)
+                .list();
+        return Page.of(window, rows, total);
+    }
+
+    /** The pieces of the entries on one page of the list, by entry. */
+    Map<UUID, List<Label>> labels(List<Row> rows) {
+        if (rows.isEmpty()) {
+            return Map.of();
+        }
+        return jdbc.sql("""
+                        select bp.bench_entry_id as entry_id, p.id as piece_id, p.code, p.title, bp.ready
+                        from bench_piece bp join piece p on p.id = bp.piece_id
+                        where bp.bench_entry_id in (:entries) order by p.code
+                        """).param("entries", rows.stream().map(Row::id).toList()).query(Label.class).list().stream()
+                .collect(Collectors.groupingBy(Label::entryId));
+    }
+
+    /** The pieces that were ever worked on. */
+    List<Choice> pieceChoices() {
+        return jdbc.sql("""
+                        select p.id, p.code, p.title from piece p
+                        where exists (select 1 from bench_piece bp where bp.piece_id = p.id)
+                        order by p.code desc
+                        """)
+                .query((row, number) -> Choice.named(
+                        row.getObject("id", UUID.class).toString(),
+                        row.getString("code") + " " + row.getString("title")))
+                .list();
+    }
+
+    private static String where(Filter filter, Map<String, Object> parameters) {
+        StringBuilder where = new StringBuilder(" where 1 = 1");
+        if (!filter.words().isBlank()) {
+            where.append("""
+                     and (lower(e.done) like :words or lower(d.note) like :words
+                          or exists (select 1 from bench_piece bp join piece p on p.id = bp.piece_id
+                                     where bp.bench_entry_id = e.id
+                                       and (lower(p.code) like :words or lower(p.title) like :words))
+                          or exists (select 1 from bench_use bu join supply s on s.id = bu.supply_id
+                                     where bu.bench_entry_id = e.id and lower(s.name) like :words))""");
+            parameters.put("words", "%" + filter.words().strip().toLowerCase(Locale.ROOT) + "%");
+        }
+        if (filter.piece() != null) {
+            where.append(" and exists (select 1 from bench_piece bp where bp.bench_entry_id = e.id"
+                    + " and bp.piece_id = :piece)");
+            parameters.put("piece", filter.piece());
+        }
+        if (filter.supply() != null) {
+            where.append(" and exists (select 1 from bench_use bu where bu.bench_entry_id = e.id"
+                    + " and bu.supply_id = :supply)");
+            parameters.put("supply", filter.supply());
+        }
+        if (filter.mishapsOnly()) {
+            where.append(" and exists (select 1 from bench_mishap m where m.bench_entry_id = e.id)");
+        }
+        return where.toString();
+    }
+}

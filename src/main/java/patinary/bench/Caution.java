@@ -1,0 +1,23 @@
+package patinary.bench;
+
+import java.util.List;
+
+/**
+ * Something to look out for. It informs and points to local codes and licensed people; it never promises safety.
+ *
+ * @param id permanent short name
+ * @param severity how serious it is
+ * @param triggerWords words and phrases that call it up
+ * @param text what to look out for
+ * @param source who says so, and how well that is known
+ */
+public record Caution(String id, Severity severity, List<String> triggerWords, String text, String source) {
+
+    /** The most serious first. */
+    public enum Severity {
+        STOP,
+        WARN,
+        CHECK,
+        NOTE
+    }
+}

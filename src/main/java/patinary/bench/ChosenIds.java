@@ -1,0 +1,28 @@
+package patinary.bench;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Reads ids that a form brought back; what is none is left out and found missing later. */
+final class ChosenIds {
+
+    private ChosenIds() {}
+
+    static List<UUID> read(Collection<String> texts) {
+        return texts.stream()
+                .map(ChosenIds::read)
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
+    }
+
+    private static Optional<UUID> read(String text) {
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException none) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package patinary.insight;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
+import patinary.money.Amount;
+import patinary.money.Percent;
+
+/**
+ * One group of pieces in the period.
+ *
+ * @param name the group; empty for the pieces that have none
+ * @param found pieces that came in the period
+ * @param onOffer different pieces on offer at any time in the period
+ * @param sold different pieces sold in the period that did not come back
+ * @param waiting pieces on offer at the end of the period
+ * @param medianDays the median of days to sell of the sold pieces, or null where none is known
+ * @param daysKnown of how many sold pieces the days are known
+ * @param cost landed cost of what was sold
+ * @param net net sales
+ * @param profit net sales less fees, postage and landed cost
+ */
+record MoveRow(
+        String name,
+        int found,
+        int onOffer,
+        int sold,
+        int waiting,
+        @Nullable BigDecimal medianDays,
+        int daysKnown,
+        Amount cost,
+        Amount net,
+        Amount profit) {
+
+    /** Sold of those on offer, in percent with one decimal; null where nothing was on offer. */
+    public @Nullable Percent sellThrough() {
+        return onOffer == 0 ? null : share(sold, onOffer);
+    }
+
+    /** Profit of net sales, in percent with one decimal; null where there are no net sales. */
+    public @Nullable Percent margin() {
+        return net.isPositive() ? share(profit.minor(), net.minor()) : null;
+    }
+
+    private static Percent share(long part, long whole) {
+        return new Percent(
+                BigDecimal.valueOf(part).movePointRight(2).divide(BigDecimal.valueOf(whole), 1, RoundingMode.HALF_UP));
+    }
+}

@@ -1,0 +1,121 @@
+package patinary.insight;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import patinary.money.Percent;
+import patinary.shop.CurrentShop;
+import patinary.web.Choice;
+import patinary.web.CsvFile;
+import patinary.web.NotFound;
+
+/** The page that says which styles, kinds, supply lines and channels are worth doing again. */
+@Controller
+class MovesController {
+
+    private static final int USUAL_DAYS = 365;
+
+    private final Moves moves;
+    private final CurrentShop shop;
+
+    MovesController(Moves moves, CurrentShop shop) {
+        this.moves = moves;
+        this.shop = shop;
+    }
+
+    @GetMapping("/moves")
+    String page(
+            @RequestParam(defaultValue = "style") String by,
+            @RequestParam(defaultValue = "") String from,
+            @RequestParam(defaultValue = "") String to,
+            Model model) {
+        By known = known(by);
+        Span period = period(from, to);
+        model.addAttribute("by", known.word());
+        model.addAttribute("additive", known.additive());
+        model.addAttribute("bys", choices());
+        model.addAttribute("from", period.from());
+        model.addAttribute("to", period.until());
+        model.addAttribute("table", moves.table(known, period.from(), last(period)));
+        return "insight/moves";
+    }
+
+    @GetMapping("/moves.csv")
+    ResponseEntity<byte[]> csv(
+            @RequestParam(defaultValue = "style") String by,
+            @RequestParam(defaultValue = "") String from,
+            @RequestParam(defaultValue = "") String to) {
+        By known = known(by);
+        Span period = period(from, to);
+        CsvFile file = new CsvFile(
+                shop.currency(),
+                known.word(),
+                "found",
+                "on_offer",
+                "sold",
+                "waiting",
+                "median_days",
+                "days_known",
+                "sell_through_percent",
+                "landed_cost",
+                "net_sales",
+                "profit",
+                "margin_percent");
+        for (MoveRow row : moves.table(known, period.from(), last(period)).rows()) {
+            file.row(
+                    row.name(),
+                    row.found(),
+                    row.onOffer(),
+                    row.sold(),
+                    row.waiting(),
+                    row.medianDays(),
+                    row.daysKnown(),
+                    value(row.sellThrough()),
+                    row.cost(),
+                    row.net(),
+                    row.profit(),
+                    value(row.margin()));
+        }
+        return file.download("what-moves-by-" + known.word() + ".csv");
+    }
+
+    /** The last 365 days, or what was asked for; the second day is the last one. A day that cannot be read is not asked for. */
+    private Span period(String from, String to) {
+        LocalDate last = day(to, shop.today());
+        LocalDate first = day(from, last.minusDays(USUAL_DAYS - 1L));
+        return first.isAfter(last) ? new Span(last, last) : new Span(first, last);
+    }
+
+    private static LocalDate last(Span period) {
+        return period.until() == null ? period.from() : period.until();
+    }
+
+    private static LocalDate day(String typed, LocalDate otherwise) {
+        try {
+            return LocalDate.parse(typed);
+        } catch (DateTimeParseException unreadable) {
+            return otherwise;
+        }
+    }
+
+    private static By known(String word) {
+        return By.of(word).orElseThrow(() -> new NotFound("group " + word));
+    }
+
+    private static List<Choice> choices() {
+        return Arrays.stream(By.values())
+                .map(by -> Choice.said(by.word(), "insight.by." + by.word()))
+                .toList();
+    }
+
+    private static java.math.@org.jspecify.annotations.Nullable BigDecimal value(
+            @org.jspecify.annotations.Nullable Percent percent) {
+        return percent == null ? null : percent.value();
+    }
+}

@@ -1,0 +1,55 @@
+package patinary.insight;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The lists of the front page, in its order, each named by the word under which the view keeps its rows. */
+enum ShelfList {
+    BENCH("bench", Group.DO, false),
+    READY("ready", Group.DO, false),
+    TO_POST("to-post", Group.DO, true),
+    LOW("low", Group.DO, false),
+    UNCOSTED("uncosted", Group.DO, false),
+    NO_COST("no-cost", Group.DO, false),
+    FOUND("found", Group.DO, false),
+    SOLD("sold", Group.MONEY, true),
+    OWED_TO("owed-to", Group.MONEY, true),
+    OWED_BY("owed-by", Group.MONEY, true),
+    TIED_PIECES("tied-pieces", Group.TIED, true),
+    TIED_BENCH("tied-bench", Group.TIED, true),
+    TIED_SHELF("tied-shelf", Group.TIED, true);
+
+    /** Where on the front page a list stands. */
+    enum Group {
+        DO,
+        MONEY,
+        TIED
+    }
+
+    private final String word;
+    private final Group group;
+    private final boolean money;
+
+    ShelfList(String word, Group group, boolean money) {
+        this.word = word;
+        this.group = group;
+        this.money = money;
+    }
+
+    static Optional<ShelfList> of(String word) {
+        return Arrays.stream(values()).filter(list -> list.word.equals(word)).findFirst();
+    }
+
+    public String word() {
+        return word;
+    }
+
+    public Group group() {
+        return group;
+    }
+
+    /** Whether its figure is an amount; of the others it is how many there are. */
+    public boolean money() {
+        return money;
+    }
+}

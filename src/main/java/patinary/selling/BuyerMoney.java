@@ -1,0 +1,41 @@
+package patinary.selling;
+
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import patinary.ledger.Account;
+import patinary.money.Amount;
+
+/** What the shop holds for buyers: deposits paid ahead, credit given; and what they owe. */
+@Component
+class BuyerMoney {
+
+    private final JdbcClient jdbc;
+
+    BuyerMoney(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** What is held on an account of buyers, without what one document itself does to it. */
+    Amount held(Account account, UUID without) {
+        return Amount.of(-jdbc.sql(
+                        "select coalesce(sum(amount_minor), 0) from posting where account = :account and document_id <> :own")
+                .param("account", account.name())
+                .param("own", without)
+                .query(Long.class)
+                .single());
+    }
+
+    Amount held(Account account) {
+        return held(account, new UUID(0, 0));
+    }
+
+    /** What is still owed for a sale, or the opening. */
+    Amount owed(UUID sale) {
+        return Amount.of(jdbc.sql("select amount_minor from owed_to_shop where sale_id = ?")
+                .param(sale)
+                .query(Long.class)
+                .optional()
+                .orElse(0L));
+    }
+}

@@ -1,0 +1,165 @@
+package patinary.selling;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.ledger.Refusal;
+import patinary.ledger.Refused;
+import patinary.pieces.Styles;
+import patinary.web.Choice;
+import patinary.web.NotFound;
+import patinary.web.Notice;
+import patinary.web.Window;
+
+/** The list of offers, and the form of one. */
+@Controller
+@RequestMapping("/offers")
+class OfferController {
+
+    private static final List<Choice> STATES = List.of(
+            Choice.said("LIVE", "selling.offer.state.LIVE"),
+            Choice.said("PAUSED", "selling.offer.state.PAUSED"),
+            Choice.said("ENDED", "selling.offer.state.ENDED"),
+            Choice.said("SOLD", "selling.offer.state.SOLD"));
+
+    private final OfferList offers;
+    private final OfferAnswers reader;
+    private final SellingDocuments documents;
+    private final ChannelBook channels;
+    private final PieceFinder pieces;
+    private final Styles styles;
+    private final Refusal refusal;
+
+    OfferController(
+            OfferList offers,
+            OfferAnswers reader,
+            SellingDocuments documents,
+            ChannelBook channels,
+            PieceFinder pieces,
+            Styles styles,
+            Refusal refusal) {
+        this.offers = offers;
+        this.reader = reader;
+        this.documents = documents;
+        this.channels = channels;
+        this.pieces = pieces;
+        this.styles = styles;
+        this.refusal = refusal;
+    }
+
+    @GetMapping
+    String list(
+            @RequestParam(defaultValue = "") String q,
+            @RequestParam(defaultValue = "") String channel,
+            @RequestParam(defaultValue = "") String style,
+            @RequestParam(defaultValue = "") String state,
+            @RequestParam(required = false) @Nullable Integer page,
+            Model model) {
+        OfferList.Search search = new OfferList.Search(q, channel, style, state);
+        model.addAttribute("search", search);
+        model.addAttribute("rows", offers.page(search, Window.of(page)));
+        model.addAttribute("channels", channels.choices());
+        model.addAttribute(
+                "styles",
+                styles.findAllByOrderByName().stream()
+                        .map(one -> Choice.named(one.id().toString(), one.name()))
+                        .toList());
+        model.addAttribute("states", STATES);
+        return "selling/offers";
+    }
+
+    @GetMapping("/new")
+    String blank(@RequestParam(defaultValue = "") String pieces, Model model) {
+        return page(model, reader.blank(pieces), "/offers/new");
+    }
+
+    @GetMapping("/{id}/edit")
+    String edit(@PathVariable UUID id, Model model) {
+        OfferForm form = documents.read(Offer.class, id, reader::form).orElseThrow(() -> new NotFound("Offer " + id));
+        return page(model, form, "/offers/" + id + "/edit");
+    }
+
+    @PostMapping("/new")
+    String add(
+            @ModelAttribute("form") OfferForm form,
+            BindingResult errors,
+            @RequestParam(defaultValue = "save") String act,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        if (act.equals("add")) {
+            return added(model, form, "/offers/new");
+        }
+        Offer.Content content = reader.read(form, errors, null);
+        UUID id = FormId.read(form.id);
+        return store(errors, () -> documents.record(new Offer(id, content)))
+                ? done(id, redirect)
+                : again(model, form, "/offers/new", response);
+    }
+
+    @PostMapping("/{id}/edit")
+    String change(
+            @PathVariable UUID id,
+            @ModelAttribute("form") OfferForm form,
+            BindingResult errors,
+            @RequestParam(defaultValue = "save") String act,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        if (act.equals("add")) {
+            return added(model, form, "/offers/" + id + "/edit");
+        }
+        Offer.Content before =
+                documents.read(Offer.class, id, Offer::content).orElseThrow(() -> new NotFound("Offer " + id));
+        Offer.Content content = reader.read(form, errors, before);
+        return store(errors, () -> documents.change(Offer.class, id, form.version, offer -> offer.rewrite(content)))
+                ? done(id, redirect)
+                : again(model, form, "/offers/" + id + "/edit", response);
+    }
+
+    private boolean store(BindingResult errors, Runnable storing) {
+        if (!errors.hasErrors()) {
+            try {
+                storing.run();
+            } catch (Refused refused) {
+                refusal.tell(errors, refused);
+            }
+        }
+        return !errors.hasErrors();
+    }
+
+    private static String done(UUID id, RedirectAttributes redirect) {
+        Notice.next(redirect, "selling.offer.saved");
+        return "redirect:/offers/" + id;
+    }
+
+    private String again(Model model, OfferForm form, String action, HttpServletResponse response) {
+        response.setStatus(422);
+        return page(model, form, action);
+    }
+
+    private String added(Model model, OfferForm form, String action) {
+        form.codes = (form.codes + " " + form.add).strip();
+        form.add = "";
+        return page(model, form, action);
+    }
+
+    private String page(Model model, OfferForm form, String action) {
+        model.addAttribute("form", form);
+        model.addAttribute("action", action);
+        model.addAttribute("channels", channels.choices());
+        model.addAttribute("choosable", pieces.choices(false));
+        return "selling/offer-form";
+    }
+}

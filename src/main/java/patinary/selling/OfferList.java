@@ -1,0 +1,190 @@
+package patinary.selling;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import patinary.shop.CurrentShop;
+import patinary.web.Page;
+import patinary.web.Window;
+
+/** The offers as lists and pages read them. */
+@Component
+class OfferList {
+
+    /** What a list of offers may be narrowed by; empty texts ask for everything. */
+    record Search(String words, String channel, String style, String state) {}
+
+    record Row(
+            UUID offerId,
+            String title,
+            String state,
+            LocalDate startedOn,
+            @Nullable LocalDate endedOn,
+            long firstPriceMinor,
+            long priceMinor,
+            boolean doubled,
+            @Nullable String codes,
+            long days) {}
+
+    private record Stored(
+            UUID offerId,
+            String title,
+            String state,
+            LocalDate startedOn,
+            @Nullable LocalDate endedOn,
+            long firstPriceMinor,
+            long priceMinor,
+            boolean doubled) {}
+
+    private record PauseRow(
+            UUID offerId, LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
+
+    private record CodeRow(UUID offerId, String code) {}
+
+    private static final String OFFERS = """
+            from (select os.offer_id, o.title, os.started_on, os.ended_on, os.first_price_minor, os.price_minor,
+                         case when os.state = 'LIVE' and exists (
+                             select 1 from offer_pause pa
+                             where pa.offer_id = os.offer_id and pa.paused_from <= :today
+                               and (pa.paused_to is null or pa.paused_to >= :today)) then 'PAUSED'
+                         else os.state end as state,
+                         os.state = 'LIVE' and exists (
+                             select 1 from offer_piece a
+                             join offer_piece b on b.piece_id = a.piece_id and b.offer_id <> a.offer_id
+                             join offer_state bs on bs.offer_id = b.offer_id
+                             where a.offer_id = os.offer_id and bs.state = 'LIVE') as doubled
+                  from offer_state os
+                  join offer o on o.id = os.offer_id) r""";
+
+    private final JdbcClient jdbc;
+    private final CurrentShop shop;
+
+    OfferList(JdbcClient jdbc, CurrentShop shop) {
+        this.jdbc = jdbc;
+        this.shop = shop;
+    }
+
+    Page<Row> page(Search search, Window window) {
+        Where where = where(search);
+        long total = jdbc.sql("select count(*) " + OFFERS + where.sql())
+                .params(where.values())
+                .query(Long.class)
+                .single();
+        where.with("size", window.size()).with("offset", window.offset());
+        return Page.of(
+                window,
+                rows(
+                        where,
+                        " order by r.started_on desc, r.title, r.offer_id offset :offset rows fetch next :size rows only"),
+                total);
+    }
+
+    /** One offer, or nothing. */
+    List<Row> find(UUID id) {
+        return rows(new Where().with("today", shop.today()).and("r.offer_id = :id", "id", id), "");
+    }
+
+    /** The other live offers that have a piece in common with one. */
+    List<Row> beside(UUID id) {
+        Where where = new Where()
+                .with("today", shop.today())
+                .and("r.state in ('LIVE', 'PAUSED') and r.offer_id <> :id")
+                .and(
+                        "exists (select 1 from offer_piece a join offer_piece b on b.piece_id = a.piece_id"
+                                + " where a.offer_id = r.offer_id and b.offer_id = :id)",
+                        "id",
+                        id);
+        return rows(where, " order by r.title");
+    }
+
+    /** Everything that can be sold from an offer now. */
+    List<Row> live(String words) {
+        return rows(
+                where(new Search(words, "", "", "")).and("r.state in ('LIVE', 'PAUSED')"),
+                " order by r.title, r.offer_id fetch next 200 rows only");
+    }
+
+    private Where where(Search search) {
+        Where where = new Where().with("today", shop.today());
+        where.words("""
+                (lower(r.title) like :words escape '!' or exists (
+                    select 1 from offer_piece op join piece p on p.id = op.piece_id
+                    where op.offer_id = r.offer_id
+                      and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
+        Ids.read(search.channel())
+                .ifPresent(id -> where.and(
+                        "exists (select 1 from offer_channel oc where oc.offer_id = r.offer_id and oc.channel_id = :channel)",
+                        "channel",
+                        id));
+        Ids.read(search.style())
+                .ifPresent(id -> where.and(
+                        "exists (select 1 from offer_piece op join piece p on p.id = op.piece_id"
+                                + " where op.offer_id = r.offer_id and p.style_id = :style)",
+                        "style",
+                        id));
+        if (!search.state().isBlank()) {
+            where.and("r.state = :state", "state", search.state());
+        }
+        return where;
+    }
+
+    private List<Row> rows(Where where, String order) {
+        List<Stored> stored = jdbc.sql("select r.* " + OFFERS + where.sql() + order)
+                .params(where.values())
+                .query(Stored.class)
+                .list();
+        List<UUID> ids = stored.stream().map(Stored::offerId).toList();
+        Map<UUID, List<Offer.Pause>> pauses = pauses(ids);
+        Map<UUID, String> codes = codes(ids);
+        return stored.stream()
+                .map(row -> complete(row, pauses.getOrDefault(row.offerId(), List.of()), codes.get(row.offerId())))
+                .toList();
+    }
+
+    private Row complete(Stored row, List<Offer.Pause> pauses, @Nullable String codes) {
+        LocalDate to = row.endedOn() == null ? shop.today() : row.endedOn();
+        return new Row(
+                row.offerId(),
+                row.title(),
+                row.state(),
+                row.startedOn(),
+                row.endedOn(),
+                row.firstPriceMinor(),
+                row.priceMinor(),
+                row.doubled(),
+                codes,
+                DaysOnOffer.count(row.startedOn(), to, pauses));
+    }
+
+    private Map<UUID, List<Offer.Pause>> pauses(List<UUID> ids) {
+        if (ids.isEmpty()) {
+            return Map.of();
+        }
+        return jdbc
+                .sql("select offer_id, paused_from, paused_to from offer_pause where offer_id in (:ids)")
+                .param("ids", ids)
+                .query(PauseRow.class)
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(
+                        PauseRow::offerId,
+                        Collectors.mapping(
+                                row -> new Offer.Pause(row.pausedFrom(), row.pausedTo()), Collectors.toList())));
+    }
+
+    private Map<UUID, String> codes(List<UUID> ids) {
+        if (ids.isEmpty()) {
+            return Map.of();
+        }
+        return jdbc.sql("""
+                        select op.offer_id, p.code from offer_piece op join piece p on p.id = op.piece_id
+                        where op.offer_id in (:ids) order by p.code""").param("ids", ids).query(CodeRow.class).list().stream()
+                .collect(Collectors.groupingBy(
+                        CodeRow::offerId, Collectors.mapping(CodeRow::code, Collectors.joining(" "))));
+    }
+}

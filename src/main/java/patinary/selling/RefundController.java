@@ -1,0 +1,91 @@
+package patinary.selling;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.ledger.Refusal;
+import patinary.ledger.Refused;
+import patinary.web.Choice;
+import patinary.web.NotFound;
+import patinary.web.Notice;
+
+/** Gives a buyer money back, with or without the thing. */
+@Controller
+@RequestMapping("/sales/{id}/refund")
+class RefundController {
+
+    private static final List<Choice> WAYS = List.of(
+            Choice.said("PLACE", "selling.refund.way.PLACE"),
+            Choice.said("OWED", "selling.refund.way.OWED"),
+            Choice.said("STORE_CREDIT", "selling.refund.way.STORE_CREDIT"));
+
+    private final SellingDocuments documents;
+    private final RefundAnswers reader;
+    private final SalePage sales;
+    private final MoneyChoices money;
+    private final Refusal refusal;
+
+    RefundController(
+            SellingDocuments documents, RefundAnswers reader, SalePage sales, MoneyChoices money, Refusal refusal) {
+        this.documents = documents;
+        this.reader = reader;
+        this.sales = sales;
+        this.money = money;
+        this.refusal = refusal;
+    }
+
+    @GetMapping
+    String blank(@PathVariable UUID id, Model model) {
+        return page(id, reader.blank(sale(id), sales.parts(id)), model);
+    }
+
+    @PostMapping
+    String give(
+            @PathVariable UUID id,
+            @ModelAttribute("form") RefundForm form,
+            BindingResult errors,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        Optional<RefundContent> refund = reader.read(form, errors, id, sale(id), sales.parts(id));
+        refund.ifPresent(content -> record(new Refund(FormId.read(form.id), content), errors));
+        if (errors.hasErrors()) {
+            response.setStatus(422);
+            return page(id, form, model);
+        }
+        Notice.next(redirect, "selling.refund.saved");
+        return "redirect:/sales/" + id;
+    }
+
+    private void record(Refund refund, BindingResult errors) {
+        try {
+            documents.record(refund);
+        } catch (Refused refused) {
+            refusal.tell(errors, refused);
+        }
+    }
+
+    private SaleContent sale(UUID id) {
+        return documents.read(Sale.class, id, Sale::content).orElseThrow(() -> new NotFound("Sale " + id));
+    }
+
+    private String page(UUID id, RefundForm form, Model model) {
+        model.addAttribute("id", id);
+        model.addAttribute("form", form);
+        model.addAttribute("sale", sale(id));
+        model.addAttribute("parts", sales.parts(id));
+        model.addAttribute("ways", WAYS);
+        model.addAttribute("places", money.choices());
+        return "selling/refund";
+    }
+}

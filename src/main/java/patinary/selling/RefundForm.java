@@ -1,0 +1,25 @@
+package patinary.selling;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A refund as typed: one line for each thing of the sale, in the order of the page. */
+class RefundForm {
+
+    static class Line {
+        public String thing = "";
+        public String amount = "";
+        public boolean comesBack;
+        public String quantity = "";
+    }
+
+    public String id = "";
+    public String date = "";
+    public String note = "";
+    public List<Line> lines = new ArrayList<>();
+    public String shipping = "";
+    public String tax = "";
+    public String feeBack = "";
+    public String way = "PLACE";
+    public String place = "";
+}

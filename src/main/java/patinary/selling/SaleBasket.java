@@ -1,0 +1,99 @@
+package patinary.selling;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import patinary.shop.CurrentShop;
+
+/** Puts lines on the form of a sale and takes them off again. */
+@Component
+class SaleBasket {
+
+    private final SellingDocuments documents;
+    private final PieceFinder pieces;
+    private final RetailShelf shelf;
+    private final CurrentShop shop;
+
+    SaleBasket(SellingDocuments documents, PieceFinder pieces, RetailShelf shelf, CurrentShop shop) {
+        this.documents = documents;
+        this.pieces = pieces;
+        this.shelf = shelf;
+        this.shop = shop;
+    }
+
+    /** Carries out a button of the form other than saving: add-offer, add-piece, add-supply, remove-0. */
+    void act(SaleForm form, String act) {
+        switch (act) {
+            case "add-offer" -> Ids.read(form.addOffer).ifPresent(id -> addOffer(form, id));
+            case "add-piece" -> addPiece(form, form.addPiece);
+            case "add-supply" -> addSupply(form, form.addSupply);
+            default -> remove(form, act);
+        }
+        form.addOffer = "";
+        form.addPiece = "";
+        form.addSupply = "";
+    }
+
+    /** A line for everything the offer has, at the price asked now; its channel where none is chosen yet. */
+    void addOffer(SaleForm form, UUID id) {
+        documents.read(Offer.class, id, Offer::content).ifPresent(offer -> {
+            form.lines.add(line(offer));
+            if (form.channel.isBlank() && offer.channels().size() == 1) {
+                form.channel = offer.channels().get(0).toString();
+            }
+        });
+    }
+
+    void addPiece(SaleForm form, String code) {
+        if (!code.isBlank()) {
+            SaleForm.Line line = new SaleForm.Line();
+            line.codes = code.strip();
+            form.lines.add(line);
+        }
+    }
+
+    private void addSupply(SaleForm form, String id) {
+        shelf.find(id).ifPresent(supply -> {
+            SaleForm.Line line = new SaleForm.Line();
+            line.supply = id;
+            line.title = supply.name();
+            line.quantity = "1";
+            line.content = RetailShelf.usualPack(supply);
+            line.price = supply.retailPrice() == null ? "" : shop.currency().plain(supply.retailPrice());
+            form.lines.add(line);
+        });
+    }
+
+    private static void remove(SaleForm form, String act) {
+        for (int i = form.lines.size() - 1; i >= 0; i--) {
+            if (act.equals("remove-" + i)) {
+                form.lines.remove(i);
+            }
+        }
+    }
+
+    private SaleForm.Line line(Offer.Content offer) {
+        SaleForm.Line line = new SaleForm.Line();
+        line.title = offer.title();
+        line.price = shop.currency()
+                .plain(offer.prices().get(offer.prices().size() - 1).price());
+        Map<UUID, BigDecimal> weights = offer.pieces().stream()
+                .collect(Collectors.toMap(Offer.OfferedPiece::pieceId, Offer.OfferedPiece::weight));
+        fillPieces(line, weights);
+        return line;
+    }
+
+    /** Codes in order, with their weights where they differ. */
+    void fillPieces(SaleForm.Line line, Map<UUID, BigDecimal> weights) {
+        List<PieceRef> refs = pieces.byId(weights.keySet()).values().stream()
+                .sorted(Comparator.comparing(PieceRef::code))
+                .toList();
+        line.codes = refs.stream().map(PieceRef::code).collect(Collectors.joining(" "));
+        line.weights =
+                Weights.write(refs.stream().map(ref -> weights.get(ref.id())).toList());
+    }
+}

@@ -1,0 +1,132 @@
+package patinary.selling;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import patinary.ledger.Account;
+import patinary.ledger.Refusal;
+import patinary.ledger.Refused;
+import patinary.shop.CurrentShop;
+import patinary.web.Choice;
+
+/** What the form of a new sale and that of a recorded one have in common. */
+@Component
+class SaleDesk {
+
+    private static final List<Choice> TAX_BY = List.of(
+            Choice.said("", "selling.sale.tax-by.default"),
+            Choice.said("SHOP", "selling.sale.tax-by.SHOP"),
+            Choice.said("CHANNEL", "selling.sale.tax-by.CHANNEL"));
+
+    private final SaleAnswers reader;
+    private final SaleBasket basket;
+    private final SaleGuard guard;
+    private final OfferList offers;
+    private final PieceFinder pieces;
+    private final RetailShelf shelf;
+    private final ChannelBook channels;
+    private final MoneyChoices money;
+    private final BuyerMoney buyers;
+    private final CurrentShop shop;
+    private final Refusal refusal;
+
+    SaleDesk(
+            SaleAnswers reader,
+            SaleBasket basket,
+            SaleGuard guard,
+            OfferList offers,
+            PieceFinder pieces,
+            RetailShelf shelf,
+            ChannelBook channels,
+            MoneyChoices money,
+            BuyerMoney buyers,
+            CurrentShop shop,
+            Refusal refusal) {
+        this.reader = reader;
+        this.basket = basket;
+        this.guard = guard;
+        this.offers = offers;
+        this.pieces = pieces;
+        this.shelf = shelf;
+        this.channels = channels;
+        this.money = money;
+        this.buyers = buyers;
+        this.shop = shop;
+        this.refusal = refusal;
+    }
+
+    /** Reads and stores; tells on the form why it cannot. */
+    boolean store(
+            SaleForm form, BindingResult errors, UUID id, @Nullable SaleContent before, Consumer<SaleContent> storing) {
+        Optional<SaleContent> sale = reader.read(form, errors, id, before);
+        sale.ifPresent(content -> guard.check(content, id, errors));
+        if (sale.isEmpty() || errors.hasErrors()) {
+            return false;
+        }
+        try {
+            storing.accept(sale.get());
+            return true;
+        } catch (Refused refused) {
+            refusal.tell(errors, refused);
+            return false;
+        }
+    }
+
+    /** A button that stores nothing: works out the sums, or changes the lines. */
+    String act(
+            SaleForm form,
+            String act,
+            BindingResult errors,
+            UUID id,
+            @Nullable SaleContent before,
+            Model model,
+            String action,
+            HttpServletResponse response) {
+        if (!act.equals("sums")) {
+            basket.act(form, act);
+            return page(model, form, action, null);
+        }
+        form.fee = "";
+        Optional<SaleContent> sale = reader.read(form, errors, id, before);
+        if (sale.isEmpty()) {
+            return again(model, form, action, response);
+        }
+        form.fee = shop.currency().plain(sale.get().fee());
+        return page(model, form, action, sale.get());
+    }
+
+    String again(Model model, SaleForm form, String action, HttpServletResponse response) {
+        response.setStatus(422);
+        return page(model, form, action, null);
+    }
+
+    String page(Model model, SaleForm form, String action, @Nullable SaleContent sums) {
+        model.addAttribute("form", form);
+        model.addAttribute("action", action);
+        model.addAttribute("sums", sums);
+        model.addAttribute("channels", channels.choices());
+        model.addAttribute("places", money.choices());
+        model.addAttribute("taxBys", TAX_BY);
+        model.addAttribute("offers", offerChoices());
+        model.addAttribute("pieces", pieces.choices(true));
+        model.addAttribute("supplies", shelf.choices());
+        model.addAttribute("deposits", buyers.held(Account.CUSTOMER_DEPOSITS));
+        model.addAttribute("credits", buyers.held(Account.STORE_CREDIT_GIVEN));
+        return "selling/sale-form";
+    }
+
+    private List<Choice> offerChoices() {
+        return offers.live("").stream()
+                .map(row -> Choice.named(
+                        row.offerId().toString(),
+                        row.title() + " " + row.codes() + " "
+                                + shop.currency().plain(patinary.money.Amount.of(row.priceMinor()))))
+                .toList();
+    }
+}

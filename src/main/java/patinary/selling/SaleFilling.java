@@ -1,0 +1,93 @@
+package patinary.selling;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import patinary.ledger.Tender;
+import patinary.ledger.Way;
+import patinary.money.Amount;
+import patinary.shop.CurrentShop;
+
+/** Fills the form of a sale with what is recorded. */
+@Component
+class SaleFilling {
+
+    private final SaleBasket basket;
+    private final RetailShelf shelf;
+    private final SellingDays days;
+    private final CurrentShop shop;
+
+    SaleFilling(SaleBasket basket, RetailShelf shelf, SellingDays days, CurrentShop shop) {
+        this.basket = basket;
+        this.shelf = shelf;
+        this.days = days;
+        this.shop = shop;
+    }
+
+    SaleForm blank() {
+        SaleForm form = new SaleForm();
+        form.id = UUID.randomUUID().toString();
+        form.date = days.today();
+        return form;
+    }
+
+    SaleForm form(Sale sale) {
+        SaleContent content = sale.content();
+        SaleForm form = blank();
+        form.id = sale.id().toString();
+        form.version = sale.version();
+        form.date = content.date().toString();
+        form.channel = content.channelId().toString();
+        form.buyer = content.buyer();
+        form.order = content.orderReference();
+        form.note = content.note();
+        form.discount = typed(content.discount());
+        form.shipping = typed(content.shipping());
+        form.tax = typed(content.tax());
+        form.taxBy = content.taxPassed() ? "CHANNEL" : "SHOP";
+        form.fee = shop.currency().plain(content.fee());
+        form.deposit = typed(paid(content, Way.DEPOSIT));
+        form.credit = typed(paid(content, Way.STORE_CREDIT));
+        form.owed = typed(paid(content, Way.OWED));
+        content.payments().stream()
+                .filter(tender -> tender.way() == Way.PLACE)
+                .findFirst()
+                .ifPresent(tender -> form.place = String.valueOf(tender.placeId()));
+        content.lines().forEach(line -> form.lines.add(line(content, line)));
+        return form;
+    }
+
+    private SaleForm.Line line(SaleContent content, SaleLine line) {
+        SaleForm.Line row = new SaleForm.Line();
+        row.title = line.title();
+        row.price = shop.currency().plain(line.price());
+        row.discount = typed(line.discount());
+        if (line.supplyId() != null && line.content() != null) {
+            row.supply = line.supplyId().toString();
+            row.quantity = line.quantity().stripTrailingZeros().toPlainString();
+            BigDecimal one = line.content();
+            row.content = shelf.find(row.supply)
+                    .map(supply -> RetailShelf.written(supply, one))
+                    .orElse("");
+            return row;
+        }
+        Map<UUID, BigDecimal> weights = content.pieces().stream()
+                .filter(piece -> piece.line() == line.line())
+                .collect(Collectors.toMap(SalePiece::pieceId, SalePiece::weight));
+        basket.fillPieces(row, weights);
+        return row;
+    }
+
+    private static Amount paid(SaleContent content, Way way) {
+        return content.payments().stream()
+                .filter(tender -> tender.way() == way)
+                .map(Tender::amount)
+                .collect(Amount.sum());
+    }
+
+    private String typed(Amount amount) {
+        return amount.isZero() ? "" : shop.currency().plain(amount);
+    }
+}

@@ -1,0 +1,53 @@
+package patinary.selling;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A sale as typed. */
+class SaleForm {
+
+    /** One line as typed: pieces by their codes, or a supply from the retail shelf. */
+    static class Line {
+        public String title = "";
+        public String codes = "";
+        public String weights = "";
+        public String supply = "";
+        public String quantity = "";
+        public String content = "";
+        public String price = "";
+        public String discount = "";
+
+        boolean isEmpty() {
+            return codes.isBlank() && supply.isBlank() && title.isBlank() && price.isBlank();
+        }
+
+        public boolean isRetail() {
+            return !supply.isBlank();
+        }
+    }
+
+    public String id = "";
+    public long version;
+    public String date = "";
+    public String channel = "";
+    public String buyer = "";
+    public String order = "";
+    public String note = "";
+    public List<Line> lines = new ArrayList<>();
+    public String addOffer = "";
+    public String addPiece = "";
+    public String addSupply = "";
+    public String discount = "";
+    public String shipping = "";
+    public String tax = "";
+    /** Empty: as the channel does it; SHOP or CHANNEL otherwise. */
+    public String taxBy = "";
+    /** Empty: by the channel's rule. */
+    public String fee = "";
+    /** Empty: the channel's own place. */
+    public String place = "";
+
+    public String deposit = "";
+    public String credit = "";
+    public String owed = "";
+}

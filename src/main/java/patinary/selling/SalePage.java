@@ -1,0 +1,143 @@
+package patinary.selling;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import patinary.money.Amount;
+
+/** What the page of one sale shows beside the sale's own words. */
+@Component
+class SalePage {
+
+    /** A thing on the sale with its share of everything. */
+    record Part(
+            @Nullable UUID pieceId,
+            @Nullable UUID supplyId,
+            @Nullable String code,
+            String title,
+            boolean uncosted,
+            SaleFigures figures) {}
+
+    /** A refund, payment or postage that belongs to the sale. */
+    record Follower(String kind, UUID id, LocalDate docDate, long amountMinor, String note) {}
+
+    record PostingRow(
+            LocalDate docDate,
+            String kind,
+            String account,
+            @Nullable String subject,
+            @Nullable String category,
+            long amountMinor) {}
+
+    private record Stored(
+            @Nullable UUID pieceId,
+            @Nullable UUID supplyId,
+            @Nullable String code,
+            String title,
+            boolean uncosted,
+            BigDecimal minutes,
+            long priceMinor,
+            long shippingMinor,
+            long refundMinor,
+            long feeMinor,
+            long postageMinor,
+            long costMinor) {}
+
+    private final JdbcClient jdbc;
+
+    SalePage(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    List<Part> parts(UUID sale) {
+        return jdbc.sql("""
+                        select sp.piece_id, sp.supply_id, p.code, coalesce(p.title, s.name) as title,
+                               coalesce(pf.uncosted, false) or coalesce(su.uncosted, false) as uncosted,
+                               cast(coalesce(pf.minutes, 0) as numeric(18, 2)) as minutes,
+                               sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.cost_minor
+                        from sale_part sp
+                        left join piece p on p.id = sp.piece_id
+                        left join piece_figures pf on pf.piece_id = sp.piece_id
+                        left join supply s on s.id = sp.supply_id
+                        left join (select distinct u.supply_id, true as uncosted
+                                   from uncosted_use u where u.document_id = :id) su on su.supply_id = sp.supply_id
+                        where sp.sale_id = :id
+                        order by p.code, s.name""").param("id", sale).query(Stored.class).list().stream()
+                .map(SalePage::part)
+                .toList();
+    }
+
+    List<Follower> followers(UUID sale) {
+        return jdbc.sql("""
+                        select f.kind, d.id, d.doc_date, f.amount_minor, d.note
+                        from document d
+                        join (select r.id, r.sale_id, 'REFUND' as kind, cast(r.shipping_minor + r.tax_minor
+                                     + coalesce((select sum(l.amount_minor) from refund_line l where l.refund_id = r.id), 0) as bigint) as amount_minor
+                              from refund r
+                              union all
+                              select y.id, y.sale_id, 'PAYMENT', y.amount_minor from payment y
+                              union all
+                              select g.id, g.sale_id, 'POSTAGE', g.carriage_minor + g.packing_minor from postage g) f on f.id = d.id
+                        where f.sale_id = :id
+                        order by d.doc_date, d.kind_rank, d.id""").param("id", sale).query(Follower.class).list();
+    }
+
+    List<PostingRow> postings(UUID sale) {
+        return jdbc.sql("""
+                        select t.doc_date, d.kind, t.account, coalesce(p.code, s.name, m.name) as subject, t.category, t.amount_minor
+                        from posting t
+                        join document d on d.id = t.document_id
+                        left join piece p on p.id = t.piece_id
+                        left join supply s on s.id = t.supply_id
+                        left join money_place m on m.id = t.place_id
+                        where t.document_id = :id or t.document_id in (
+                            select id from refund where sale_id = :id
+                            union all select id from payment where sale_id = :id
+                            union all select id from postage where sale_id = :id)
+                        order by t.doc_date, d.kind_rank, d.id, t.line""").param("id", sale).query(PostingRow.class).list();
+    }
+
+    /** What was given back already for a piece, or for a supply, of a sale. */
+    Amount givenBack(UUID sale, UUID thing) {
+        return Amount.of(jdbc.sql("""
+                        select coalesce(sum(l.amount_minor), 0)
+                        from refund_line l
+                        join refund r on r.id = l.refund_id
+                        where r.sale_id = :sale and (l.piece_id = :thing or l.supply_id = :thing)""")
+                .param("sale", sale)
+                .param("thing", thing)
+                .query(Long.class)
+                .single());
+    }
+
+    /** Shipping and tax that were given back already. */
+    RefundRest givenBack(UUID sale) {
+        return jdbc.sql("""
+                        select coalesce(sum(r.shipping_minor), 0) as shipping_minor, coalesce(sum(r.tax_minor), 0) as tax_minor,
+                               coalesce(sum(r.fee_back_minor), 0) as fee_minor
+                        from refund r where r.sale_id = :sale""").param("sale", sale).query(RefundRest.class).single();
+    }
+
+    record RefundRest(long shippingMinor, long taxMinor, long feeMinor) {}
+
+    private static Part part(Stored row) {
+        return new Part(
+                row.pieceId(),
+                row.supplyId(),
+                row.code(),
+                row.title(),
+                row.uncosted(),
+                new SaleFigures(
+                        Amount.of(row.priceMinor()),
+                        Amount.of(row.shippingMinor()),
+                        Amount.of(row.refundMinor()),
+                        Amount.of(row.feeMinor()),
+                        Amount.of(row.postageMinor()),
+                        Amount.of(row.costMinor()),
+                        row.minutes()));
+    }
+}

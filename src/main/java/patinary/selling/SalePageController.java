@@ -1,0 +1,119 @@
+package patinary.selling;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.ledger.Refused;
+import patinary.shop.CurrentShop;
+import patinary.web.NotFound;
+import patinary.web.Notice;
+
+/** The page of one sale. */
+@Controller
+@RequestMapping("/sales/{id}")
+class SalePageController {
+
+    private final SellingDocuments documents;
+    private final SalePage reader;
+    private final SaleGuard guard;
+    private final ChannelBook channels;
+    private final BuyerMoney buyers;
+    private final CurrentShop shop;
+
+    SalePageController(
+            SellingDocuments documents,
+            SalePage reader,
+            SaleGuard guard,
+            ChannelBook channels,
+            BuyerMoney buyers,
+            CurrentShop shop) {
+        this.documents = documents;
+        this.reader = reader;
+        this.guard = guard;
+        this.channels = channels;
+        this.buyers = buyers;
+        this.shop = shop;
+    }
+
+    @GetMapping
+    String show(@PathVariable UUID id, Model model) {
+        SaleContent sale = documents.read(Sale.class, id, Sale::content).orElseThrow(() -> new NotFound("Sale " + id));
+        List<SalePage.Part> parts = reader.parts(id);
+        model.addAttribute("id", id);
+        model.addAttribute("sale", sale);
+        model.addAttribute("due", sale.sums().due());
+        model.addAttribute("channel", channels.find(sale.channelId()).orElse(null));
+        model.addAttribute("parts", parts);
+        model.addAttribute("uncosted", parts.stream().anyMatch(SalePage.Part::uncosted));
+        model.addAttribute(
+                "total", parts.stream().map(SalePage.Part::figures).reduce(SaleFigures.none(), SaleFigures::plus));
+        model.addAttribute("followers", reader.followers(id));
+        model.addAttribute("postings", reader.postings(id));
+        model.addAttribute("owed", buyers.owed(id));
+        model.addAttribute("today", shop.today().toString());
+        return "selling/sale";
+    }
+
+    /** Marks the day it was sent off; an empty day takes the mark away. */
+    @PostMapping("/posted")
+    String posted(@PathVariable UUID id, @RequestParam(defaultValue = "") String day, RedirectAttributes redirect) {
+        LocalDate sold = documents.read(Sale.class, id, Sale::date).orElseThrow(() -> new NotFound("Sale " + id));
+        try {
+            LocalDate sent = day.isBlank() ? null : LocalDate.parse(day);
+            if (sent != null && (sent.isBefore(sold) || sent.isAfter(shop.today()))) {
+                Notice.next(redirect, "selling.error.posted-day");
+                return "redirect:/sales/" + id;
+            }
+            long version = documents.read(Sale.class, id, Sale::version).orElseThrow();
+            documents.change(Sale.class, id, version, sale -> sale.posted(sent));
+            Notice.next(redirect, sent == null ? "selling.sale.unposted-again" : "selling.sale.posted-done");
+        } catch (DateTimeParseException unreadable) {
+            Notice.next(redirect, "web.answer.date");
+        } catch (Refused sealed) {
+            Notice.next(redirect, "selling.error.sealed");
+        }
+        return "redirect:/sales/" + id;
+    }
+
+    /** Undoes the sale: the pieces are for sale again. What hangs on it must be removed first. */
+    @PostMapping("/remove")
+    String remove(@PathVariable UUID id, RedirectAttributes redirect) {
+        if (guard.followers(id) > 0) {
+            Notice.next(redirect, "selling.error.followers");
+            return "redirect:/sales/" + id;
+        }
+        try {
+            documents.remove(Sale.class, id);
+        } catch (Refused refused) {
+            Notice.next(redirect, "selling.error.undo");
+            return "redirect:/sales/" + id;
+        }
+        Notice.next(redirect, "selling.sale.removed");
+        return "redirect:/sales";
+    }
+
+    /** Removes a refund, payment or postage of the sale that was recorded by mistake. */
+    @PostMapping("/followers/{follower}/remove")
+    String removeFollower(@PathVariable UUID id, @PathVariable UUID follower, RedirectAttributes redirect) {
+        boolean belongs = reader.followers(id).stream().anyMatch(row -> row.id().equals(follower));
+        if (!belongs) {
+            throw new NotFound("Document " + follower + " of sale " + id);
+        }
+        try {
+            documents.remove(patinary.ledger.Document.class, follower);
+            Notice.next(redirect, "selling.follower.removed");
+        } catch (Refused refused) {
+            Notice.next(redirect, "selling.error.undo");
+        }
+        return "redirect:/sales/" + id;
+    }
+}

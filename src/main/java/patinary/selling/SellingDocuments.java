@@ -1,0 +1,77 @@
+package patinary.selling;
+
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+import patinary.ledger.Books;
+import patinary.ledger.Document;
+import patinary.web.NotFound;
+
+/** Brings the documents of selling into the books and reads them back, each within one transaction. */
+@Service
+class SellingDocuments {
+
+    private final Books books;
+    private final TransactionTemplate transaction;
+
+    SellingDocuments(Books books, TransactionTemplate transaction) {
+        this.books = books;
+        this.transaction = transaction;
+    }
+
+    /**
+     * Records a document once: the form that made it carries its id, so that a form sent twice is one document.
+     *
+     * @throws patinary.ledger.Refused where it cannot be true beside the others
+     */
+    void record(Document document) {
+        if (exists(document)) {
+            return;
+        }
+        try {
+            books.record(document);
+        } catch (DataIntegrityViolationException failure) {
+            // The same form may have been sent twice at the same moment; anything else is a failure.
+            if (!exists(document)) {
+                throw failure;
+            }
+        }
+    }
+
+    /** Reads a document while its lists can be read. */
+    <D extends Document, T> Optional<T> read(Class<D> type, UUID id, Function<D, T> reading) {
+        return Optional.ofNullable(
+                transaction.execute(status -> books.find(type, id).map(reading).orElse(null)));
+    }
+
+    /**
+     * Changes a document.
+     *
+     * @param version the version that the change was made on; another one means that somebody was quicker
+     */
+    <D extends Document> void change(Class<D> type, UUID id, long version, Consumer<D> change) {
+        transaction.executeWithoutResult(status -> {
+            D document = books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id));
+            if (document.version() != version) {
+                throw new OptimisticLockingFailureException(type.getSimpleName() + " " + id + " is stale");
+            }
+            change.accept(document);
+            books.changed(document);
+        });
+    }
+
+    /** Removes a document. */
+    <D extends Document> void remove(Class<D> type, UUID id) {
+        transaction.executeWithoutResult(status ->
+                books.remove(books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id))));
+    }
+
+    private boolean exists(Document document) {
+        return books.find(document.getClass(), document.id()).isPresent();
+    }
+}

@@ -1,0 +1,10 @@
+package patinary.spending;
+
+/** Income that is no sale, as typed. */
+class OtherIncomeForm extends MoneyForm {
+
+    public String category = "";
+    public String payer = "";
+    public String placeId = "";
+    public String amount = "";
+}

@@ -1,0 +1,9 @@
+package patinary.spending;
+
+/** Sales tax paid over, as typed. */
+class SalesTaxPaidForm extends MoneyForm {
+
+    public String period = "";
+    public String placeId = "";
+    public String amount = "";
+}

@@ -1,0 +1,35 @@
+package patinary.supplies;
+
+import java.util.List;
+import patinary.measure.Dimension;
+import patinary.money.ShopCurrency;
+
+/** Writes a stored supply into its form. */
+final class SupplyFilling {
+
+    private SupplyFilling() {}
+
+    static SupplyForm of(SupplyCatalog.Known supply, ShopCurrency currency) {
+        Supply.Facts facts = supply.facts();
+        SupplyForm form = new SupplyForm();
+        form.version = supply.version();
+        form.line = facts.lineId().toString();
+        form.name = facts.name();
+        form.dimension = facts.dimension().name();
+        form.retailPrice = facts.retailPrice() == null ? "" : currency.plain(facts.retailPrice());
+        form.low = facts.low() == null ? "" : QuantityWords.typed(facts.low(), facts.dimension());
+        fill(form.packs, facts.packs(), facts.dimension());
+        fill(form.measures, facts.measures(), facts.dimension());
+        return form;
+    }
+
+    private static void fill(List<SupplyForm.Line> lines, List<Supply.Named> named, Dimension dimension) {
+        for (Supply.Named one : named) {
+            SupplyForm.Line line = new SupplyForm.Line();
+            line.name = one.name();
+            line.quantity = QuantityWords.typed(one.quantity(), dimension);
+            lines.add(line);
+        }
+        lines.add(new SupplyForm.Line());
+    }
+}

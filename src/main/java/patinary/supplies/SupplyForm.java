@@ -1,0 +1,36 @@
+package patinary.supplies;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A supply, as typed. */
+class SupplyForm {
+
+    /** A pack or a measure of her own. */
+    static class Line {
+        public String name = "";
+        public String quantity = "";
+
+        boolean isEmpty() {
+            return name.isBlank() && quantity.isBlank();
+        }
+    }
+
+    public long version;
+    public String line = "";
+    public String newLine = "";
+    public String newMaker = "";
+    public String name = "";
+    public String dimension = "";
+    public String retailPrice = "";
+    public String low = "";
+    public List<Line> packs = new ArrayList<>();
+    public List<Line> measures = new ArrayList<>();
+
+    static SupplyForm fresh() {
+        SupplyForm form = new SupplyForm();
+        form.packs.add(new Line());
+        form.measures.add(new Line());
+        return form;
+    }
+}

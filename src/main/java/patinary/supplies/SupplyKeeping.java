@@ -1,0 +1,120 @@
+package patinary.supplies;
+
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Keeps the supplies and their lines; refuses what documents that already name a supply would not survive. */
+@Service
+@Transactional
+class SupplyKeeping {
+
+    private static final String USED = """
+            select count(*) from (
+                select supply_id from opening_supply union all
+                select supply_id from receipt_line union all
+                select supply_id from supplier_return_supply union all
+                select supply_id from taking union all
+                select supply_id from bench_use union all
+                select supply_id from bench_mishap union all
+                select supply_id from supply_count union all
+                select supply_id from sale_line union all
+                select supply_id from refund_line) u
+            where u.supply_id = ?""";
+
+    private final Supplies supplies;
+    private final SupplyLines lines;
+    private final JdbcClient jdbc;
+
+    SupplyKeeping(Supplies supplies, SupplyLines lines, JdbcClient jdbc) {
+        this.supplies = supplies;
+        this.lines = lines;
+        this.jdbc = jdbc;
+    }
+
+    /** Whether any document names the supply. */
+    @Transactional(readOnly = true)
+    boolean isUsed(UUID supply) {
+        return jdbc.sql(USED).param(supply).query(Long.class).single() > 0;
+    }
+
+    @Transactional(readOnly = true)
+    boolean isNameTaken(UUID line, String name, @Nullable UUID except) {
+        return supplies.findAllByOrderByName().stream()
+                .filter(supply -> !supply.id().equals(except))
+                .map(Supply::facts)
+                .anyMatch(facts -> facts.lineId().equals(line) && facts.name().equalsIgnoreCase(name));
+    }
+
+    @Transactional(readOnly = true)
+    boolean isLineNameTaken(String name, @Nullable UUID except) {
+        return lines.findAllByOrderByName().stream()
+                .anyMatch(
+                        line -> line.name().equalsIgnoreCase(name) && !line.id().equals(except));
+    }
+
+    /** Stores a supply, with a new line of its own where one is named. */
+    void save(UUID id, Supply.Facts facts, @Nullable SupplyLine newLine, long version) {
+        Supply.Facts complete = newLine == null ? facts : withLine(facts, lines.save(newLine));
+        Optional<Supply> stored = supplies.findById(id);
+        if (stored.isEmpty()) {
+            supplies.save(new Supply(id, complete));
+            return;
+        }
+        refuseStale(stored.get().version(), version);
+        stored.get().rewrite(complete);
+    }
+
+    /** Removes a supply that nothing names; says whether it did. */
+    boolean remove(UUID id) {
+        if (isUsed(id)) {
+            return false;
+        }
+        supplies.findById(id).ifPresent(supplies::delete);
+        return true;
+    }
+
+    void saveLine(UUID id, String name, String maker, long version) {
+        Optional<SupplyLine> stored = lines.findById(id);
+        if (stored.isEmpty()) {
+            lines.save(new SupplyLine(id, name, maker));
+            return;
+        }
+        refuseStale(stored.get().version(), version);
+        stored.get().rewrite(name, maker);
+    }
+
+    /** Removes a line without supplies; says whether it did. */
+    boolean removeLine(UUID id) {
+        boolean used = jdbc.sql("select count(*) from supply where supply_line_id = ?")
+                        .param(id)
+                        .query(Long.class)
+                        .single()
+                > 0;
+        if (!used) {
+            lines.findById(id).ifPresent(lines::delete);
+        }
+        return !used;
+    }
+
+    private static void refuseStale(long stored, long seen) {
+        if (stored != seen) {
+            throw new OptimisticLockingFailureException("Changed since the form was drawn");
+        }
+    }
+
+    private static Supply.Facts withLine(Supply.Facts facts, SupplyLine line) {
+        return new Supply.Facts(
+                line.id(),
+                facts.name(),
+                facts.dimension(),
+                facts.retailPrice(),
+                facts.low(),
+                facts.packs(),
+                facts.measures());
+    }
+}

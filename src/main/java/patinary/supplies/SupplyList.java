@@ -1,0 +1,120 @@
+package patinary.supplies;
+
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import patinary.measure.Dimension;
+import patinary.web.Page;
+import patinary.web.Window;
+
+/** The list of supplies with what is left of each. */
+@Repository
+class SupplyList {
+
+    private static final String ROWS = """
+            from (select s.id, s.name, l.name as line_name, l.maker, s.supply_line_id, s.dimension,
+                         s.low_quantity as low,
+                         coalesce(b.quantity, 0) as bench,
+                         coalesce(h.quantity, 0) as shelf,
+                         coalesce(b.cost_minor, 0) + coalesce(h.cost_minor, 0) as cost_minor,
+                         coalesce(b.uncosted_quantity, 0) + coalesce(h.uncosted_quantity, 0) as waiting,
+                         (s.low_quantity is not null
+                          and coalesce(b.quantity, 0) + coalesce(h.quantity, 0) <= s.low_quantity) as is_low,
+                         k.name as pack, k.quantity as pack_quantity
+                  from supply s
+                  join supply_line l on l.id = s.supply_line_id
+                  left join stock_left b on b.supply_id = s.id and b.place = 'BENCH'
+                  left join stock_left h on h.supply_id = s.id and h.place = 'SHELF'
+                  left join (select sp.supply_id, sp.name, sp.quantity,
+                                    row_number() over (partition by sp.supply_id order by sp.quantity, sp.name) as nth
+                             from supply_pack sp) k on k.supply_id = s.id and k.nth = 1) r
+            """;
+
+    /** Which supplies to show. */
+    enum Show {
+        LOW,
+        WAITING,
+        SHELF
+    }
+
+    record Filter(
+            String words, @Nullable UUID line, @Nullable Show show) {}
+
+    /**
+     * One supply.
+     *
+     * @param bench what is left on the bench, in the base unit; below zero where more was used than bought
+     * @param shelf what is left on the retail shelf
+     * @param waiting what was used and has no cost yet
+     * @param isLow whether bench and shelf together are at or below the mark
+     * @param pack the smallest pack it is bought in
+     */
+    record Row(
+            UUID id,
+            String name,
+            String lineName,
+            Dimension dimension,
+            @Nullable BigDecimal low,
+            BigDecimal bench,
+            BigDecimal shelf,
+            long costMinor,
+            BigDecimal waiting,
+            boolean isLow,
+            @Nullable String pack,
+            @Nullable BigDecimal packQuantity) {}
+
+    private final JdbcClient jdbc;
+
+    SupplyList(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Page<Row> find(Filter filter, Window window) {
+        Map<String, Object> parameters = new HashMap<>();
+        String where = where(filter, parameters);
+        long total = jdbc.sql("select count(*) " + ROWS + where)
+                .params(parameters)
+                .query(Long.class)
+                .single();
+        parameters.put("offset", window.offset());
+        parameters.put("size", window.size());
+        List<Row> rows = jdbc.sql("""
+                        select id, name, line_name, dimension, low, bench, shelf, cost_minor, waiting, is_low, pack,
+                               pack_quantity
+                        """ + ROWS + where + """
+                         order by lower(line_name), lower(name), id
+                        offset :offset rows fetch next :size rows only
+                        """)
+                .params(parameters)
+                .query(Row.class)
+                .list();
+        return Page.of(window, rows, total);
+    }
+
+    private static String where(Filter filter, Map<String, Object> parameters) {
+        StringBuilder where = new StringBuilder(" where 1 = 1");
+        if (!filter.words().isBlank()) {
+            where.append(" and (lower(name) like :words or lower(line_name) like :words or lower(maker) like :words)");
+            parameters.put("words", "%" + filter.words().strip().toLowerCase(Locale.ROOT) + "%");
+        }
+        if (filter.line() != null) {
+            where.append(" and supply_line_id = :line");
+            parameters.put("line", filter.line());
+        }
+        if (filter.show() != null) {
+            where.append(
+                    switch (filter.show()) {
+                        case LOW -> " and is_low";
+                        case WAITING -> " and waiting > 0";
+                        case SHELF -> " and shelf <> 0";
+                    });
+        }
+        return where.toString();
+    }
+}

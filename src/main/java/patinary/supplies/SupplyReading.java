@@ -1,0 +1,114 @@
+package patinary.supplies;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import patinary.measure.Dimension;
+import patinary.measure.NamedMeasure;
+import patinary.measure.Quantity;
+import patinary.web.Answers;
+
+/** Reads a supply's form; her own measures first, so that a pack may be told in them. */
+final class SupplyReading {
+
+    private static final int NAME = 120;
+    private static final int OWN_NAME = 60;
+    private static final UUID NO_LINE = new UUID(0, 0);
+
+    private final SupplyForm form;
+    private final Answers answers;
+
+    SupplyReading(SupplyForm form, Answers answers) {
+        this.form = form;
+        this.answers = answers;
+    }
+
+    /** What was typed; to be used only where {@link Answers#anyWrong()} says no. The line may still have to be made. */
+    Optional<Supply.Facts> facts() {
+        UUID line = line();
+        String name = answers.text("name", form.name, NAME, "supplies.error.name-missing");
+        Optional<Dimension> chosen =
+                answers.word("dimension", form.dimension, Dimension.class, "supplies.error.dimension-missing");
+        return chosen.map(dimension -> {
+            List<Supply.Named> measures = named("measures", form.measures, dimension, List.of());
+            List<Supply.Named> packs = named("packs", form.packs, dimension, known(measures, dimension));
+            List<Supply.Named> all = new ArrayList<>(measures);
+            all.addAll(packs);
+            return new Supply.Facts(
+                    line,
+                    name,
+                    dimension,
+                    answers.optionalAmount("retailPrice", form.retailPrice).orElse(null),
+                    low(dimension, known(all, dimension)).orElse(null),
+                    packs,
+                    measures);
+        });
+    }
+
+    private UUID line() {
+        if (!form.newLine.isBlank()) {
+            answers.note("newLine", form.newLine, NAME);
+            answers.note("newMaker", form.newMaker, NAME);
+            return NO_LINE;
+        }
+        return answers.id("line", form.line, "supplies.error.line-missing");
+    }
+
+    private Optional<BigDecimal> low(Dimension dimension, List<NamedMeasure> known) {
+        return form.low.isBlank() ? Optional.empty() : answers.quantity("low", form.low, dimension, known);
+    }
+
+    private List<Supply.Named> named(
+            String field, List<SupplyForm.Line> lines, Dimension dimension, List<NamedMeasure> known) {
+        List<Supply.Named> read = new ArrayList<>();
+        List<NamedMeasure> sofar = new ArrayList<>(known);
+        for (int i = 0; i < lines.size(); i++) {
+            SupplyForm.Line line = lines.get(i);
+            if (!line.isEmpty()) {
+                String at = field + "[" + i + "].";
+                answers.quantity(at + "quantity", line.quantity, dimension, sofar)
+                        .flatMap(quantity -> named(at, line, Quantity.ofBase(quantity, dimension)))
+                        .filter(measure -> isNew(at, measure, read))
+                        .ifPresent(measure -> {
+                            sofar.add(measure);
+                            read.add(new Supply.Named(
+                                    measure.name(), measure.quantity().value()));
+                        });
+            }
+        }
+        return read;
+    }
+
+    private Optional<NamedMeasure> named(String at, SupplyForm.Line line, Quantity quantity) {
+        String name = answers.text(at + "name", line.name, OWN_NAME, "supplies.error.own-name-missing");
+        if (quantity.value().signum() == 0) {
+            answers.wrong(at + "quantity", "supplies.error.nothing");
+            return Optional.empty();
+        }
+        if (name.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new NamedMeasure(name, quantity));
+        } catch (IllegalArgumentException alreadyAUnit) {
+            answers.wrong(at + "name", "supplies.error.own-name");
+            return Optional.empty();
+        }
+    }
+
+    private boolean isNew(String at, NamedMeasure measure, List<Supply.Named> read) {
+        boolean fresh = read.stream().noneMatch(other -> other.name().equalsIgnoreCase(measure.name()));
+        if (!fresh) {
+            answers.wrong(at + "name", "supplies.error.own-name-twice");
+        }
+        return fresh;
+    }
+
+    private static List<NamedMeasure> known(List<Supply.Named> named, Dimension dimension) {
+        return named.stream()
+                .map(one -> new NamedMeasure(one.name(), Quantity.ofBase(one.quantity(), dimension)))
+                .toList();
+    }
+}

@@ -1,0 +1,30 @@
+package patinary.taxyear;
+
+import patinary.money.Amount;
+
+/**
+ * Cost of goods from stock and purchases: what was there, plus what came, less what the owner took, less what is left
+ * (IRS Publication 334, chapter on cost of goods sold). Everything at cost.
+ *
+ * @param opening stock at the beginning of the year
+ * @param purchases goods bought for sale, net of what went back to sources
+ * @param ownUse cost of what the owner withdrew
+ * @param materials materials and supplies bought for the bench
+ * @param closing stock at the end of the year
+ */
+record CostOfGoods(Amount opening, Amount purchases, Amount ownUse, Amount materials, Amount closing) {
+
+    /** Purchases less own use, which a form asks for on one line. */
+    public Amount purchasesLessOwnUse() {
+        return purchases.minus(ownUse);
+    }
+
+    /** Everything that could have been sold. */
+    public Amount available() {
+        return opening.plus(purchasesLessOwnUse()).plus(materials);
+    }
+
+    public Amount cost() {
+        return available().minus(closing);
+    }
+}

@@ -1,0 +1,22 @@
+package patinary.taxyear;
+
+/**
+ * One line of a tax form in some years.
+ *
+ * @param meaning what it is for; outlives its number
+ * @param line the number as printed on the form
+ * @param title the line's title
+ * @param part the part of the form: income, expenses, cost of goods sold, vehicle
+ * @param source where number and title come from
+ * @param status how well the source is known
+ */
+record TaxLine(String meaning, String line, String title, String part, String source, String status) {
+
+    private static final String READ = "read";
+    private static final String OWN = "own";
+
+    /** Whether the line must be compared with the current form before it is relied on. */
+    public boolean check() {
+        return !status.equals(READ) && !status.equals(OWN);
+    }
+}

@@ -1,0 +1,169 @@
+package patinary.taxyear;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.money.Amount;
+
+/** Reads a year from the postings. A year is a calendar year; income counts on the day of the sale. */
+@Repository
+@Transactional(readOnly = true)
+class YearBooks {
+
+    /** One document's part in a line of the year; amount in minor units, debit positive. */
+    record Row(UUID documentId, LocalDate docDate, String kind, String note, String what, long amountMinor) {
+
+        /** Where the document can be looked at. */
+        public String link() {
+            String path = switch (kind) {
+                case "RECEIPT" -> "/receipts/";
+                case "SUPPLIER_RETURN" -> "/supplier-returns/";
+                case "SALE" -> "/sales/";
+                case "BENCH_ENTRY" -> "/bench/";
+                case "EXPENSE" -> "/expenses/";
+                case "TRIP" -> "/trips/";
+                case "OTHER_INCOME" -> "/other-income/";
+                default -> "";
+            };
+            return path.isEmpty() ? "" : path + documentId;
+        }
+
+        /** The name of the kind in the message files. */
+        public String kindKey() {
+            return "taxyear.kind." + kind.toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /** One thing in stock at the end of a day. */
+    record StockRow(String account, String code, String title, BigDecimal quantity, long amountMinor) {}
+
+    private static final String STOCK_AT = """
+            select coalesce(sum(amount_minor), 0) from posting
+            where account in ('PIECES', 'BENCH', 'SHELF') and doc_date <= ?""";
+
+    private static final String BY_DOCUMENT = """
+            select r.document_id, r.doc_date, r.kind, r.note,
+                   coalesce(min(r.piece_code || ' ' || r.piece_title), min(r.supply), '') as what,
+                   cast(sum(r.amount_minor) as bigint) as amount_minor
+            from year_row r
+            where r.doc_date between :first and :last and %s
+            group by r.document_id, r.doc_date, r.kind, r.note
+            having sum(r.amount_minor) <> 0
+            order by r.doc_date, r.document_id""";
+
+    private final JdbcClient jdbc;
+
+    YearBooks(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    static LocalDate first(int year) {
+        return LocalDate.of(year, 1, 1);
+    }
+
+    static LocalDate last(int year) {
+        return LocalDate.of(year, 12, 31);
+    }
+
+    /** Every account of profit and loss, by category. */
+    List<AccountSum> sums(int year) {
+        return jdbc.sql("""
+                        select account, category, cast(sum(amount_minor) as bigint) as amount_minor
+                        from year_row
+                        where doc_date between :first and :last and part in ('INCOME', 'EXPENSE', 'COST')
+                        group by account, category
+                        order by account, category""")
+                .param("first", first(year))
+                .param("last", last(year))
+                .query(AccountSum.class)
+                .list();
+    }
+
+    /** What the opening document brought counts as opening stock of its year. */
+    CostOfGoods goods(int year) {
+        return new CostOfGoods(
+                stockAt(first(year).minusDays(1)).plus(sum(year, "purchase = 'OPENING'")),
+                sum(year, "purchase = 'GOODS'"),
+                sum(year, "part = 'OWN_USE'"),
+                sum(year, "purchase = 'MATERIALS'"),
+                stockAt(last(year)));
+    }
+
+    /** The documents behind account-and-category keys, as {@link TaxTable#key} writes them. */
+    List<Row> rowsOf(int year, Collection<String> keys) {
+        if (keys.isEmpty()) {
+            return List.of();
+        }
+        return jdbc.sql(BY_DOCUMENT.formatted(
+                        "r.part in ('INCOME', 'EXPENSE', 'COST') and r.account || '|' || r.category in (:keys)"))
+                .param("first", first(year))
+                .param("last", last(year))
+                .param("keys", keys)
+                .query(Row.class)
+                .list();
+    }
+
+    /** The documents that brought goods or materials; own use is taken off, as on the form. */
+    List<Row> purchases(int year, boolean materials) {
+        // A receipt's cost for a piece the owner already took is both bought and withdrawn: it cancels out.
+        String goods = "(r.purchase = 'GOODS' and r.part <> 'OWN_USE'"
+                + " or r.part = 'OWN_USE' and r.kind not in ('RECEIPT', 'SUPPLIER_RETURN'))";
+        return jdbc.sql(BY_DOCUMENT
+                        .formatted(materials ? "r.purchase = 'MATERIALS'" : goods)
+                        .replace(
+                                "sum(r.amount_minor)",
+                                "sum(case when r.part = 'OWN_USE' then -r.amount_minor else r.amount_minor end)"))
+                .param("first", first(year))
+                .param("last", last(year))
+                .query(Row.class)
+                .list();
+    }
+
+    /** What was in stock at the end of a day, pieces first. */
+    List<StockRow> stock(LocalDate day) {
+        return jdbc.sql("""
+                        select account, coalesce(piece_code, '') as code, coalesce(piece_title, supply, '') as title,
+                               sum(quantity) as quantity, cast(sum(amount_minor) as bigint) as amount_minor
+                        from year_row
+                        where part = 'STOCK' and doc_date <= ?
+                        group by account, piece_id, case when account = 'PIECES' then null else supply_id end,
+                                 coalesce(piece_code, ''), coalesce(piece_title, supply, '')
+                        having sum(amount_minor) <> 0 or sum(quantity) <> 0
+                        order by account desc, code, title""").param(day).query(StockRow.class).list();
+    }
+
+    /** Business miles of the year. */
+    BigDecimal miles(int year) {
+        return jdbc.sql("select coalesce(sum(t.miles), 0) from trip t join document d on d.id = t.id "
+                        + "where d.doc_date between ? and ?")
+                .params(first(year), last(year))
+                .query(BigDecimal.class)
+                .single();
+    }
+
+    /** The years in which anything was posted, the latest first. */
+    List<Integer> years() {
+        return jdbc.sql(
+                        "select distinct cast(extract(year from doc_date) as integer) as y from posting order by y desc")
+                .query(Integer.class)
+                .list();
+    }
+
+    private Amount stockAt(LocalDate day) {
+        return Amount.of(jdbc.sql(STOCK_AT).param(day).query(Long.class).single());
+    }
+
+    private Amount sum(int year, String which) {
+        return Amount.of(jdbc.sql("select coalesce(sum(amount_minor), 0) from year_row where " + which
+                        + " and doc_date between ? and ?")
+                .params(first(year), last(year))
+                .query(Long.class)
+                .single());
+    }
+}

@@ -1,0 +1,89 @@
+package patinary.taxyear;
+
+import java.util.List;
+import java.util.Set;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import patinary.money.Amount;
+import patinary.shop.CurrentShop;
+import patinary.web.NotFound;
+
+/** The records of one year, and the rows behind each line. */
+@Controller
+@RequestMapping("/year")
+class YearController {
+
+    private static final String UNMAPPED = "unmapped";
+    private static final Set<String> INCOME = Set.of("gross_receipts", "other_income");
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 9999;
+
+    private final Years years;
+    private final YearBooks books;
+    private final Seals seals;
+    private final CurrentShop shop;
+
+    YearController(Years years, YearBooks books, Seals seals, CurrentShop shop) {
+        this.years = years;
+        this.books = books;
+        this.seals = seals;
+        this.shop = shop;
+    }
+
+    @GetMapping
+    String now() {
+        return "redirect:/year/" + shop.today().getYear();
+    }
+
+    @GetMapping("/{year:[0-9]{4}}")
+    String page(@PathVariable int year, Model model) {
+        require(year);
+        model.addAttribute("year", year);
+        model.addAttribute("years", books.years());
+        model.addAttribute("page", years.page(year));
+        model.addAttribute("miles", books.miles(year));
+        model.addAttribute("seal", seals.of(year).orElse(null));
+        model.addAttribute("ended", YearBooks.last(year).isBefore(shop.today()));
+        return "taxyear/year";
+    }
+
+    @GetMapping("/{year:[0-9]{4}}/line/{meaning}")
+    String line(@PathVariable int year, @PathVariable String meaning, Model model) {
+        require(year);
+        boolean unmapped = meaning.equals(UNMAPPED);
+        TaxLine line = unmapped
+                ? null
+                : years.line(year, meaning).orElseThrow(() -> new NotFound("line " + meaning + " of " + year));
+        boolean turned = INCOME.contains(meaning);
+        List<YearBooks.Row> rows = unmapped ? years.unmappedRows(year) : years.rows(year, meaning);
+        Amount total = rows.stream().map(row -> Amount.of(row.amountMinor())).collect(Amount.sum());
+        model.addAttribute("year", year);
+        model.addAttribute("line", line);
+        model.addAttribute("sign", turned ? -1 : 1);
+        model.addAttribute("rows", rows);
+        model.addAttribute("total", turned ? total.negated() : total);
+        return "taxyear/line";
+    }
+
+    /** What was in stock when the year began or ended. */
+    @GetMapping("/{year:[0-9]{4}}/stock")
+    String stock(@PathVariable int year, Model model) {
+        require(year);
+        List<YearBooks.StockRow> rows = books.stock(YearBooks.last(year));
+        model.addAttribute("year", year);
+        model.addAttribute("day", YearBooks.last(year));
+        model.addAttribute("rows", rows);
+        model.addAttribute(
+                "total", rows.stream().map(row -> Amount.of(row.amountMinor())).collect(Amount.sum()));
+        return "taxyear/stock";
+    }
+
+    static void require(int year) {
+        if (year < FIRST_YEAR || year > LAST_YEAR) {
+            throw new NotFound("year " + year);
+        }
+    }
+}

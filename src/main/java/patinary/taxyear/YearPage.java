@@ -1,0 +1,88 @@
+package patinary.taxyear;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import patinary.money.Amount;
+
+/**
+ * A year as its page shows it.
+ *
+ * @param table the tax table used
+ * @param wanted the shop's table, which may have no lines for this year
+ * @param parts the parts of the form in its order
+ * @param unmapped what is on no line
+ * @param profit the year's profit by the ledger
+ * @param goods cost of goods by stock and purchases
+ * @param costByLedger cost of goods by the accounts; the same, or something is wrong
+ */
+record YearPage(
+        String table,
+        String wanted,
+        List<Part> parts,
+        List<AccountSum> unmapped,
+        Amount profit,
+        CostOfGoods goods,
+        Amount costByLedger) {
+
+    private static final Set<String> WITHOUT_ROWS = Set.of(
+            "net_receipts",
+            "gross_profit",
+            "gross_income",
+            "total_expenses",
+            "tentative_profit",
+            "net_profit",
+            "cogs_available",
+            "cogs_total",
+            "cogs_opening",
+            "cogs_closing");
+
+    /** One part of the form. */
+    record Part(String name, List<Line> lines) {
+
+        /** The name of the part in the message files. */
+        public String key() {
+            return "taxyear.part." + name.replace(' ', '-');
+        }
+    }
+
+    /** One line of the form; without an amount where these books say nothing about it. */
+    record Line(TaxLine line, @Nullable Amount amount) {
+
+        /** Whether rows of its own can be opened. */
+        public boolean opens() {
+            return amount != null && !WITHOUT_ROWS.contains(line.meaning());
+        }
+
+        /** Whether it is the stock on the first or the last day. */
+        public boolean stock() {
+            return line.meaning().equals("cogs_opening") || line.meaning().equals("cogs_closing");
+        }
+    }
+
+    static YearPage of(TaxTable table, String wanted, YearSums sums, CostOfGoods goods) {
+        List<Part> parts = table.lines().stream()
+                .map(TaxLine::part)
+                .distinct()
+                .map(part -> new Part(
+                        part,
+                        table.lines().stream()
+                                .filter(line -> line.part().equals(part))
+                                .map(line -> new Line(
+                                        line, sums.amount(line.meaning()).orElse(null)))
+                                .toList()))
+                .toList();
+        Amount cost = sums.amount("cost_of_goods_sold").orElse(Amount.ZERO);
+        return new YearPage(table.name(), wanted, parts, sums.unmapped(), sums.profit(), goods, cost);
+    }
+
+    /** Whether the shop's table knows no form for this year, so that the plain one stands in. */
+    public boolean standsIn() {
+        return !table.equals(wanted);
+    }
+
+    /** Whether stock and purchases come to what the accounts say. */
+    public boolean agrees() {
+        return goods.cost().equals(costByLedger);
+    }
+}

@@ -1,0 +1,80 @@
+package patinary.taxyear;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Reads the postings of a year one by one, for files and for the seal. */
+@Repository
+@Transactional(readOnly = true)
+class YearRows {
+
+    /** A posting with the names that stand beside it. */
+    record Posted(
+            UUID documentId,
+            int line,
+            LocalDate docDate,
+            String kind,
+            String note,
+            String account,
+            String category,
+            @Nullable UUID placeId,
+            @Nullable UUID pieceId,
+            @Nullable UUID supplyId,
+            @Nullable UUID partyId,
+            @Nullable UUID originId,
+            boolean estimated,
+            long amountMinor,
+            BigDecimal quantity,
+            @Nullable String place,
+            @Nullable String pieceCode,
+            @Nullable String pieceTitle,
+            @Nullable String supply,
+            @Nullable String party,
+            String part,
+            @Nullable String purchase) {}
+
+    private final JdbcClient jdbc;
+
+    YearRows(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** All postings of the year, by day and document. */
+    List<Posted> all(int year) {
+        return read(year, "1 = 1");
+    }
+
+    /** The postings that play a part in the year's sums, for instance {@code INCOME}. */
+    List<Posted> part(int year, String part) {
+        return jdbc.sql(sql("part = :part"))
+                .param("first", YearBooks.first(year))
+                .param("last", YearBooks.last(year))
+                .param("part", part)
+                .query(Posted.class)
+                .list();
+    }
+
+    /** The postings that bought something. */
+    List<Posted> purchases(int year) {
+        return read(year, "purchase is not null");
+    }
+
+    private List<Posted> read(int year, String which) {
+        return jdbc.sql(sql(which))
+                .param("first", YearBooks.first(year))
+                .param("last", YearBooks.last(year))
+                .query(Posted.class)
+                .list();
+    }
+
+    private static String sql(String which) {
+        return "select * from year_row where doc_date between :first and :last and " + which
+                + " order by doc_date, document_id, line";
+    }
+}

@@ -1,0 +1,183 @@
+package patinary.selling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import patinary.ledger.Books;
+import patinary.pieces.NewPieces;
+import patinary.shop.MoneyPlaces;
+import patinary.supplies.Supplies;
+import patinary.supplies.SupplyLines;
+import patinary.testing.Browser;
+import patinary.testing.ShopTest;
+
+/** The pages of selling as a person goes through them, on a phone and on a laptop. */
+@ShopTest
+@ExtendWith(Browser.class)
+class SellingPagesIT {
+
+    @Autowired
+    private Books books;
+
+    @Autowired
+    private NewPieces newPieces;
+
+    @Autowired
+    private MoneyPlaces places;
+
+    @Autowired
+    private Channels channels;
+
+    @Autowired
+    private SupplyLines lines;
+
+    @Autowired
+    private Supplies supplies;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    private InventedGoods goods;
+
+    @BeforeEach
+    void stock() {
+        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+    }
+
+    @Test
+    void addsAChannelWithABalanceOfItsOwn(Browser.Visit visit) {
+        visit.signIn();
+        Page page = visit.open("/channels/new");
+        visit.look("channel-new");
+        page.fill("#name", "Own web shop");
+        page.fill("#newPlace", "Card reader balance");
+        page.fill("[id='rules0.validFrom']", "2025-01-01");
+        page.fill("[id='rules0.percent']", "2.9 %");
+        page.fill("[id='rules0.fixed']", "1,234");
+        page.click("main button.main");
+        assertThat(page.textContent("[id='rules0.fixed-error']")).contains("two ways");
+        page.fill("[id='rules0.fixed']", "0.30");
+        page.click("main button.main");
+        visit.look("channels");
+        assertThat(page.textContent("main")).contains("Own web shop", "2.9% + $0.30", "Card reader balance");
+        page.click("tbody a:has-text('Own web shop')");
+        page.fill("[id='rules1.validFrom']", "2025-07-01");
+        page.fill("[id='rules1.percent']", "3.1");
+        page.click("main button.main");
+        assertThat(page.textContent("main")).contains("3.1% + $0.00");
+    }
+
+    @Test
+    void offersASetChangesItsPriceAndSellsIt(Browser.Visit visit) {
+        visit.signIn();
+        Page page = visit.open("/offers");
+        visit.look("offers-empty");
+        page.click("main .buttons a.main");
+        page.selectOption("#add", "P0001");
+        page.click("text=Add this piece");
+        page.selectOption("#add", "P0002");
+        page.click("text=Add this piece");
+        page.fill("#weights", "3 1");
+        page.fill("#title", "Tray and jug");
+        page.fill("#price", "48");
+        page.fill("#date", "2025-03-01");
+        page.check("#channel-0");
+        visit.look("offer-form");
+        page.click("main button.main");
+        page.fill("#date", "2025-03-05");
+        page.fill("#price", "44");
+        page.click("text=Ask this price");
+        assertThat(page.textContent("main")).contains("$48.00", "$44.00");
+        visit.look("offer");
+        page.fill("#date", "2025-03-06");
+        page.click("button:has-text('Pause')");
+        assertThat(page.textContent("main")).contains("Paused", "Pauses");
+        page.fill("#date", "2025-03-08");
+        page.click("text=Offer again");
+        visit.open("/offers?q=jug");
+        visit.look("offers");
+
+        page.click("tbody a:has-text('Tray and jug')");
+        page.click("text=Record a sale");
+        page.fill("#date", "2025-03-10");
+        page.selectOption("#addSupply", goods.brushes.toString());
+        page.click("text=Add this supply");
+        page.fill("[id='lines1.quantity']", "3");
+        page.fill("#discount", "5");
+        page.fill("#shipping", "6");
+        page.fill("#buyer", "Kit, an invented buyer");
+        page.click("text=Recalculate fee and sums");
+        // 44.00 + 15.00 - 5.00 = 54.00; 10 % of 60.00 + 0.30 = 6.30.
+        assertThat(page.textContent("#sums")).contains("$54.00", "$60.00", "$6.30");
+        visit.look("sale-form");
+        page.click("main button.main");
+        visit.look("sale");
+        assertThat(page.textContent("main")).contains("Kit, an invented buyer", "Not yet sent");
+        visit.open("/sales");
+        visit.look("sales");
+        assertThat(visit.open("/offers?state=SOLD").textContent("main")).contains("Tray and jug");
+    }
+
+    @Test
+    void givesMoneyBackTakesADepositAndPaysOut(Browser.Visit visit) {
+        visit.signIn();
+        Page page = visit.open("/sales/new?piece=P0001");
+        page.fill("[id='lines0.price']", "40");
+        page.fill("#date", "2025-03-10");
+        page.selectOption("#channel", goods.market.toString());
+        page.fill("#owed", "10");
+        page.click("main button.main");
+        page.click("text=Record a payment");
+        visit.look("payment");
+        page.fill("#amount", "10");
+        page.fill("#date", "2025-03-11");
+        page.click("main button.main");
+        page.click("text=Add postage");
+        visit.look("postage");
+        page.fill("#carriage", "5.40");
+        page.fill("#date", "2025-03-11");
+        page.selectOption("#place", goods.cash.toString());
+        page.click("main button.main");
+        page.click("text=Give money back");
+        visit.look("refund");
+        page.fill("#date", "2025-03-12");
+        page.fill("[id='lines0.amount']", "40");
+        page.check("[id='lines0.comesBack']");
+        page.click("main button.main");
+        visit.look("sale-refunded");
+        page.click("text=Undo the sale");
+        page.click("text=Yes, undo it");
+        assertThat(page.textContent("[role=status]")).contains("Remove those first");
+        visit.open("/payments");
+        visit.look("payments");
+        visit.open("/payments/new");
+        visit.look("deposit");
+        visit.open("/payouts/new");
+        visit.look("payout");
+        visit.open("/payouts");
+        visit.look("payouts");
+        visit.open("/postage");
+        visit.look("postages");
+    }
+
+    @Test
+    void sellsAtTheStall(Browser.Visit visit) {
+        visit.signIn();
+        Page page = visit.open("/offers/new?pieces=P0002");
+        page.fill("#price", "12.50");
+        page.check("#channel-1");
+        page.click("main button.main");
+        visit.open("/sales/quick");
+        visit.look("quick");
+        page.click("main .card a.main");
+        visit.look("quick-sale");
+        page.click("main button.main");
+        assertThat(page.textContent("[role=status]")).contains("Enamel jug");
+        assertThat(goods.money(goods.cash)).isEqualTo(1250);
+    }
+}

@@ -1,0 +1,136 @@
+package patinary.selling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import patinary.ledger.Account;
+import patinary.ledger.Move;
+import patinary.ledger.StockPlace;
+import patinary.ledger.Way;
+import patinary.money.Amount;
+
+/** The posting rules of selling, as the tables of docs/handbook/posting-rules-selling.md have them. */
+class SellingPostingTest {
+
+    private static final UUID ID = new UUID(7, 7);
+
+    @Test
+    void aSaleWhoseTaxTheChannelPassesOn() {
+        assertThat(posts(SalePosting.moves(WorkedSale.sale(true))))
+                .containsOnly(
+                        entry(Account.SALES, -5000L),
+                        entry(Account.SHIPPING_CHARGED, -600L),
+                        entry(Account.FEES, 590L),
+                        entry(Account.MONEY, 5600L - 590));
+    }
+
+    @Test
+    void aSaleWhoseTaxTheShopOwes() {
+        assertThat(posts(SalePosting.moves(WorkedSale.sale(false))))
+                .containsOnly(
+                        entry(Account.SALES, -5000L),
+                        entry(Account.SHIPPING_CHARGED, -600L),
+                        entry(Account.SALES_TAX_DUE, -400L),
+                        entry(Account.FEES, 590L),
+                        entry(Account.MONEY, 6000L - 590));
+    }
+
+    @Test
+    void aSaleTakesOutEveryPieceAndTheRetailQuantity() {
+        assertThat(SalePosting.moves(WorkedSale.sale(true)))
+                .contains(
+                        new Move.PieceOut(WorkedSale.TRAY, Account.COST_OF_PIECES),
+                        new Move.PieceOut(WorkedSale.JUG, Account.COST_OF_PIECES))
+                .filteredOn(Move.SupplyOut.class::isInstance)
+                .singleElement()
+                .satisfies(move -> {
+                    Move.SupplyOut out = (Move.SupplyOut) move;
+                    assertThat(out.place()).isEqualTo(StockPlace.SHELF);
+                    assertThat(out.quantity()).isEqualByComparingTo("3");
+                });
+    }
+
+    @Test
+    void aRefundOfMoney() {
+        assertThat(posts(RefundPosting.moves(refund(Way.PLACE))))
+                .containsOnly(
+                        entry(Account.REFUNDS, 2727L + 100),
+                        entry(Account.SALES_TAX_DUE, 50L),
+                        entry(Account.FEES, -322L),
+                        entry(Account.MONEY, 322L - 2877));
+    }
+
+    @Test
+    void aRefundOffWhatIsOwedAndAsCredit() {
+        assertThat(posts(RefundPosting.moves(refund(Way.OWED)))).containsEntry(Account.RECEIVABLE, -2877L);
+        assertThat(posts(RefundPosting.moves(refund(Way.STORE_CREDIT))))
+                .containsEntry(Account.STORE_CREDIT_GIVEN, -2877L);
+    }
+
+    @Test
+    void aRefundBringsBackOnlyWhatComesBack() {
+        assertThat(RefundPosting.moves(refund(Way.PLACE)))
+                .filteredOn(move -> !(move instanceof Move.Post))
+                .containsExactly(
+                        new Move.PieceBack(WorkedSale.TRAY),
+                        new Move.SupplyBack(WorkedSale.BRUSHES, StockPlace.SHELF, BigDecimal.ONE, ID));
+    }
+
+    @Test
+    void moneyFromABuyer() {
+        LocalDate day = WorkedSale.DAY;
+        assertThat(posts(new BuyerPayment(ID, day, "", null, "Kit", WorkedSale.PLACE, Amount.of(1000)).moves()))
+                .containsOnly(entry(Account.MONEY, 1000L), entry(Account.CUSTOMER_DEPOSITS, -1000L));
+        assertThat(posts(new BuyerPayment(ID, day, "", new UUID(1, 1), "Kit", WorkedSale.PLACE, Amount.of(1000))
+                        .moves()))
+                .containsOnly(entry(Account.MONEY, 1000L), entry(Account.RECEIVABLE, -1000L));
+    }
+
+    @Test
+    void postageAndPayout() {
+        LocalDate day = WorkedSale.DAY;
+        assertThat(posts(
+                        new Postage(ID, day, "", null, WorkedSale.PLACE, Amount.of(540), Amount.of(60), false).moves()))
+                .containsOnly(entry(Account.POSTAGE, 600L), entry(Account.MONEY, -600L));
+        Payout payout = new Payout(ID, day, "", WorkedSale.PLACE, new UUID(1, 2), Amount.of(3500), Amount.of(70));
+        assertThat(posts(payout.moves())).containsOnly(entry(Account.MONEY, -70L), entry(Account.FEES, 70L));
+    }
+
+    /** The tray is paid back in full and comes back, the jug's buyer keeps it and gets nothing, one brush comes back. */
+    private static RefundContent refund(Way way) {
+        return new RefundContent(
+                LocalDate.of(2025, 3, 20),
+                "",
+                ID,
+                way,
+                way == Way.PLACE ? WorkedSale.PLACE : null,
+                Amount.of(100),
+                Amount.of(50),
+                Amount.of(322),
+                WorkedSale.PLACE,
+                List.of(
+                        new RefundLine(1, WorkedSale.TRAY, null, null, Amount.of(2727), true),
+                        new RefundLine(2, WorkedSale.JUG, null, null, Amount.ZERO, false),
+                        new RefundLine(3, null, WorkedSale.BRUSHES, BigDecimal.ONE, Amount.ZERO, true)));
+    }
+
+    /** Sums by account, without those at zero; the whole must add to zero. */
+    private static Map<Account, Long> posts(List<Move> moves) {
+        Map<Account, Long> sums = new TreeMap<>();
+        for (Move move : moves) {
+            if (move instanceof Move.Post post) {
+                sums.merge(post.account(), post.amount().minor(), Long::sum);
+            }
+        }
+        assertThat(sums.values().stream().mapToLong(Long::longValue).sum()).isZero();
+        sums.values().removeIf(sum -> sum == 0);
+        return sums;
+    }
+}

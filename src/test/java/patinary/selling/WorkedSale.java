@@ -1,0 +1,55 @@
+package patinary.selling;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import patinary.ledger.Tender;
+import patinary.ledger.Way;
+import patinary.money.Amount;
+
+/**
+ * The worked example of docs/handbook/sales.md; all of it invented. A set of two pieces, weights 3 and 1, at 48.00 less
+ * 8.00; three brushes at 5.00; 5.00 off the whole; shipping 6.00; tax 4.00; fee 5.90.
+ */
+final class WorkedSale {
+
+    static final UUID TRAY = UUID.fromString("00000000-0000-4000-8000-00000000000a");
+    static final UUID JUG = UUID.fromString("00000000-0000-4000-8000-00000000000b");
+    static final UUID BRUSHES = UUID.fromString("00000000-0000-4000-8000-00000000000c");
+    static final UUID CHANNEL = UUID.fromString("00000000-0000-4000-8000-00000000000d");
+    static final UUID PLACE = UUID.fromString("00000000-0000-4000-8000-00000000000e");
+    static final LocalDate DAY = LocalDate.of(2025, 3, 10);
+
+    private WorkedSale() {}
+
+    static SaleContent sale(boolean taxPassed) {
+        SaleContent unpaid = new SaleContent(
+                DAY,
+                "",
+                CHANNEL,
+                "",
+                "",
+                Amount.of(500),
+                Amount.of(600),
+                Amount.of(400),
+                taxPassed,
+                Amount.of(590),
+                PLACE,
+                null,
+                List.of(
+                        new SaleLine(1, "Tray and jug", BigDecimal.ONE, Amount.of(4800), Amount.of(800), null, null),
+                        new SaleLine(
+                                2,
+                                "Round brush",
+                                BigDecimal.valueOf(3),
+                                Amount.of(500),
+                                Amount.ZERO,
+                                BRUSHES,
+                                BigDecimal.ONE)),
+                List.of(new SalePiece(1, TRAY, BigDecimal.valueOf(3)), new SalePiece(1, JUG, BigDecimal.ONE)),
+                List.of());
+        return unpaid.paidBy(
+                List.of(new Tender(1, Way.PLACE, PLACE, unpaid.sums().due())));
+    }
+}
