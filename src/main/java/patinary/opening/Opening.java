@@ -64,16 +64,28 @@ public class Opening extends Document {
         }
     }
 
-    /** Everything the opening says. */
+    /**
+     * Everything the opening says.
+     *
+     * @param odometer what the car's counter showed
+     * @param lastClosing stock at the end of last year by the records before these, to be held against the sum here
+     */
     public record Content(
             LocalDate date,
             String note,
             @Nullable BigDecimal odometer,
+            @Nullable Amount lastClosing,
             List<OpeningPiece> pieces,
             List<OpeningSupply> supplies,
             List<OpeningBalance> balances) {}
 
+    /** The one opening of a shop: a second one cannot come into being beside it. */
+    static final UUID ONLY = UUID.fromString("6f70656e-696e-4700-8000-000000000001");
+
     private @Nullable BigDecimal odometer;
+
+    @Column(name = "last_closing_minor")
+    private @Nullable Amount lastClosing;
 
     @ElementCollection
     @CollectionTable(name = "opening_piece", joinColumns = @JoinColumn(name = "opening_id"))
@@ -100,6 +112,7 @@ public class Opening extends Document {
     public final void rewrite(Content content) {
         redate(content.date(), content.note());
         odometer = content.odometer();
+        lastClosing = content.lastClosing();
         replace(pieces, content.pieces());
         replace(supplies, content.supplies());
         replace(balances, content.balances());
@@ -117,7 +130,14 @@ public class Opening extends Document {
     }
 
     public Content content() {
-        return new Content(date(), note(), odometer, List.copyOf(pieces), List.copyOf(supplies), List.copyOf(balances));
+        return new Content(
+                date(),
+                note(),
+                odometer,
+                lastClosing,
+                List.copyOf(pieces),
+                List.copyOf(supplies),
+                List.copyOf(balances));
     }
 
     private static List<Move> piece(OpeningPiece piece) {

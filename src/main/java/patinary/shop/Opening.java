@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.UUID;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -17,12 +19,22 @@ class Opening {
     private final Shops shops;
     private final People people;
     private final PasswordEncoder passwords;
+    private final MoneyPlaces places;
+    private final MessageSource messages;
     private final Clock clock;
 
-    Opening(Shops shops, People people, PasswordEncoder passwords, Clock clock) {
+    Opening(
+            Shops shops,
+            People people,
+            PasswordEncoder passwords,
+            MoneyPlaces places,
+            MessageSource messages,
+            Clock clock) {
         this.shops = shops;
         this.people = people;
         this.passwords = passwords;
+        this.places = places;
+        this.messages = messages;
         this.clock = clock;
     }
 
@@ -39,6 +51,14 @@ class Opening {
         String hash = Objects.requireNonNull(passwords.encode(form.password));
         people.save(new Person(UUID.randomUUID(), form.ownerName, hash, Role.OWNER, clock.instant()));
         shops.save(shop(form, currency));
+        place("shop.place.cash", MoneyPlace.Kind.CASH);
+        place("shop.place.bank", MoneyPlace.Kind.BANK);
+    }
+
+    /** Every shop has these two; she renames them or adds others. */
+    private void place(String name, MoneyPlace.Kind kind) {
+        String text = messages.getMessage(name, null, LocaleContextHolder.getLocale());
+        places.save(new MoneyPlace(UUID.randomUUID(), text, kind));
     }
 
     private Shop shop(SetupForm form, ShopCurrency currency) {
