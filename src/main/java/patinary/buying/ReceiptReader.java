@@ -87,8 +87,8 @@ class ReceiptReader {
     }
 
     private @Nullable UUID source(Answers answers, ReceiptForm form) {
-        UUID source = answers.optionalId("source", form.source, "buying.error.source")
-                .orElse(null);
+        UUID source =
+                answers.optionalId("source", form.source, "buying.error.source").orElse(null);
         if (source != null && sources.findById(source).isEmpty()) {
             answers.wrong("source", "buying.error.source");
         }
