@@ -102,8 +102,8 @@ class BenchList {
     private static String where(Filter filter, Map<String, Object> parameters) {
         StringBuilder where = new StringBuilder(" where 1 = 1");
         if (!filter.words().isBlank()) {
-            where.append("""
-                     and (lower(e.done) like :words or lower(d.note) like :words
+            where.append(" and ").append("""
+                    (lower(e.done) like :words or lower(d.note) like :words
                           or exists (select 1 from bench_piece bp join piece p on p.id = bp.piece_id
                                      where bp.bench_entry_id = e.id
                                        and (lower(p.code) like :words or lower(p.title) like :words))
