@@ -27,7 +27,8 @@ class ErrorMessagesTest {
         Stream<String> findings = Arrays.stream(Finding.What.values()).map(what -> "exchange.check." + word(what));
 
         assertThat(messages.stringPropertyNames())
-                .containsAll(Stream.of(types, rules, findings).flatMap(keys -> keys).toList());
+                .containsAll(
+                        Stream.of(types, rules, findings).flatMap(keys -> keys).toList());
     }
 
     private static String word(Enum<?> value) {
