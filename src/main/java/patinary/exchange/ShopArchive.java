@@ -46,7 +46,7 @@ public class ShopArchive {
         try (ArchiveSource source = Files.isDirectory(archive) ? new FolderSource(archive) : new ZipSource(archive)) {
             load(source, progress);
         } catch (ZipException noZip) {
-            throw new ArchiveRefused(ArchiveError.ofFile(archive.getFileName().toString(), "no-zip"));
+            throw new ArchiveRefused(ArchiveError.ofFile("", "no-zip"));
         }
     }
 

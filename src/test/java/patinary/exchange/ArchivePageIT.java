@@ -49,6 +49,16 @@ class ArchivePageIT {
         web.perform(multipart("/shop/archive").file(file(zip)).with(InventedShop.owner()))
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("an archive without it is no shop")));
+        byte[] wrong = zip(
+                "shop.csv",
+                "name,currency,minor_digits,costing_method,hourly_rate,tax_table,first_day,time_zone\r\n"
+                        + "Invented,USD,2,FIFO,20,<b>,2025-01-01,UTC\r\n");
+        web.perform(multipart("/shop/archive").file(file(wrong)).with(InventedShop.owner()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("line 2")))
+                .andExpect(content().string(containsString("column hourly_rate")))
+                .andExpect(content().string(containsString("An amount is written like 12.50")))
+                .andExpect(content().string(containsString("<q>&lt;b&gt;</q>")));
         web.perform(multipart("/shop/archive").file(file("no zip".getBytes())).with(InventedShop.owner()))
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("This is no zip file")));
