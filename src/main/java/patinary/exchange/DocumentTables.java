@@ -16,6 +16,9 @@ final class DocumentTables {
             document("opening", DocumentKind.OPENING)
                     .decimal("odometer", 11, 1)
                     .optional()
+                    .amount("last_closing")
+                    .zeroOrMore()
+                    .optional()
                     .done(),
             linesOf("opening", "opening_piece")
                     .key("opening_id", "piece_id")

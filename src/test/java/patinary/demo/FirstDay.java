@@ -18,7 +18,7 @@ final class FirstDay {
 
     void open() {
         UUID opening = shop.id("opening");
-        shop.rows.add("opening", shop.document(opening, "Counted on New Year's Day", "48211.5"));
+        shop.rows.add("opening", shop.document(opening, "Counted on New Year's Day", "48211.5", ""));
         for (State.Piece piece : finding.pieces(16)) {
             boolean known = shop.draws.chance(0.5);
             shop.rows.add("opening_piece", opening, piece.id, usd(piece.value / 6), known);

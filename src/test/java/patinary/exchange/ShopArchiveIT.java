@@ -42,8 +42,8 @@ class ShopArchiveIT {
             .with("piece.csv", "id,code,title,kind_id,style_id,material,area_cm2,place,note", B + ",P-1,Box,,,,,,")
             .with(
                     "opening.csv",
-                    "id,date,note,recorded_at,odometer",
-                    C + ",2025-01-01,\"first\nday\",2025-01-01T08:00:00.250Z,1234.5")
+                    "id,date,note,recorded_at,odometer,last_closing",
+                    C + ",2025-01-01,\"first\nday\",2025-01-01T08:00:00.250Z,1234.5,88.00")
             .with("opening_piece.csv", "opening_id,piece_id,cost,known", C + "," + B + ",4.50,no");
 
     @Test
