@@ -24,6 +24,7 @@ import java.util.Set;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestMapping;
 
 /** The rules of the house that a compiler does not keep. */
 @AnalyzeClasses(packages = "patinary", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -124,8 +125,12 @@ class ArchitectureTest {
             @Override
             public void check(JavaClass controller, ConditionEvents events) {
                 for (JavaMethod method : controller.getMethods()) {
-                    boolean takes =
-                            method.getRawParameterTypes().stream().anyMatch(type -> type.isAnnotatedWith(Entity.class));
+                    // Only these methods are called with what a request carries.
+                    boolean asked = method.isMetaAnnotatedWith(RequestMapping.class)
+                            || method.isAnnotatedWith(ModelAttribute.class);
+                    boolean takes = asked
+                            && method.getRawParameterTypes().stream()
+                                    .anyMatch(type -> type.isAnnotatedWith(Entity.class));
                     boolean offers = method.isAnnotatedWith(ModelAttribute.class)
                             && method.getRawReturnType().isAnnotatedWith(Entity.class);
                     if (takes || offers) {

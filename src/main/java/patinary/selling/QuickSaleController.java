@@ -121,7 +121,9 @@ class QuickSaleController {
                         field(error.getField()), String.valueOf(error.getCode()), error.getArguments(), null));
         if (content.isPresent()) {
             try {
-                documents.record(new Sale(id, content.get()));
+                Sale handedOver = new Sale(id, content.get());
+                handedOver.posted(content.get().date());
+                documents.record(handedOver);
             } catch (Refused refused) {
                 refusal.tell(errors, refused);
             }

@@ -8,6 +8,7 @@ import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.ModelAndView;
 
 /** Turns what went wrong in a controller into a page that says so kindly and gives nothing away. */
@@ -16,6 +17,12 @@ class Failures {
 
     @ExceptionHandler
     ModelAndView notFound(NotFound missing) {
+        return page("error/404", HttpStatus.NOT_FOUND);
+    }
+
+    /** An address with a misspelt id leads nowhere, as one with an unknown id does. */
+    @ExceptionHandler
+    ModelAndView misspelt(MethodArgumentTypeMismatchException misspelt) {
         return page("error/404", HttpStatus.NOT_FOUND);
     }
 

@@ -268,6 +268,8 @@ class SellingIT {
                 .andExpect(redirectedUrl("/sales/quick"));
         assertThat(goods.money(goods.cash)).isEqualTo(4200);
         assertThat(offerState(offer)).isEqualTo("SOLD");
+        mvc.perform(get("/sales?only=unposted").with(InventedShop.owner()))
+                .andExpect(content().string(org.hamcrest.Matchers.not(containsString("42.00"))));
     }
 
     private MockHttpServletRequestBuilder setAndBrushes(UUID sale) {

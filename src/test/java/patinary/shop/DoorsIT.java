@@ -20,6 +20,7 @@ import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.http.HttpMethod;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
+import org.springframework.test.web.servlet.result.MockMvcResultMatchers;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
@@ -38,6 +39,12 @@ class DoorsIT {
     @Autowired
     @Qualifier("requestMappingHandlerMapping")
     private RequestMappingHandlerMapping routes;
+
+    @Test
+    void aMisspeltAddressLeadsToAKindPage() throws Exception {
+        mvc.perform(MockMvcRequestBuilders.get("/pieces/not-a-piece").with(InventedShop.owner()))
+                .andExpect(MockMvcResultMatchers.status().isNotFound());
+    }
 
     @Test
     void everyRouteNeedsASignIn() throws Exception {
