@@ -130,7 +130,7 @@ final class Selling {
                         passed,
                         usd(fee),
                         fee == 0 ? "" : shop.id(place),
-                        post ? shop.day.plusDays(1) : ""));
+                        post ? shop.day.plusDays(1) : shop.day));
         shop.taxDue += passed ? 0 : tax;
         shop.pay(place, -fee);
         payments(id, place, due);

@@ -8,18 +8,25 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
+import patinary.testing.TestDatabase;
 
-/** The packed program as people start it; on the embedded database, in a folder of its own. */
-@EnabledIfSystemProperty(named = "patinary.test.database", matches = "h2")
+/** The packed program as people start it, on an empty database of its own. */
 class CommandsIT {
 
     private record Ended(int code, String out) {}
 
     @TempDir
     private Path folder;
+
+    private List<String> database = List.of();
+
+    @BeforeEach
+    void openDatabase() {
+        database = TestDatabase.scratch(folder.resolve("data"));
+    }
 
     @Test
     void loadsExportsAndChecks() throws Exception {
@@ -49,11 +56,10 @@ class CommandsIT {
     }
 
     private Ended run(String... words) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                System.getProperty("patinary.jar"),
-                "--data=" + folder.resolve("data")));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        database.forEach(property -> command.add("-D" + property));
+        command.addAll(List.of("-jar", System.getProperty("patinary.jar"), "--data=" + folder.resolve("data")));
         command.addAll(List.of(words));
         Path output = Files.createTempFile(folder, "output", ".txt");
         Process process = new ProcessBuilder(command)

@@ -1,0 +1,122 @@
+package patinary.whole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.springframework.beans.factory.annotation.Autowired;
+import patinary.exchange.Progress;
+import patinary.exchange.ShopArchive;
+import patinary.testing.Browser;
+import patinary.testing.ShopTest;
+
+/**
+ * Every page that a link of the demo shop leads to, one of each kind: it opens, the accessibility rules find nothing on it, it
+ * does not scroll sideways on a narrow phone, a phone or a laptop, and what is pressed is large enough for a finger.
+ * Takes a picture of each at phone and laptop size.
+ */
+@ShopTest
+@ExtendWith(Browser.class)
+class EveryPageIT {
+
+    private static final Path PICTURES = Path.of("target", "screenshots", "every");
+    private static final int PHONE = 390;
+    private static final String SMALL = """
+            () => [...document.querySelectorAll('main button, main input, main select, main summary, main .buttons a, nav a')]
+              .filter(e => e.type !== 'hidden' && !e.classList.contains('sr') && e.checkVisibility()
+                  && e.getClientRects().length)
+              .map(e => {
+                const tick = e.type === 'radio' || e.type === 'checkbox';
+                const box = ((tick && (e.closest('.tick') || e.closest('label'))) || e).getBoundingClientRect();
+                return [e.outerHTML.slice(0, 90), box.width, box.height];
+              })
+              .filter(([, w, h]) => w < 44 || h < 43.5)
+              .map(String)""";
+
+    @Autowired
+    private ShopArchive archive;
+
+    private final List<String> faults = new ArrayList<>();
+
+    @Test
+    void isOpenAndFitForEverybody(Browser.Visit visit) throws IOException {
+        archive.load(Path.of("db", "demo"), Progress.SILENT);
+        visit.signIn();
+        Set<String> seen = new LinkedHashSet<>();
+        Deque<String> ahead = new ArrayDeque<>(List.of("/", "/no-such-page"));
+        while (!ahead.isEmpty()) {
+            String path = ahead.poll();
+            if (!isFile(path) && seen.add(shape(path))) {
+                ahead.addAll(look(visit, path));
+            }
+        }
+        assertThat(faults).isEmpty();
+        assertThat(seen).hasSizeGreaterThan(85);
+    }
+
+    private List<String> look(Browser.Visit visit, String path) {
+        Page page = visit.page();
+        page.setViewportSize(PHONE, 844);
+        Response answer = page.navigate(page.url().replaceFirst("(//[^/]+).*", "$1") + path);
+        if (answer.status() >= 400 && !path.equals("/no-such-page")) {
+            faults.add(path + " answered " + answer.status());
+            return List.of();
+        }
+        for (Rule finding : new AxeBuilder(page).analyze().getViolations()) {
+            faults.add(path + ": " + finding.getId() + " "
+                    + finding.getNodes().get(0).getHtml());
+        }
+        Object small = page.evaluate(SMALL);
+        if (!List.of().equals(small)) {
+            faults.add(path + " has small targets: " + small);
+        }
+        picture(page, path, "phone");
+        for (int width : new int[] {320, PHONE, 1280}) {
+            page.setViewportSize(width, 844);
+            Object beyond =
+                    page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            if (((Number) beyond).doubleValue() > 0) {
+                faults.add(path + " scrolls sideways by " + beyond + " at " + width);
+            }
+        }
+        picture(page, path, "laptop");
+        return links(page);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> links(Page page) {
+        List<String> all =
+                (List<String>) page.evalOnSelectorAll("a[href]", "all => all.map(a => a.getAttribute('href'))");
+        return all.stream().filter(link -> link.startsWith("/")).toList();
+    }
+
+    private static void picture(Page page, String path, String sight) {
+        String name = shape(path).replaceAll("\\W+", "_") + "-" + sight + ".png";
+        page.screenshot(
+                new Page.ScreenshotOptions().setPath(PICTURES.resolve(name)).setFullPage(true));
+    }
+
+    /** Pages that differ only in which row they show are one kind of page. */
+    private static String shape(String path) {
+        return path.replaceAll("[?#].*", "")
+                .replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "one")
+                .replaceAll("/\\d{4}(?=/|$)", "/year")
+                .replaceAll("on-the-shelf/.*", "on-the-shelf/one");
+    }
+
+    private static boolean isFile(String path) {
+        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip)|.*/download");
+    }
+}
