@@ -34,6 +34,10 @@ final class CountedSupply {
         layers.addLast(new Layer(quantity, cost));
         latestQuantity = quantity;
         latestCost = cost;
+        serveWaiting(ord);
+    }
+
+    private void serveWaiting(long ord) {
         waiting.forEach(drain -> draw(ord, drain));
         waiting.removeIf(drain -> drain.waiting.signum() == 0);
     }
@@ -58,7 +62,7 @@ final class CountedSupply {
         } else if (missing.signum() < 0) {
             BigDecimal beyond = lessUsed(ord, missing.negate());
             notes.add(beyond.signum() > 0 ? "over, some found" : "over, on the uses");
-            found = find(beyond);
+            found = find(ord, beyond);
         } else {
             notes.add("as the books");
         }
@@ -122,27 +126,31 @@ final class CountedSupply {
     private BigDecimal lessUsed(long ord, BigDecimal back) {
         BigDecimal used = byEye.stream().map(drain -> drain.quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal given = back.min(used);
-        List<Layer> returned = new ArrayList<>();
+        BigDecimal returned = BigDecimal.ZERO;
+        long returnedCost = 0;
         for (Drain drain : byEye) {
             BigDecimal less = given.multiply(drain.quantity).divide(used, MathContext.DECIMAL128);
+            BigDecimal before = drain.priced();
             BigDecimal unpriced = less.min(drain.waiting);
             BigDecimal priced = less.subtract(unpriced);
             drain.waiting = drain.waiting.subtract(unpriced);
             if (priced.signum() > 0) {
-                long cost = Cents.halfUp(priced.multiply(BigDecimal.valueOf(drain.cost)), drain.priced());
-                returned.add(new Layer(priced, cost));
+                long cost = Cents.halfUp(priced.multiply(BigDecimal.valueOf(drain.cost)), before);
+                returned = returned.add(priced);
+                returnedCost += cost;
                 charge(ord, drain, -cost);
             }
             drain.quantity = drain.quantity.subtract(less);
         }
         waiting.removeIf(drain -> drain.waiting.signum() == 0);
-        for (int i = returned.size() - 1; i >= 0; i--) {
-            layers.addFirst(returned.get(i));
+        if (returned.signum() > 0) {
+            layers.addFirst(new Layer(returned, returnedCost));
         }
         return back.subtract(given);
     }
 
-    private long find(BigDecimal quantity) {
+    /** What is found is stock like any other: what still waits draws on it at once. */
+    private long find(long ord, BigDecimal quantity) {
         if (quantity.signum() == 0) {
             return 0;
         }
@@ -150,6 +158,7 @@ final class CountedSupply {
                 ? 0
                 : Cents.halfUp(quantity.multiply(BigDecimal.valueOf(latestCost)), latestQuantity);
         layers.addLast(new Layer(quantity, cost));
+        serveWaiting(ord);
         return cost;
     }
 }
