@@ -145,6 +145,7 @@ final class CountedSupply {
         waiting.removeIf(drain -> drain.waiting.signum() == 0);
         if (returned.signum() > 0) {
             layers.addFirst(new Layer(returned, returnedCost));
+            serveWaiting(ord);
         }
         return back.subtract(given);
     }
