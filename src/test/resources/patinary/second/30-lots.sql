@@ -1,0 +1,126 @@
+-- Cost that reached a piece, by the document that brought it; receipts and opening first.
+create table piece_cost (
+    ord bigint not null,
+    piece varchar not null,
+    amount bigint not null,
+    supply varchar
+);
+
+delete from to_share;
+insert into to_share
+select l.receipt_id || '/' || l.line, p.piece_id, l.landed, cast(p.weight as numeric(30, 14))
+from landing l
+join receipt_piece p on p.receipt_id = l.receipt_id and cast(p.line as int) = l.line
+where l.kind = 'PIECES';
+
+insert into piece_cost
+select d.ord, s.part, s.amount, null from shared s join doc d on d.id = substring(s.grp, 1, 36);
+
+insert into piece_cost
+select d.ord, o.piece_id, cents(o.cost), null from opening_piece o join doc d on d.id = o.opening_id;
+
+-- Lots, as they come to bench and shelf.
+create table lot (
+    ord bigint not null,
+    line int not null,
+    supply varchar not null,
+    place varchar not null,
+    quantity numeric(30, 14) not null,
+    cost bigint not null
+);
+
+insert into lot
+select d.ord, cast(o.line as int), o.supply_id, o.place, cast(o.quantity as numeric(30, 14)), cents(o.cost)
+from opening_supply o join doc d on d.id = o.opening_id;
+
+insert into lot
+select d.ord, l.line, r.supply_id, case l.kind when 'SHELF' then 'SHELF' else 'BENCH' end,
+       cast(r.quantity as numeric(30, 14)) * cast(r.content as numeric(30, 14)), l.landed
+from landing l
+join receipt_line r on r.receipt_id = l.receipt_id and cast(r.line as int) = l.line
+join doc d on d.id = l.receipt_id
+where l.kind in ('SUPPLY', 'SHELF');
+
+-- What takes supplies away: uses, returns, takings, retail sold.
+create table drain (
+    ord bigint not null,
+    line int not null,
+    supply varchar not null,
+    place varchar not null,
+    quantity numeric(30, 14) not null,
+    by_eye varchar not null
+);
+
+insert into drain
+select d.ord, cast(u.line as int), u.supply_id, 'BENCH', cast(u.quantity as numeric(30, 14)), u.estimated
+from bench_use u join doc d on d.id = u.bench_entry_id;
+
+insert into drain
+select d.ord, cast(r.line as int), r.supply_id, r.place, cast(r.quantity as numeric(30, 14)), 'no'
+from supplier_return_supply r join doc d on d.id = r.supplier_return_id;
+
+insert into drain
+select d.ord, 1, t.supply_id, 'SHELF', cast(t.quantity as numeric(30, 14)), 'no'
+from taking t join doc d on d.id = t.id;
+
+insert into drain
+select d.ord, cast(l.line as int), l.supply_id, 'SHELF',
+       cast(l.quantity as numeric(30, 14)) * cast(l.content as numeric(30, 14)), 'no'
+from sale_line l join doc d on d.id = l.sale_id
+where l.supply_id is not null;
+
+-- Supplies that were counted somewhere; there a count may change what went before, and intervals do not reach.
+create view counted as select distinct supply_id as supply, place from supply_count;
+
+-- First in, first out as intervals: lots laid end to end, drains laid end to end, matched where they overlap.
+create view lot_span as
+select l.*, sum(quantity) over (partition by supply, place order by ord, line) as upto from lot l;
+
+create view drain_span as
+select r.*, sum(quantity) over (partition by supply, place order by ord, line) as upto from drain r;
+
+create view match as
+select supply, place, lot_ord, drain_ord, drain_line, greatest(lot_ord, drain_ord) as ord, upper_end - lower_end as quantity,
+       half_up(cost * (upper_end - lot_from), lot_quantity) - half_up(cost * (lower_end - lot_from), lot_quantity) as amount
+from (
+    select l.supply, l.place, l.ord as lot_ord, r.ord as drain_ord, r.line as drain_line, l.cost, l.quantity as lot_quantity,
+           l.upto - l.quantity as lot_from,
+           greatest(l.upto - l.quantity, r.upto - r.quantity) as lower_end, least(l.upto, r.upto) as upper_end
+    from lot_span l
+    join drain_span r on r.supply = l.supply and r.place = l.place
+)
+where upper_end > lower_end;
+
+-- What each drain cost, and on which document that cost came to light.
+create table outflow (
+    ord bigint not null,
+    drain_ord bigint not null,
+    drain_line int not null,
+    supply varchar not null,
+    place varchar not null,
+    amount bigint not null
+);
+
+insert into outflow
+select ord, drain_ord, drain_line, supply, place, amount
+from match where place = 'SHELF' and (supply, place) not in (select supply, place from counted);
+
+-- What was taken from the shelf is a lot of the bench, at what it cost there.
+insert into lot
+select m.drain_ord, row_number() over (partition by m.drain_ord order by m.lot_ord), m.supply, 'BENCH', m.quantity, m.amount
+from match m join doc d on d.ord = m.drain_ord
+where m.place = 'SHELF' and d.kind = 'taking';
+
+insert into outflow
+select ord, drain_ord, drain_line, supply, place, amount
+from match where place = 'BENCH' and (supply, place) not in (select supply, place from counted);
+
+-- What counts do beyond the uses: positive leaves to write-offs, negative was found.
+create table count_result (
+    ord bigint not null,
+    supply varchar not null,
+    place varchar not null,
+    quantity numeric(30, 14) not null,
+    written_off bigint not null,
+    found bigint not null
+);

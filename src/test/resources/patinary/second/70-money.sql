@@ -1,0 +1,27 @@
+-- What never touches stock.
+insert into entry (doc, account, category, amount) select id, 'EXPENSE', category, cents(amount) from expense;
+insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, -cents(amount) from expense;
+insert into entry (doc, account, category, amount) select id, 'OTHER_INCOME', category, -cents(amount) from other_income;
+insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, cents(amount) from other_income;
+insert into entry (doc, account, amount) select id, 'SALES_TAX_DUE', cents(amount) from sales_tax_paid;
+insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, -cents(amount) from sales_tax_paid;
+insert into entry (doc, account, category, amount)
+select id, 'OWNER_' || direction, 'money', case direction when 'IN' then -1 else 1 end * cents(amount) from owner_money;
+insert into entry (doc, account, place, amount)
+select id, 'MONEY', place_id, case direction when 'IN' then 1 else -1 end * cents(amount) from owner_money;
+insert into entry (doc, account, place, amount) select id, 'MONEY', to_place_id, cents(amount) from money_move;
+insert into entry (doc, account, place, amount) select id, 'MONEY', from_place_id, -cents(amount) from money_move;
+
+insert into entry (doc, account, amount)
+select id, 'VEHICLE', half_up(cast(miles as numeric(12, 4)) * cast(rate as numeric(12, 4)) * 100, 1) from trip;
+insert into entry (doc, account, category, amount)
+select id, 'OWNER_IN', 'vehicle', -half_up(cast(miles as numeric(12, 4)) * cast(rate as numeric(12, 4)) * 100, 1) from trip;
+
+-- The first day: everything stands against one account. Owed amounts are typed as amounts and stand as credits.
+insert into entry (doc, account, place, amount)
+select opening_id, account, place_id,
+       case when account in ('MONEY', 'RECEIVABLE', 'STORE_CREDIT_HELD') then 1 else -1 end * cents(amount)
+from opening_balance;
+
+insert into entry (doc, account, amount)
+select e.doc, 'OPENING', -sum(e.amount) from entry e join doc d on d.id = e.doc where d.kind = 'opening' group by e.doc;
