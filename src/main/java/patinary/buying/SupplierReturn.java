@@ -105,7 +105,7 @@ public class SupplierReturn extends Document {
     public List<Move> moves() {
         Tags tags = Tags.category(CATEGORY);
         List<Move> moves = new ArrayList<>();
-        pieces.stream().sorted().forEach(piece -> moves.add(new Move.PieceOut(piece, Account.WRITE_OFFS)));
+        pieces.stream().sorted().forEach(piece -> moves.add(new Move.PieceOut(piece, Account.WRITE_OFFS, CATEGORY)));
         supplies.forEach(supply -> moves.add(new Move.SupplyOut(
                 supply.supplyId(),
                 supply.place(),

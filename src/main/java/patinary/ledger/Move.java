@@ -3,6 +3,7 @@ package patinary.ledger;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 
 /**
@@ -28,8 +29,16 @@ public sealed interface Move {
     /** Cost is added to a piece: one side only, the document posts the other. */
     record PieceIn(UUID piece, Amount cost, boolean estimated) implements Move {}
 
-    /** A piece leaves with all its landed cost; both sides. */
-    record PieceOut(UUID piece, Account to) implements Move {}
+    /**
+     * A piece leaves with all its landed cost; both sides.
+     *
+     * @param category tells why on accounts that pieces leave to for several reasons, or null
+     */
+    record PieceOut(UUID piece, Account to, @Nullable String category) implements Move {
+        public PieceOut(UUID piece, Account to) {
+            this(piece, to, null);
+        }
+    }
 
     /** A sold piece comes back with its landed cost; both sides. */
     record PieceBack(UUID piece) implements Move {}

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 import patinary.money.Shares;
 
@@ -16,6 +17,7 @@ final class PieceBook {
 
     private static final class State {
         private Account account = Account.PIECES;
+        private @Nullable String category;
         private List<PieceShare> partOf = List.of();
         private Amount exact = Amount.ZERO;
         private Amount estimated = Amount.ZERO;
@@ -48,7 +50,7 @@ final class PieceBook {
             return;
         }
         state.add(amount, tags.estimated());
-        journal.post(state.account, tags.withPiece(piece), amount);
+        journal.post(state.account, tags.withPiece(piece).withCategory(state.category), amount);
     }
 
     /** Shares cost over pieces; one-sided. */
@@ -60,13 +62,13 @@ final class PieceBook {
         }
     }
 
-    void out(UUID piece, Account to) {
-        State state = state(piece);
+    void out(Move.PieceOut move) {
+        State state = state(move.piece());
         if (state.gone()) {
-            journal.problem(Problem.Reason.PIECE_ALREADY_GONE, piece);
+            journal.problem(Problem.Reason.PIECE_ALREADY_GONE, move.piece());
             return;
         }
-        transfer(piece, state, to);
+        transfer(move.piece(), state, move.to(), move.category());
     }
 
     void back(UUID piece) {
@@ -75,7 +77,7 @@ final class PieceBook {
             journal.problem(Problem.Reason.PIECE_NOT_SOLD, piece);
             return;
         }
-        transfer(piece, state, Account.PIECES);
+        transfer(piece, state, Account.PIECES, null);
     }
 
     /** Refuses before it touches anything: a regrouping done by halves would lose cost. */
@@ -110,13 +112,15 @@ final class PieceBook {
         return !gone.isEmpty();
     }
 
-    private void transfer(UUID piece, State state, Account to) {
-        Tags tags = Tags.piece(piece);
-        journal.post(state.account, tags, state.exact.negated());
-        journal.post(state.account, tags.withEstimated(true), state.estimated.negated());
-        journal.post(to, tags, state.exact);
-        journal.post(to, tags.withEstimated(true), state.estimated);
+    private void transfer(UUID piece, State state, Account to, @Nullable String category) {
+        Tags before = Tags.piece(piece).withCategory(state.category);
+        Tags after = Tags.piece(piece).withCategory(category);
+        journal.post(state.account, before, state.exact.negated());
+        journal.post(state.account, before.withEstimated(true), state.estimated.negated());
+        journal.post(to, after, state.exact);
+        journal.post(to, after.withEstimated(true), state.estimated);
         state.account = to;
+        state.category = category;
     }
 
     private void empty(UUID piece, State state) {

@@ -72,7 +72,7 @@ public final class Replay {
         } else if (move instanceof Move.PieceIn in) {
             pieces.in(in.piece(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
         } else if (move instanceof Move.PieceOut out) {
-            pieces.out(out.piece(), out.to());
+            pieces.out(out);
         } else if (move instanceof Move.PieceBack back) {
             pieces.back(back.piece());
         } else if (move instanceof Move.Regroup regroup) {

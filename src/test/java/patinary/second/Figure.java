@@ -94,7 +94,7 @@ enum Figure {
 
     CATEGORIES("""
             select extract(year from on_day), account, category, sum(amount) from books
-            where account in ('EXPENSE', 'OTHER_INCOME', 'FEES', 'POSTAGE', 'OWNER_OUT')
+            where account in ('EXPENSE', 'OTHER_INCOME', 'FEES', 'POSTAGE', 'OWNER_OUT', 'WRITE_OFFS')
             group by extract(year from on_day), account, category having sum(amount) <> 0 order by 1, 2, 3"""),
 
     VEHICLE("select doc, sum(amount) from books where account = 'VEHICLE' group by doc order by 1");
