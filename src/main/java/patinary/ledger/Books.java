@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -59,6 +60,22 @@ public class Books {
     }
 
     /**
+     * Takes over a later step of a document, such as a new price of an offer or the day on which a sale was sent. The
+     * document keeps its date, which may lie in a sealed year; the step may not, and it moves no postings there.
+     *
+     * @param step the day of the step
+     * @throws Refused where the step is dated in a sealed year
+     */
+    public void continued(Document document, LocalDate step) {
+        lock();
+        if (!document.date().equals(document.storedDate())) {
+            throw new IllegalArgumentException("A step does not move the document to another day");
+        }
+        refuseSealed(document, List.of(step));
+        derive();
+    }
+
+    /**
      * Removes a document.
      *
      * @throws Refused where others rest on it, or its year is sealed
@@ -106,10 +123,34 @@ public class Books {
                 .filter(entry -> !entry.getValue().equals(stored.get(entry.getKey())))
                 .map(Map.Entry::getValue)
                 .toList();
+        refuseRewritten(stored, stale, fresh);
         postings.delete(stale);
         postings.insert(fresh);
         if (!result.uncosted().isEmpty() || !postings.uncosted().isEmpty()) {
             postings.replaceUncosted(result.uncosted());
+        }
+    }
+
+    /**
+     * Whatever the reason, for instance another costing method: no posting of a sealed year is ever rewritten. Only a shop
+     * that was just brought in, which has no postings yet, gets those of its sealed years.
+     */
+    private void refuseRewritten(Map<UUID, List<Posting>> stored, List<UUID> stale, List<List<Posting>> fresh) {
+        if (stored.isEmpty()) {
+            return;
+        }
+        Stream<Posting> touched = Stream.concat(
+                stale.stream().map(stored::get).flatMap(List::stream),
+                fresh.stream().flatMap(List::stream));
+        LocalDate last = documents.sealedUpTo().orElse(LocalDate.MIN);
+        List<Problem> problems = touched.map(Posting::document)
+                .distinct()
+                .filter(document -> !document.date().isAfter(last))
+                .limit(1)
+                .map(document -> new Problem(document, Problem.Reason.YEAR_SEALED, null))
+                .toList();
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
         }
     }
 
@@ -122,6 +163,10 @@ public class Books {
     private void refuseSealed(Document document) {
         List<LocalDate> dates = new ArrayList<>(List.of(document.date()));
         Optional.ofNullable(document.storedDate()).ifPresent(dates::add);
+        refuseSealed(document, dates);
+    }
+
+    private void refuseSealed(Document document, List<LocalDate> dates) {
         documents
                 .sealedUpTo()
                 .filter(last -> dates.stream().anyMatch(date -> !date.isAfter(last)))

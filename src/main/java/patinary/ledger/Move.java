@@ -40,8 +40,8 @@ public sealed interface Move {
         }
     }
 
-    /** A sold piece comes back with its landed cost; both sides. */
-    record PieceBack(UUID piece) implements Move {}
+    /** A piece that a sale took comes back with its landed cost; both sides. */
+    record PieceBack(UUID piece, UUID sale) implements Move {}
 
     /** Pieces are joined into, or split from, others: their landed cost is shared anew; both sides. */
     record Regroup(List<UUID> from, List<PieceShare> to) implements Move {

@@ -18,6 +18,7 @@ final class PieceBook {
     private static final class State {
         private Account account = Account.PIECES;
         private @Nullable String category;
+        private @Nullable UUID takenBy;
         private List<PieceShare> partOf = List.of();
         private Amount exact = Amount.ZERO;
         private Amount estimated = Amount.ZERO;
@@ -71,13 +72,14 @@ final class PieceBook {
         transfer(move.piece(), state, move.to(), move.category());
     }
 
-    void back(UUID piece) {
-        State state = state(piece);
-        if (state.account != Account.COST_OF_PIECES) {
-            journal.problem(Problem.Reason.PIECE_NOT_SOLD, piece);
+    /** Only out of the sale that took it: a piece sold again meanwhile belongs to its newer sale. */
+    void back(Move.PieceBack move) {
+        State state = state(move.piece());
+        if (state.account != Account.COST_OF_PIECES || !move.sale().equals(state.takenBy)) {
+            journal.problem(Problem.Reason.PIECE_NOT_SOLD, move.piece());
             return;
         }
-        transfer(piece, state, Account.PIECES, null);
+        transfer(move.piece(), state, Account.PIECES, null);
     }
 
     /** Refuses before it touches anything: a regrouping done by halves would lose cost. */
@@ -121,6 +123,7 @@ final class PieceBook {
         journal.post(to, after.withEstimated(true), state.estimated);
         state.account = to;
         state.category = category;
+        state.takenBy = journal.document().id();
     }
 
     private void empty(UUID piece, State state) {

@@ -74,7 +74,7 @@ public final class Replay {
         } else if (move instanceof Move.PieceOut out) {
             pieces.out(out);
         } else if (move instanceof Move.PieceBack back) {
-            pieces.back(back.piece());
+            pieces.back(back);
         } else if (move instanceof Move.Regroup regroup) {
             pieces.regroup(regroup.from(), regroup.to());
         }

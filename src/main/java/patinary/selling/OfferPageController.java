@@ -73,7 +73,7 @@ class OfferPageController {
         LocalDate day = days.read(answers, "date", form.date);
         Amount price = form.act.equals("price") ? answers.amount("price", form.price) : Amount.ZERO;
         if (!errors.hasErrors()) {
-            take(id, form, content -> next(form.act, content, day, price), errors, answers);
+            take(id, form, day, content -> next(form.act, content, day, price), errors, answers);
         }
         if (errors.hasErrors()) {
             response.setStatus(422);
@@ -109,6 +109,7 @@ class OfferPageController {
     private void take(
             UUID id,
             OfferStep form,
+            LocalDate day,
             Function<Offer.Content, Optional<Offer.Content>> step,
             BindingResult errors,
             Answers answers) {
@@ -119,7 +120,7 @@ class OfferPageController {
             return;
         }
         try {
-            documents.change(Offer.class, id, form.version, offer -> offer.rewrite(then.get()));
+            documents.step(Offer.class, id, form.version, day, offer -> offer.rewrite(then.get()));
         } catch (Refused refused) {
             refusal.tell(errors, refused);
         }

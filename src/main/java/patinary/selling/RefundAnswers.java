@@ -121,7 +121,8 @@ class RefundAnswers {
             Optional<SalePage.Part> part = parts.stream()
                     .filter(one -> line.thing.equals(String.valueOf(thing(one))))
                     .findFirst();
-            if (part.isEmpty()) {
+            boolean again = form.lines.subList(0, i).stream().anyMatch(other -> other.thing.equals(line.thing));
+            if (part.isEmpty() || again) {
                 answers.wrong(at + "amount", "selling.error.thing");
                 continue;
             }

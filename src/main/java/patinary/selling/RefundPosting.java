@@ -35,7 +35,7 @@ final class RefundPosting {
 
     private static Move back(RefundContent refund, RefundLine line) {
         if (line.pieceId() != null) {
-            return new Move.PieceBack(line.pieceId());
+            return new Move.PieceBack(line.pieceId(), refund.saleId());
         }
         return new Move.SupplyBack(
                 Objects.requireNonNull(line.supplyId()),

@@ -74,7 +74,7 @@ class SalePageController {
                 return "redirect:/sales/" + id;
             }
             long version = documents.read(Sale.class, id, Sale::version).orElseThrow();
-            documents.change(Sale.class, id, version, sale -> sale.posted(sent));
+            documents.step(Sale.class, id, version, sent == null ? shop.today() : sent, sale -> sale.posted(sent));
             Notice.next(redirect, sent == null ? "selling.sale.unposted-again" : "selling.sale.posted-done");
         } catch (DateTimeParseException unreadable) {
             Notice.next(redirect, "web.answer.date");

@@ -1,5 +1,6 @@
 package patinary.selling;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -56,12 +57,22 @@ class SellingDocuments {
      */
     <D extends Document> void change(Class<D> type, UUID id, long version, Consumer<D> change) {
         transaction.executeWithoutResult(status -> {
-            D document = books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id));
-            if (document.version() != version) {
-                throw new OptimisticLockingFailureException(type.getSimpleName() + " " + id + " is stale");
-            }
+            D document = current(type, id, version);
             change.accept(document);
             books.changed(document);
+        });
+    }
+
+    /**
+     * Takes a later step of a document, whose own date may lie in a sealed year.
+     *
+     * @param day the day of the step
+     */
+    <D extends Document> void step(Class<D> type, UUID id, long version, LocalDate day, Consumer<D> step) {
+        transaction.executeWithoutResult(status -> {
+            D document = current(type, id, version);
+            step.accept(document);
+            books.continued(document, day);
         });
     }
 
@@ -69,6 +80,14 @@ class SellingDocuments {
     <D extends Document> void remove(Class<D> type, UUID id) {
         transaction.executeWithoutResult(status ->
                 books.remove(books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id))));
+    }
+
+    private <D extends Document> D current(Class<D> type, UUID id, long version) {
+        D document = books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id));
+        if (document.version() != version) {
+            throw new OptimisticLockingFailureException(type.getSimpleName() + " " + id + " is stale");
+        }
+        return document;
     }
 
     private boolean exists(Document document) {

@@ -61,6 +61,16 @@ class PiecesTest {
     }
 
     @Test
+    void aSecondReturnOutOfAnOldSaleDoesNotUndoTheNewerOne() {
+        story.boughtPiece(1, BOWL, 500);
+        UUID first = story.sold(2, BOWL);
+        story.returned(3, BOWL, first);
+        story.sold(4, BOWL);
+        story.returned(5, BOWL, first);
+        assertThat(story.told().problems()).containsExactly(Problem.Reason.PIECE_NOT_SOLD);
+    }
+
+    @Test
     void returnOfWhatWasNotSoldIsRefused() {
         story.boughtPiece(1, BOWL, 500);
         story.returned(2, BOWL);

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 import java.util.stream.IntStream;
@@ -47,6 +49,7 @@ final class RandomHistory {
     private final Random random;
     private final RandomPieces pieces;
     private final List<RetailSale> retailSales = new ArrayList<>();
+    private final Map<UUID, UUID> pieceSales = new HashMap<>();
     private final List<DocumentMoves> documents;
 
     /** How much of a supply a sale took that has not come back. */
@@ -151,7 +154,10 @@ final class RandomHistory {
     private List<Move> sale(DocumentRef ref) {
         List<Move> moves = new ArrayList<>(fixed(Account.MONEY, Account.SALES, amount()));
         for (int line = random.nextInt(3); line > 0; line--) {
-            pieces.sell().ifPresent(piece -> moves.add(new Move.PieceOut(piece, Account.COST_OF_PIECES)));
+            pieces.sell().ifPresent(piece -> {
+                moves.add(new Move.PieceOut(piece, Account.COST_OF_PIECES));
+                pieceSales.put(piece, ref.id());
+            });
         }
         if (chance(2)) {
             Move.SupplyOut retail = out(StockPlace.SHELF, false, new Destination.To(Account.COST_OF_RETAIL, Tags.NONE));
@@ -163,7 +169,7 @@ final class RandomHistory {
 
     private List<Move> refund() {
         List<Move> moves = new ArrayList<>(fixed(Account.REFUNDS, Account.MONEY, amount()));
-        pieces.comeBack().ifPresent(piece -> moves.add(new Move.PieceBack(piece)));
+        pieces.comeBack().ifPresent(piece -> moves.add(new Move.PieceBack(piece, pieceSales.get(piece))));
         if (!retailSales.isEmpty()) {
             RetailSale sale = retailSales.remove(random.nextInt(retailSales.size()));
             BigDecimal part = chance(2) ? sale.quantity() : sale.quantity().min(quantity());

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
 import patinary.ledger.Move.Destination;
@@ -24,6 +26,7 @@ final class Story {
     private static final LocalDate FIRST = LocalDate.of(2025, 1, 1);
 
     private final List<DocumentMoves> documents = new ArrayList<>();
+    private final Map<UUID, UUID> sales = new HashMap<>();
 
     static UUID name(String name) {
         return UUID.nameUUIDFromBytes(name.getBytes(java.nio.charset.StandardCharsets.UTF_8));
@@ -99,11 +102,18 @@ final class Story {
     }
 
     UUID sold(int day, UUID piece) {
-        return document(day, DocumentKind.SALE, new Move.PieceOut(piece, Account.COST_OF_PIECES));
+        UUID sale = document(day, DocumentKind.SALE, new Move.PieceOut(piece, Account.COST_OF_PIECES));
+        sales.put(piece, sale);
+        return sale;
     }
 
     UUID returned(int day, UUID piece) {
-        return document(day, DocumentKind.REFUND, new Move.PieceBack(piece));
+        return returned(day, piece, sales.getOrDefault(piece, piece));
+    }
+
+    /** Comes back out of a sale that need not be its latest. */
+    UUID returned(int day, UUID piece, UUID sale) {
+        return document(day, DocumentKind.REFUND, new Move.PieceBack(piece, sale));
     }
 
     UUID letGo(int day, UUID piece, Account to) {

@@ -79,7 +79,7 @@ class SellingPostingTest {
         assertThat(RefundPosting.moves(refund(Way.PLACE)))
                 .filteredOn(move -> !(move instanceof Move.Post))
                 .containsExactly(
-                        new Move.PieceBack(WorkedSale.TRAY),
+                        new Move.PieceBack(WorkedSale.TRAY, ID),
                         new Move.SupplyBack(WorkedSale.BRUSHES, StockPlace.SHELF, BigDecimal.ONE, ID));
     }
 

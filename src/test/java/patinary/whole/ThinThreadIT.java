@@ -8,10 +8,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionTemplate;
 import patinary.bench.BenchContent;
 import patinary.bench.BenchEntry;
 import patinary.bench.BenchPiece;
@@ -47,6 +49,7 @@ import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyLine;
 import patinary.supplies.SupplyLines;
+import patinary.taxyear.YearSeal;
 import patinary.testing.ShopTest;
 
 /**
@@ -80,6 +83,9 @@ class ThinThreadIT {
 
     @Autowired
     private Channels channels;
+
+    @Autowired
+    private TransactionTemplate transaction;
 
     @Autowired
     private JdbcClient jdbc;
@@ -170,6 +176,49 @@ class ThinThreadIT {
     }
 
     @Test
+    void aSealedYearIsNeverRewrittenButItsOffersGoOn() {
+        books.record(receipt(DAY));
+        books.record(offer(DAY.plusDays(2)));
+        books.record(new YearSeal(UUID.randomUUID(), LocalDate.of(2025, 12, 31), "", 2025, "", 1));
+
+        assertThatThrownBy(() -> books.record(work(DAY.plusDays(1)))).isInstanceOf(Refused.class);
+        UUID offer = jdbc.sql("select id from offer").query(UUID.class).single();
+        inTransaction(offer, open -> books.continued(open, LocalDate.of(2026, 1, 5)));
+        assertThatThrownBy(() -> inTransaction(offer, open -> books.continued(open, LocalDate.of(2025, 12, 31))))
+                .isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> inTransaction(offer, books::changed)).isInstanceOf(Refused.class);
+    }
+
+    private void inTransaction(UUID offer, Consumer<Offer> step) {
+        transaction.executeWithoutResult(
+                state -> step.accept(books.find(Offer.class, offer).orElseThrow()));
+    }
+
+    @Test
+    void anotherCostingMethodIsRefusedWhereItWouldRewriteASealedYear() {
+        books.record(receipt(DAY));
+        books.record(receipt(DAY.plusDays(1), box2(), 3000));
+        books.record(work(DAY.plusDays(2)));
+        books.record(new YearSeal(UUID.randomUUID(), LocalDate.of(2025, 12, 31), "", 2025, "", 1));
+        List<Map<String, Object>> sealed = rows();
+
+        jdbc.sql("update shop set costing_method = 'AVERAGE'").update();
+        assertThatThrownBy(() -> books.rederive()).isInstanceOf(Refused.class);
+
+        assertThat(rows()).isEqualTo(sealed);
+    }
+
+    private UUID box2() {
+        return newPieces.create("Another box", null, null);
+    }
+
+    private List<Map<String, Object>> rows() {
+        return jdbc.sql("select document_id, line, amount_minor from posting order by document_id, line")
+                .query()
+                .listOfRows();
+    }
+
+    @Test
     void thePieceIsFoundThenOnTheBenchThenReadyThenOnOffer() {
         books.record(receipt(DAY));
         assertThat(state()).isEqualTo("FOUND");
@@ -180,6 +229,12 @@ class ThinThreadIT {
     }
 
     private Receipt receipt(LocalDate day) {
+        return receipt(day, box, 2000);
+    }
+
+    /** A box for 10.00 and a jar at a price, with 8 % tax on both. */
+    private Receipt receipt(LocalDate day, UUID piece, long jar) {
+        Amount total = Amount.of((1000 + jar) * 108 / 100);
         return new Receipt(
                 UUID.randomUUID(),
                 new ReceiptContent(
@@ -187,7 +242,7 @@ class ThinThreadIT {
                         "",
                         null,
                         null,
-                        Amount.of(3240),
+                        total,
                         List.of(
                                 new ReceiptLine(
                                         1,
@@ -206,17 +261,17 @@ class ThinThreadIT {
                                         LineKind.SUPPLY,
                                         "Pond green",
                                         ONE,
-                                        Amount.of(2000),
+                                        Amount.of(jar),
                                         null,
                                         null,
                                         false,
                                         paint,
                                         BigDecimal.valueOf(200),
                                         null)),
-                        List.of(new ReceiptPiece(1, box, ONE)),
+                        List.of(new ReceiptPiece(1, piece, ONE)),
                         List.of(new ReceiptCharge(1, ChargeKind.TAX, "Tax", Percent.of("8"), null, false, false)),
                         List.of(),
-                        List.of(new Tender(1, Way.PLACE, cash, Amount.of(3240)))));
+                        List.of(new Tender(1, Way.PLACE, cash, total))));
     }
 
     private BenchEntry work(LocalDate day) {
