@@ -567,7 +567,7 @@ create table payment (
     amount_minor bigint not null,
     constraint payment_pk primary key (id),
     constraint payment_document_fk foreign key (id) references document (id),
-    constraint payment_sale_fk foreign key (sale_id) references sale (id),
+    constraint payment_sale_fk foreign key (sale_id) references document (id),
     constraint payment_place_fk foreign key (place_id) references money_place (id),
     constraint payment_amount_ck check (amount_minor > 0)
 );
