@@ -307,18 +307,22 @@ create table bill_paid (
     constraint bill_paid_amount_ck check (amount_minor > 0)
 );
 
+-- The receipt is the one on which less is owed; or it names the opening.
 create table supplier_return (
     id uuid not null,
     source_id uuid,
     way varchar(20) not null,
     place_id uuid,
+    receipt_id uuid,
     amount_minor bigint not null,
     constraint supplier_return_pk primary key (id),
     constraint supplier_return_document_fk foreign key (id) references document (id),
     constraint supplier_return_source_fk foreign key (source_id) references source (id),
     constraint supplier_return_place_fk foreign key (place_id) references money_place (id),
     constraint supplier_return_way_ck check (way in ('PLACE', 'OWED', 'STORE_CREDIT')),
+    constraint supplier_return_receipt_fk foreign key (receipt_id) references document (id),
     constraint supplier_return_place_ck check ((way = 'PLACE') = (place_id is not null)),
+    constraint supplier_return_receipt_ck check ((way = 'OWED') = (receipt_id is not null)),
     constraint supplier_return_amount_ck check (amount_minor >= 0)
 );
 
@@ -554,7 +558,7 @@ create table sale_payment (
     constraint sale_payment_place_ck check ((way = 'PLACE') = (place_id is not null))
 );
 
--- Money from a buyer: for a sale that is owed, or ahead of one.
+-- Money from a buyer: for a sale that is owed, or ahead of one. For what was owed on the first day, sale_id names the opening.
 create table payment (
     id uuid not null,
     sale_id uuid,
@@ -563,7 +567,7 @@ create table payment (
     amount_minor bigint not null,
     constraint payment_pk primary key (id),
     constraint payment_document_fk foreign key (id) references document (id),
-    constraint payment_sale_fk foreign key (sale_id) references sale (id),
+    constraint payment_sale_fk foreign key (sale_id) references document (id),
     constraint payment_place_fk foreign key (place_id) references money_place (id),
     constraint payment_amount_ck check (amount_minor > 0)
 );

@@ -44,7 +44,7 @@ from stock_left sl
 join supply su on su.id = sl.supply_id
 where sl.cost_minor <> 0
 union all
-select 'owed-to', case when sa.id is null then '/opening' else '/sales/' || cast(sa.id as varchar(36)) end,
+select 'owed-to', case when sa.id is null then '/payments/opening' else '/sales/' || cast(sa.id as varchar(36)) end,
        coalesce(sa.order_reference, ''), coalesce(sa.buyer, ''), d.doc_date, o.amount_minor, null, null
 from owed_to_shop o
 join document d on d.id = o.sale_id

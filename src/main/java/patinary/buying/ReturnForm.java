@@ -8,7 +8,7 @@ import patinary.ledger.StockPlace;
 class ReturnForm {
 
     public String id = "";
-    /** The receipt whose pieces are offered, or empty. */
+    /** The receipt whose pieces are offered and on which less may be owed, or empty. */
     public String receipt = "";
 
     public String date = "";

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import org.springframework.validation.Errors;
@@ -29,23 +30,28 @@ class ReturnReader {
     private final CurrentShop shop;
     private final Supplies supplies;
     private final MoneyPlaces places;
+    private final ReturnDesk desk;
+    private final BillDesk bills;
 
-    ReturnReader(CurrentShop shop, Supplies supplies, MoneyPlaces places) {
+    ReturnReader(CurrentShop shop, Supplies supplies, MoneyPlaces places, ReturnDesk desk, BillDesk bills) {
         this.shop = shop;
         this.supplies = supplies;
         this.places = places;
+        this.desk = desk;
+        this.bills = bills;
     }
 
     /** What the form says; to be used only where no error was noted. */
     SupplierReturn.Content read(ReturnForm form, Errors errors) {
         Answers answers = new Answers(errors, shop.currency());
-        answers.id("id", form.id, "buying.error.id");
+        UUID own = answers.id("id", form.id, "buying.error.id");
         LocalDate date = answers.date("date", form.date);
         BuyingDates.check(answers, "date", date, shop);
         UUID source =
                 answers.optionalId("source", form.source, "buying.error.source").orElse(null);
         Amount amount = answers.amount("amount", form.amount);
         PaidWith way = way(answers, form, source != null);
+        UUID receipt = way.way() == Way.OWED ? lessOwed(answers, form.receipt, amount, own) : null;
         List<UUID> pieces = form.pieces.stream()
                 .flatMap(piece -> answers.optionalId("pieces", piece, "buying.error.id").stream())
                 .distinct()
@@ -55,7 +61,24 @@ class ReturnReader {
             answers.wrong("", "buying.error.nothing-back");
         }
         String note = answers.note("note", form.note, 2000);
-        return new SupplierReturn.Content(date, note, source, way.way(), way.place(), amount, pieces, returned);
+        return new SupplierReturn.Content(
+                date, note, source, way.way(), way.place(), receipt, amount, pieces, returned);
+    }
+
+    /** The receipt on which less is owed. A return sent twice is held against what was owed before it only once. */
+    private @Nullable UUID lessOwed(Answers answers, String typed, Amount amount, UUID own) {
+        Optional<UUID> receipt = answers.optionalId("way", typed, "buying.error.not-owed");
+        if (desk.find(own).isPresent()) {
+            return receipt.orElse(null);
+        }
+        Amount owed = receipt.map(bills::owed).orElse(Amount.ZERO);
+        if (!owed.isPositive()) {
+            answers.wrong("way", "buying.error.not-owed");
+        } else if (amount.compareTo(owed) > 0) {
+            answers.wrong(
+                    "amount", "buying.error.more-than-owed", shop.currency().plain(owed));
+        }
+        return receipt.orElse(null);
     }
 
     private PaidWith way(Answers answers, ReturnForm form, boolean hasSource) {
@@ -66,7 +89,7 @@ class ReturnReader {
         } else if (way.get().way() == Way.STORE_CREDIT && !hasSource) {
             answers.wrong("way", "buying.error.credit-source");
         }
-        return way.orElse(new PaidWith(Way.OWED, null));
+        return way.orElse(new PaidWith(Way.STORE_CREDIT, null));
     }
 
     private List<ReturnedSupply> supplies(Answers answers, ReturnForm form) {

@@ -39,6 +39,7 @@ public class SupplierReturn extends Document {
     /**
      * Everything such a return says.
      *
+     * @param receiptId the receipt, or the opening, on which less is owed, where the way is {@link Way#OWED}
      * @param amount what she got back for all of it
      */
     public record Content(
@@ -47,6 +48,7 @@ public class SupplierReturn extends Document {
             @Nullable UUID sourceId,
             Way way,
             @Nullable UUID placeId,
+            @Nullable UUID receiptId,
             Amount amount,
             List<UUID> pieces,
             List<ReturnedSupply> supplies) {}
@@ -65,6 +67,8 @@ public class SupplierReturn extends Document {
     private Way way = Way.PLACE;
 
     private @Nullable UUID placeId;
+
+    private @Nullable UUID receiptId;
 
     @Column(name = "amount_minor")
     private Amount amount = Amount.ZERO;
@@ -91,13 +95,15 @@ public class SupplierReturn extends Document {
         sourceId = content.sourceId();
         way = content.way();
         placeId = content.placeId();
+        receiptId = content.receiptId();
         amount = content.amount();
         replace(pieces, content.pieces());
         replace(supplies, content.supplies());
     }
 
     public Content content() {
-        return new Content(date(), note(), sourceId, way, placeId, amount, List.copyOf(pieces), List.copyOf(supplies));
+        return new Content(
+                date(), note(), sourceId, way, placeId, receiptId, amount, List.copyOf(pieces), List.copyOf(supplies));
     }
 
     /** The landed cost leaves to write-offs, which the amount given back then makes good. */
@@ -113,7 +119,14 @@ public class SupplierReturn extends Document {
                 false,
                 new Move.Destination.To(Account.WRITE_OFFS, tags))));
         moves.add(new Move.Post(Account.WRITE_OFFS, tags, amount.negated()));
-        moves.add(new Tender(1, way, placeId, amount.negated()).paidOut(sourceId));
+        moves.add(gotBack());
         return moves;
+    }
+
+    /** Less to pay belongs to the receipt that it is owed for: what is owed is told receipt by receipt. */
+    private Move gotBack() {
+        return way == Way.OWED
+                ? new Move.Post(Account.PAYABLE, Tags.origin(receiptId), amount)
+                : new Tender(1, way, placeId, amount.negated()).paidOut(sourceId);
     }
 }

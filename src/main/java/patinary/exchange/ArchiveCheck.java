@@ -98,10 +98,11 @@ final class ArchiveCheck {
 
     private void refers(Row row, Column column) {
         Object value = row.get(column.name());
-        if (column.references() != null
-                && value != null
-                && !ids.getOrDefault(column.references(), Set.of()).contains(value)) {
-            error(row, column.name(), "dangling", column.references() + ".csv");
+        if (value != null
+                && !column.references().isEmpty()
+                && column.references().stream()
+                        .noneMatch(table -> ids.getOrDefault(table, Set.of()).contains(value))) {
+            error(row, column.name(), "dangling", String.join(".csv / ", column.references()) + ".csv");
         }
     }
 

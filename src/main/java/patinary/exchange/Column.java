@@ -1,7 +1,6 @@
 package patinary.exchange;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One column of a file.
@@ -14,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param size the most characters of a text, or digits before the point of a decimal
  * @param scale the most digits after the point of a decimal
  * @param words the words it may hold, where it holds words
- * @param references the table whose id it names
+ * @param references the tables of which one has the id it names; empty where it names none
  */
 record Column(
         String name,
@@ -25,7 +24,7 @@ record Column(
         int size,
         int scale,
         List<String> words,
-        @Nullable String references) {
+        List<String> references) {
 
     enum Presence {
         REQUIRED,
@@ -42,7 +41,7 @@ record Column(
     }
 
     static Column of(String name, String field, Type type) {
-        return new Column(name, field, type, Presence.REQUIRED, Limit.NONE, 16, 14, List.of(), null);
+        return new Column(name, field, type, Presence.REQUIRED, Limit.NONE, 16, 14, List.of(), List.of());
     }
 
     Column sized(int newSize, int newScale) {
@@ -65,7 +64,7 @@ record Column(
         return new Column(name, field, type, presence, limit, size, scale, newWords, references);
     }
 
-    Column referring(String table) {
-        return new Column(name, field, type, presence, limit, size, scale, words, table);
+    Column referring(List<String> tables) {
+        return new Column(name, field, type, presence, limit, size, scale, words, tables);
     }
 }

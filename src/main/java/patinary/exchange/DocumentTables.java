@@ -102,7 +102,7 @@ final class DocumentTables {
                     .done(),
             payments("receipt", "receipt_payment", "PLACE", "OWED", "STORE_CREDIT", "OWNER"),
             document("bill_paid", DocumentKind.BILL_PAID)
-                    .ref("receipt_id", "receipt")
+                    .ref("receipt_id", "receipt", "opening")
                     .optional()
                     .ref("place_id", "money_place")
                     .amount("amount")
@@ -114,9 +114,12 @@ final class DocumentTables {
                     .words("way", WAYS_BACK)
                     .ref("place_id", "money_place")
                     .optional()
+                    .ref("receipt_id", "receipt", "opening")
+                    .optional()
                     .amount("amount")
                     .zeroOrMore()
                     .rule(Rule.filledWhere("place_id", "way", "PLACE"))
+                    .rule(Rule.filledWhere("receipt_id", "way", "OWED"))
                     .done(),
             linesOf("supplier_return", "supplier_return_piece")
                     .key("supplier_return_id", "piece_id")

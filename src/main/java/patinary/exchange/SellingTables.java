@@ -62,7 +62,7 @@ final class SellingTables {
                     .done(),
             DocumentTables.payments("sale", "sale_payment", "PLACE", "OWED", "DEPOSIT", "STORE_CREDIT"),
             place(document("payment", DocumentKind.PAYMENT)
-                    .ref("sale_id", "sale")
+                    .ref("sale_id", "sale", "opening")
                     .optional()
                     .text("buyer", 200)),
             refund(),

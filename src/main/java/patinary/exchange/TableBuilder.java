@@ -52,8 +52,9 @@ final class TableBuilder {
         return column(column, Type.ID);
     }
 
-    TableBuilder ref(String column, String table) {
-        return id(column).last(last().referring(table));
+    /** The id of a row in one of the tables. */
+    TableBuilder ref(String column, String... tables) {
+        return id(column).last(last().referring(List.of(tables)));
     }
 
     /** A text that may be empty. */

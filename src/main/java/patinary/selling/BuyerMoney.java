@@ -1,5 +1,6 @@
 package patinary.selling;
 
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -28,6 +29,11 @@ class BuyerMoney {
 
     Amount held(Account account) {
         return held(account, new UUID(0, 0));
+    }
+
+    /** The opening, with which arose what was owed on the first day. */
+    Optional<UUID> opening() {
+        return jdbc.sql("select id from opening").query(UUID.class).optional();
     }
 
     /** What is still owed for a sale, or the opening. */

@@ -15,7 +15,7 @@ import patinary.ledger.Move;
 import patinary.ledger.Tags;
 import patinary.money.Amount;
 
-/** Money from a buyer: for a sale that is owed, or ahead of one. */
+/** Money from a buyer: for a sale that is owed, for what was owed on the first day, or ahead of a sale. */
 @Entity
 @Table(name = "payment")
 @DiscriminatorValue("PAYMENT")
@@ -58,6 +58,7 @@ public class BuyerPayment extends Document {
         return List.of(new Move.Post(Account.MONEY, Tags.place(placeId), amount), other);
     }
 
+    /** The sale, or the opening for what was owed on the first day. */
     public @Nullable UUID saleId() {
         return saleId;
     }

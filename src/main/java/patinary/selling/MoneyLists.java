@@ -20,9 +20,11 @@ class MoneyLists {
             String place,
             long amountMinor,
             @Nullable UUID saleId,
+            boolean firstDay,
             String note) {}
 
-    record Owing(UUID saleId, LocalDate docDate, String buyer, long amountMinor) {}
+    /** What a buyer owes; the sale's id, or the opening's for what was owed on the first day. */
+    record Owing(UUID saleId, LocalDate docDate, String buyer, boolean firstDay, long amountMinor) {}
 
     record PayoutRow(
             UUID id,
@@ -57,8 +59,10 @@ class MoneyLists {
 
     Page<Payment> payments(Window window) {
         return page(window, "payment", Payment.class, """
-                select y.id, d.doc_date, y.buyer, m.name as place, y.amount_minor, y.sale_id, d.note
+                select y.id, d.doc_date, y.buyer, m.name as place, y.amount_minor, y.sale_id,
+                       case when g.id is null then false else true end as first_day, d.note
                 from payment y
+                left join opening g on g.id = y.sale_id
                 join document d on d.id = y.id
                 join money_place m on m.id = y.place_id""");
     }
@@ -83,12 +87,13 @@ class MoneyLists {
 
     List<Owing> owing() {
         return jdbc.sql("""
-                        select o.sale_id, d.doc_date, s.buyer, o.amount_minor
+                        select o.sale_id, d.doc_date, coalesce(s.buyer, '') as buyer,
+                               case when s.id is null then true else false end as first_day, o.amount_minor
                         from owed_to_shop o
-                        join sale s on s.id = o.sale_id
-                        join document d on d.id = s.id
+                        join document d on d.id = o.sale_id
+                        left join sale s on s.id = o.sale_id
                         where o.amount_minor > 0
-                        order by d.doc_date, s.id""").query(Owing.class).list();
+                        order by d.doc_date, d.id""").query(Owing.class).list();
     }
 
     /** What each channel holds for her. */

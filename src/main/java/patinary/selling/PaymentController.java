@@ -18,9 +18,15 @@ import patinary.web.NotFound;
 import patinary.web.Notice;
 import patinary.web.Window;
 
-/** Money from buyers: for a sale that is owed, or ahead of one. */
+/** Money from buyers: for a sale that is owed, for what was owed on the first day, or ahead of a sale. */
 @Controller
 class PaymentController {
+
+    /** Where the form is sent, and the page to go back to. */
+    private record Road(String action, String back) {}
+
+    private static final Road DEPOSIT = new Road("/payments/new", "/payments");
+    private static final Road FIRST_DAY = new Road("/payments/opening", "/payments");
 
     private final PaymentDesk desk;
     private final MoneyLists lists;
@@ -48,7 +54,7 @@ class PaymentController {
 
     @GetMapping("/payments/new")
     String blank(Model model) {
-        return page(desk.blank(), null, model);
+        return page(desk.blank(), null, DEPOSIT, model);
     }
 
     @PostMapping("/payments/new")
@@ -60,7 +66,7 @@ class PaymentController {
             RedirectAttributes redirect) {
         if (!desk.take(form, errors, null)) {
             response.setStatus(422);
-            return page(form, null, model);
+            return page(form, null, DEPOSIT, model);
         }
         Notice.next(redirect, "selling.payment.saved");
         return "redirect:/payments";
@@ -83,7 +89,7 @@ class PaymentController {
         SaleContent sale = documents.read(Sale.class, id, Sale::content).orElseThrow(() -> new NotFound("Sale " + id));
         form.buyer = sale.buyer();
         form.place = String.valueOf(sale.feePlaceId());
-        return page(form, id, model);
+        return page(form, id, road(id), model);
     }
 
     @PostMapping("/sales/{id}/payment")
@@ -97,18 +103,47 @@ class PaymentController {
         documents.read(Sale.class, id, Sale::id).orElseThrow(() -> new NotFound("Sale " + id));
         if (!desk.take(form, errors, id)) {
             response.setStatus(422);
-            return page(form, id, model);
+            return page(form, id, road(id), model);
         }
         Notice.next(redirect, "selling.payment.saved");
         return "redirect:/sales/" + id;
     }
 
-    private String page(PaymentForm form, @Nullable UUID sale, Model model) {
+    @GetMapping("/payments/opening")
+    String forFirstDay(Model model) {
+        return page(desk.blank(), opening(), FIRST_DAY, model);
+    }
+
+    @PostMapping("/payments/opening")
+    String payFirstDay(
+            @ModelAttribute("form") PaymentForm form,
+            BindingResult errors,
+            Model model,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
+        UUID opening = opening();
+        if (!desk.take(form, errors, opening)) {
+            response.setStatus(422);
+            return page(form, opening, FIRST_DAY, model);
+        }
+        Notice.next(redirect, "selling.payment.saved");
+        return "redirect:/payments";
+    }
+
+    private UUID opening() {
+        return buyers.opening().orElseThrow(() -> new NotFound("the opening"));
+    }
+
+    private static Road road(UUID sale) {
+        return new Road("/sales/" + sale + "/payment", "/sales/" + sale);
+    }
+
+    private String page(PaymentForm form, @Nullable UUID origin, Road road, Model model) {
         model.addAttribute("form", form);
-        model.addAttribute("sale", sale);
-        model.addAttribute("owed", sale == null ? null : buyers.owed(sale));
-        model.addAttribute("action", sale == null ? "/payments/new" : "/sales/" + sale + "/payment");
-        model.addAttribute("back", sale == null ? "/payments" : "/sales/" + sale);
+        model.addAttribute("sale", origin);
+        model.addAttribute("owed", origin == null ? null : buyers.owed(origin));
+        model.addAttribute("action", road.action());
+        model.addAttribute("back", road.back());
         model.addAttribute("places", money.choices());
         return "selling/payment";
     }

@@ -25,6 +25,8 @@ class ReturnsAndBillsIT {
     private static final UUID RECEIPT = UUID.fromString("00000000-0000-4000-8000-00000000d001");
     private static final UUID BILL = UUID.fromString("00000000-0000-4000-8000-00000000d002");
     private static final UUID RETURN = UUID.fromString("00000000-0000-4000-8000-00000000d003");
+    private static final UUID OTHER = UUID.fromString("00000000-0000-4000-8000-00000000d004");
+    private static final String NOT_OWED = "Less to pay is possible only from a receipt";
 
     @Autowired
     private MockMvc mvc;
@@ -118,6 +120,51 @@ class ReturnsAndBillsIT {
         assertThat(account("PIECES")).isEqualTo(3000);
     }
 
+    /** Derived by hand: of 50.00 owed the chair of 30.00 comes off; what is owed for another receipt stays. */
+    @Test
+    void takesAReturnOffWhatIsOwedForItsReceipt() throws Exception {
+        mvc.perform(post("/receipts")
+                        .with(InventedShop.owner())
+                        .param("id", OTHER.toString())
+                        .param("date", "2025-03-05")
+                        .param("source", Shelf.SOURCE.toString())
+                        .param("paidWith", "OWED")
+                        .param("tillTotal", "7.00")
+                        .param("lines[0].kind", "HOME")
+                        .param("lines[0].title", "Jigsaw")
+                        .param("lines[0].price", "7.00")
+                        .param("lines[0].quantity", "1"))
+                .andExpect(status().isSeeOther());
+        for (int time = 0; time < 2; time++) {
+            lessOwed(RETURN, RECEIPT.toString(), "30.00").andExpect(redirectedUrl("/supplier-returns/" + RETURN));
+        }
+        assertThat(owed(RECEIPT)).isEqualTo(2000);
+        assertThat(owed(OTHER)).isEqualTo(700);
+        assertThat(owed()).isEqualTo(2700);
+        pay(UUID.randomUUID(), "20.01").andExpect(status().is(422));
+        pay(UUID.randomUUID(), "20.00").andExpect(redirectedUrl("/bills"));
+        assertThat(owed(RECEIPT)).isZero();
+        mvc.perform(post("/supplier-returns/" + RETURN + "/remove").with(InventedShop.owner()));
+        assertThat(owed(RECEIPT)).isEqualTo(3000);
+    }
+
+    @Test
+    void refusesLessToPayWhereNotSoMuchIsOwed() throws Exception {
+        lessOwed(RETURN, "", "30.00")
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString(NOT_OWED)));
+        lessOwed(RETURN, UUID.randomUUID().toString(), "30.00")
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString(NOT_OWED)));
+        lessOwed(RETURN, RECEIPT.toString(), "50.01")
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("amount-error")))
+                .andExpect(content().string(containsString("Only 50.00 is owed")))
+                .andExpect(content().string(containsString("value=\"" + RECEIPT + "\"")));
+        assertThat(owed()).isEqualTo(5000);
+        assertThat(account("PIECES")).isEqualTo(3000);
+    }
+
     @Test
     void asksWhatWentBackAndHow() throws Exception {
         mvc.perform(get("/supplier-returns/new?receipt=" + RECEIPT).with(InventedShop.owner()))
@@ -159,12 +206,32 @@ class ReturnsAndBillsIT {
                 .param("place", Shelf.CASH.toString()));
     }
 
+    private org.springframework.test.web.servlet.ResultActions lessOwed(UUID id, String receipt, String amount)
+            throws Exception {
+        return mvc.perform(post("/supplier-returns")
+                .with(InventedShop.owner())
+                .param("id", id.toString())
+                .param("receipt", receipt)
+                .param("date", "2025-03-10")
+                .param("source", Shelf.SOURCE.toString())
+                .param("pieces", piece().toString())
+                .param("amount", amount)
+                .param("way", "OWED"));
+    }
+
     private UUID piece() {
         return jdbc.sql("select id from piece").query(UUID.class).single();
     }
 
     private long owed() {
         return jdbc.sql("select coalesce(sum(amount_minor), 0) from owed_by_shop")
+                .query(Long.class)
+                .single();
+    }
+
+    private long owed(UUID receipt) {
+        return jdbc.sql("select coalesce(sum(amount_minor), 0) from owed_by_shop where receipt_id = ?")
+                .param(receipt)
                 .query(Long.class)
                 .single();
     }

@@ -183,6 +183,7 @@ final class Buying {
                         shop.id("Plank and Pigment supply room"),
                         "STORE_CREDIT",
                         "",
+                        "",
                         usd(supply.price)));
         shop.rows.add("supplier_return_supply", id, 1, supply.id, "BENCH", supply.content);
         supply.bench -= supply.content;
@@ -198,7 +199,7 @@ final class Buying {
         UUID id = shop.draws.id();
         shop.rows.add(
                 "supplier_return",
-                shop.document(id, "Woodworm, taken back", "", "PLACE", shop.id(Catalogue.CASH), usd(400)));
+                shop.document(id, "Woodworm, taken back", "", "PLACE", shop.id(Catalogue.CASH), "", usd(400)));
         shop.rows.add("supplier_return_piece", id, piece.id);
         shop.pay(Catalogue.CASH, 400);
         shop.move(piece, "GONE");

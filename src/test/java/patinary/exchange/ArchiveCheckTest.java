@@ -15,6 +15,8 @@ class ArchiveCheckTest {
     private static final String A = "00000000-0000-4000-8000-00000000000a";
     private static final String B = "00000000-0000-4000-8000-00000000000b";
     private static final String C = "00000000-0000-4000-8000-00000000000c";
+    private static final String D = "00000000-0000-4000-8000-00000000000d";
+    private static final String E = "00000000-0000-4000-8000-00000000000e";
     private static final String EXPENSE = "id,date,note,recorded_at,category,payee,place_id,amount";
     private static final String MOMENT = "2025-02-01T10:00:00Z";
 
@@ -89,6 +91,28 @@ class ArchiveCheckTest {
                         "receipt_charge.csv:amount:exactly-one",
                         "receipt_charge.csv:kind:word",
                         "receipt_charge_line.csv:line:dangling");
+    }
+
+    @Test
+    void whatWasOwedOnTheFirstDayIsPaidAgainstTheOpening() {
+        archive.with(
+                        "opening.csv",
+                        "id,date,note,recorded_at,odometer,last_closing",
+                        B + ",2025-01-01,," + MOMENT + ",,")
+                .with(
+                        "bill_paid.csv",
+                        "id,date,note,recorded_at,receipt_id,place_id,amount",
+                        C + ",2025-02-01,," + MOMENT + "," + B + "," + A + ",5.00")
+                .with(
+                        "payment.csv",
+                        "id,date,note,recorded_at,sale_id,buyer,place_id,amount",
+                        D + ",2025-02-01,," + MOMENT + "," + B + ",," + A + ",5.00",
+                        E + ",2025-02-01,," + MOMENT + "," + A + ",," + A + ",5.00");
+
+        assertThat(errors())
+                .extracting(e -> e.file() + ":" + e.line() + ":" + e.column() + ":"
+                        + e.message().replace("exchange.error.", ""))
+                .containsExactly("payment.csv:3:sale_id:dangling");
     }
 
     @Test

@@ -35,8 +35,8 @@ final class ArchivePages {
         if (column.type() == Type.TEXT) {
             return "text, up to " + column.size();
         }
-        if (column.references() != null) {
-            return "id in `" + column.references() + ".csv`";
+        if (!column.references().isEmpty()) {
+            return "id in `" + String.join(".csv` or `", column.references()) + ".csv`";
         }
         return column.words().isEmpty() ? type + limit : "word: " + String.join(", ", column.words());
     }

@@ -194,6 +194,47 @@ class OpeningIT {
         assertThat(steps.look().sale()).isFalse();
     }
 
+    @Test
+    void whatBuyersOwedOnTheFirstDayCanBePaid() throws Exception {
+        mvc.perform(as(get("/payments/opening"))).andExpect(status().isNotFound());
+        mvc.perform(as(full("-1"))).andExpect(status().isSeeOther());
+        mvc.perform(as(get("/payments")))
+                .andExpect(content().string(containsString("Since the first day")))
+                .andExpect(content().string(containsString("href=\"/payments/opening\"")));
+        mvc.perform(as(get("/payments/opening")))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("$20.00")));
+
+        mvc.perform(as(payment("20.01")))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("amount-error")));
+        mvc.perform(as(payment("5.00"))).andExpect(status().isSeeOther());
+        assertThat(owed()).containsExactly(1500L);
+        assertThat(jdbc.sql("select link from bench_and_shelf where list = 'owed-to'")
+                        .query(String.class)
+                        .list())
+                .containsExactly("/payments/opening");
+        mvc.perform(as(payment("15.00"))).andExpect(status().isSeeOther());
+
+        assertThat(owed()).isEmpty();
+        assertThat(balances()).containsEntry("MONEY", 7000L).containsEntry("RECEIVABLE", 0L);
+        mvc.perform(as(get("/payments"))).andExpect(status().isOk());
+    }
+
+    private MockHttpServletRequestBuilder payment(String amount) {
+        return post("/payments/opening")
+                .param("id", UUID.randomUUID().toString())
+                .param("date", "2025-02-03")
+                .param("place", cash.toString())
+                .param("amount", amount);
+    }
+
+    private List<Long> owed() {
+        return jdbc.sql("select amount_minor from owed_to_shop")
+                .query(Long.class)
+                .list();
+    }
+
     private MockHttpServletRequestBuilder full(String version) {
         return post("/opening")
                 .param("version", version)
