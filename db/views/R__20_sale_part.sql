@@ -1,22 +1,31 @@
 -- What each thing on a sale earned and cost. What belongs to a sale as a whole (postage, shipping given back, fee
 -- returned) is shared over its things by price, equally where every price is zero; running totals are rounded and
--- their differences taken, so that the shares add up to the cent.
+-- their differences taken, so that the shares add up to the cent. Every thing sold has its row, also one that was given
+-- for nothing and cost nothing, of which no posting tells; two lines of one supply are one row.
 
 drop view if exists sale_part cascade;
 
 create view sale_part as
 with part as (
-    select p.document_id as sale_id,
+    select p.sale_id,
            p.piece_id,
            p.supply_id,
            cast(-sum(case when p.account = 'SALES' then p.amount_minor else 0 end) as bigint) as price_minor,
            cast(-sum(case when p.account = 'SHIPPING_CHARGED' then p.amount_minor else 0 end) as bigint) as shipping_minor,
            cast(sum(case when p.account = 'FEES' then p.amount_minor else 0 end) as bigint) as fee_minor,
            cast(sum(case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end) as bigint) as retail_minor
-    from posting p
-    join sale s on s.id = p.document_id
-    where p.piece_id is not null or p.supply_id is not null
-    group by p.document_id, p.piece_id, p.supply_id
+    from (select s.id as sale_id, po.piece_id, po.supply_id, po.account, po.amount_minor
+          from posting po
+          join sale s on s.id = po.document_id
+          where po.piece_id is not null or po.supply_id is not null
+          union all
+          select sp.sale_id, sp.piece_id, cast(null as uuid), 'SALES', 0
+          from sale_piece sp
+          union all
+          select sl.sale_id, cast(null as uuid), sl.supply_id, 'SALES', 0
+          from sale_line sl
+          where sl.supply_id is not null) p
+    group by p.sale_id, p.piece_id, p.supply_id
 ),
 whole as (
     select p.origin_id as sale_id,

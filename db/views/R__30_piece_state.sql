@@ -15,6 +15,7 @@ came_back as (
     where rl.comes_back and rl.piece_id is not null
     group by rl.piece_id
 ),
+-- A piece that a regrouping took in is back where the same or a later one lets it come out again.
 gone as (
     select g.piece_id, max(d.doc_date) as since
     from (select lg.piece_id, lg.id as document_id from letting_go lg
@@ -23,20 +24,39 @@ gone as (
           union all
           select rf.piece_id, rf.regrouping_id
           from regrouping_from rf
-          where not exists (select 1 from regrouping_to rt
-                            where rt.regrouping_id = rf.regrouping_id and rt.piece_id = rf.piece_id)) g
+          join document fd on fd.id = rf.regrouping_id
+          where not exists (select 1
+                            from regrouping_to rt
+                            join document td on td.id = rt.regrouping_id
+                            where rt.piece_id = rf.piece_id
+                              and (td.doc_date > fd.doc_date or td.doc_date = fd.doc_date and td.id >= fd.id))) g
     join document d on d.id = g.document_id
     group by g.piece_id
 ),
--- An offer stands until it is withdrawn or the piece is sold on or after its first day.
+-- A set is one event: an offer is over with the first of its pieces that was sold or went on or after its first day;
+-- offer_state and offer_spell go by the same rule.
+offer_over as (
+    select op.offer_id
+    from offer_piece op
+    join document d on d.id = op.offer_id
+    join last_sale ls on ls.piece_id = op.piece_id
+    where ls.sold_on >= d.doc_date
+    union
+    select op.offer_id
+    from offer_piece op
+    join document d on d.id = op.offer_id
+    join gone g on g.piece_id = op.piece_id
+    where g.since >= d.doc_date
+),
+-- An offer stands until it is withdrawn or over.
 live_offer as (
     select op.piece_id, op.offer_id, d.doc_date as since,
            row_number() over (partition by op.piece_id order by d.doc_date desc, d.id desc) as rank_in_piece
     from offer_piece op
     join offer o on o.id = op.offer_id
     join document d on d.id = o.id
-    left join last_sale ls on ls.piece_id = op.piece_id
-    where o.ended_on is null and (ls.sold_on is null or ls.sold_on < d.doc_date)
+    left join offer_over on offer_over.offer_id = op.offer_id
+    where o.ended_on is null and offer_over.offer_id is null
 ),
 last_work as (
     select bp.piece_id, bp.ready, d.doc_date as since,

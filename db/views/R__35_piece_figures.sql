@@ -36,6 +36,8 @@ sold as (
     where sp.piece_id is not null
     group by sp.piece_id
 ),
+-- A use that has no cost yet names its entry and its supply, not the line: where one entry used a supply on two lines,
+-- the pieces of both wait together.
 waiting as (
     select distinct up.piece_id
     from uncosted_use uu

@@ -1,5 +1,5 @@
 -- Money documents that belong to no piece, in one list. `flow` says whether money came in, went out, or neither: a move
--- between two places, or a trip, which the owner's own car pays for.
+-- between two places, or a trip, which the owner's own car pays for and whose amount is what the books say.
 
 drop view if exists money_document cascade;
 
@@ -12,9 +12,10 @@ join money_place mp on mp.id = e.place_id
 union all
 select d.id, d.doc_date, d.note, 'trips', 'NONE',
        null, t.purpose || ': ' || t.start_place || ' – ' || t.destination, '',
-       cast(round(t.miles * t.rate_tenths / 10, 0) as bigint)
+       coalesce(p.amount_minor, 0)
 from trip t
 join document d on d.id = t.id
+left join posting p on p.document_id = t.id and p.account = 'VEHICLE'
 union all
 select d.id, d.doc_date, d.note, 'other-income', 'IN',
        null, case when oi.payer = '' then oi.category else oi.category || ', ' || oi.payer end, mp.name, oi.amount_minor

@@ -1,6 +1,7 @@
 -- Where each offer stands: live, ended or sold. Whether it is paused depends on the day and is asked from offer_pause.
 -- A set is one event: the offer is sold with the first of its pieces. Nothing is written to an offer by a sale, so
--- undoing the sale makes it live again. An offer of a piece that is gone has ended on the day it went.
+-- undoing the sale makes it live again. An offer of a piece that is gone has ended on the day it went; of several, the
+-- first. piece_state and offer_spell go by the same rule.
 
 drop view if exists offer_state cascade;
 

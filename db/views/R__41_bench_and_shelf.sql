@@ -1,5 +1,6 @@
 -- What waits, what is ready, what is owed, what is tied up: one row for each thing, under the word of its list. The
--- front page counts and adds these rows, and each of its figures opens them.
+-- front page counts and adds these rows, and each of its figures opens them. A supply runs low by what is left of it on
+-- bench and shelf together.
 
 drop view if exists bench_and_shelf cascade;
 
@@ -59,7 +60,7 @@ left join source s on s.id = r.source_id
 union all
 select 'low', '/supplies/' || cast(su.id as varchar(36)), '', su.name, null, null, coalesce(sl.quantity, 0), su.dimension
 from supply su
-left join stock_left sl on sl.supply_id = su.id and sl.place = 'BENCH'
+left join (select supply_id, sum(quantity) as quantity from stock_left group by supply_id) sl on sl.supply_id = su.id
 where su.low_quantity is not null and coalesce(sl.quantity, 0) <= su.low_quantity
 union all
 select 'uncosted', '/supplies/' || cast(su.id as varchar(36)), '', su.name, min(d.doc_date), null, sum(u.quantity), su.dimension

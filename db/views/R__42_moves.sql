@@ -2,22 +2,37 @@
 
 drop view if exists offer_spell cascade;
 
--- A piece is on offer from the offer's day until the day before it was withdrawn or the day it sold, whichever was first.
--- until_day is the first day on which it no longer was, or nothing while it still is.
+-- A piece is on offer from the offer's day until the day before it was withdrawn, or the day it sold or went, whichever
+-- was first. A set is one event: the first of its pieces that sold or went ends the offer for all; piece_state and
+-- offer_state go by the same rule. until_day is the first day on which it no longer was, or nothing while it still is.
 create view offer_spell as
-select spell.piece_id, spell.offer_id, spell.from_day,
-       case when spell.sold_on is null then spell.after_end
-            when spell.after_end is null or spell.sold_on < spell.after_end then spell.sold_on
-            else spell.after_end end as until_day
-from (select op.piece_id, op.offer_id, d.doc_date as from_day,
-             case when o.ended_on is not null then o.ended_on + 1 end as after_end,
-             (select min(sd.doc_date)
-              from sale_piece sp
-              join document sd on sd.id = sp.sale_id
-              where sp.piece_id = op.piece_id and sd.doc_date >= d.doc_date) as sold_on
-      from offer_piece op
-      join offer o on o.id = op.offer_id
-      join document d on d.id = o.id) spell;
+with offer_end as (
+    select o.id as offer_id, o.ended_on + 1 as until_day
+    from offer o
+    where o.ended_on is not null
+    union all
+    select op.offer_id, sd.doc_date
+    from offer_piece op
+    join document d on d.id = op.offer_id
+    join sale_piece sp on sp.piece_id = op.piece_id
+    join document sd on sd.id = sp.sale_id
+    where sd.doc_date >= d.doc_date
+    union all
+    select op.offer_id, ps.since
+    from offer_piece op
+    join document d on d.id = op.offer_id
+    join piece_state ps on ps.piece_id = op.piece_id
+    where ps.state = 'GONE' and ps.since >= d.doc_date
+),
+first_end as (
+    select offer_id, min(until_day) as until_day
+    from offer_end
+    group by offer_id
+)
+select op.piece_id, op.offer_id, d.doc_date as from_day, first_end.until_day
+from offer_piece op
+join document d on d.id = op.offer_id
+left join first_end on first_end.offer_id = op.offer_id;
 
 drop view if exists piece_group cascade;
 

@@ -53,6 +53,7 @@ class SettingsController {
             settings.change(form, rate);
         } catch (Refused refused) {
             errors.rejectValue("costingMethod", "shop.error.costing-refused");
+            response.setStatus(422);
             return page(model);
         }
         Notice.next(redirect, "shop.settings.saved");

@@ -20,9 +20,6 @@ import patinary.taxyear.YearRows.Posted;
  */
 final class PostingsHash {
 
-    /** The version of the calculation that a seal is made with. */
-    static final int VERSION = 1;
-
     private static final String BETWEEN = "\u001f";
 
     private static final Comparator<Posted> CANONICAL = Comparator.comparing(Posted::docDate)

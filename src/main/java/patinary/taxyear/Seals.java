@@ -6,6 +6,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Books;
+import patinary.ledger.Calculation;
 import patinary.ledger.Refused;
 import patinary.web.NotFound;
 
@@ -51,7 +52,7 @@ class Seals {
     public void seal(int year, String note) {
         if (of(year).isEmpty()) {
             books.record(new YearSeal(
-                    UUID.randomUUID(), YearBooks.last(year), note, year, fingerprint(year), PostingsHash.VERSION));
+                    UUID.randomUUID(), YearBooks.last(year), note, year, fingerprint(year), Calculation.VERSION));
         }
     }
 

@@ -155,6 +155,33 @@ class InsightIT {
                 .andExpect(content().string(containsString("Nothing was found")));
     }
 
+    /** 3 on the bench and 4 on the retail shelf: 7 is not low where 5 is the mark, and is where 7 is. */
+    @Test
+    void aSupplyRunsLowByBenchAndShelfTogether() {
+        UUID line = UUID.randomUUID();
+        jdbc.sql("insert into supply_line (id, name, maker, version) values (?, 'Wax', '', 0)")
+                .param(line)
+                .update();
+        UUID wax = UUID.randomUUID();
+        jdbc.sql(
+                        "insert into supply (id, supply_line_id, name, dimension, low_quantity, version) values (?, ?, 'Clear wax', 'COUNT', 5, 0)")
+                .params(wax, line)
+                .update();
+        UUID receipt = document("RECEIPT", 1, FIRST);
+        stocked(receipt, 0, "BENCH", wax, 3);
+        stocked(receipt, 1, "SHELF", wax, 4);
+        assertThat(shelf.heaps(LAST)).extracting(Shelf.Heap::list).doesNotContain(ShelfList.LOW);
+        jdbc.sql("update supply set low_quantity = 7").update();
+        assertThat(shelf.heaps(LAST)).extracting(Shelf.Heap::list).contains(ShelfList.LOW);
+    }
+
+    private void stocked(UUID receipt, int line, String account, UUID supply, int quantity) {
+        jdbc.sql(
+                        "insert into posting (document_id, line, doc_date, account, supply_id, estimated, amount_minor, quantity) values (?, ?, ?, ?, ?, false, 100, ?)")
+                .params(receipt, line, FIRST, account, supply, quantity)
+                .update();
+    }
+
     /** A box found in February, on offer from 20 February with a pause 1 to 5 March, sold; a tray on offer from 5 March. */
     private void shopWithTwoPieces(LocalDate sold) {
         jdbc.sql("insert into money_place (id, name, kind, version) values (?, 'Cash box', 'CASH', 0)")

@@ -106,6 +106,11 @@ class SpendingIT {
                 .andExpect(content().string(containsString("$8.75")));
         send("/trips/" + document, trip("2025-03-08", "12.5", "0.655")).andExpect(redirectedUrl("/expenses"));
         assertThat(sum("VEHICLE")).isEqualTo(819);
+        assertThat(jdbc.sql("select amount_minor from money_document where id = ?")
+                        .param(document)
+                        .query(Long.class)
+                        .single())
+                .isEqualTo(819);
     }
 
     @Test
