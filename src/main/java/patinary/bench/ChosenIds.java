@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import patinary.web.Ids;
 
 /** Reads ids that a form brought back; what is none is left out and found missing later. */
 final class ChosenIds {
@@ -12,17 +13,9 @@ final class ChosenIds {
 
     static List<UUID> read(Collection<String> texts) {
         return texts.stream()
-                .map(ChosenIds::read)
+                .map(Ids::read)
                 .flatMap(Optional::stream)
                 .distinct()
                 .toList();
-    }
-
-    private static Optional<UUID> read(String text) {
-        try {
-            return Optional.of(UUID.fromString(text));
-        } catch (IllegalArgumentException none) {
-            return Optional.empty();
-        }
     }
 }

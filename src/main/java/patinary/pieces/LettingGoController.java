@@ -19,6 +19,7 @@ import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
 import patinary.web.Choice;
+import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 

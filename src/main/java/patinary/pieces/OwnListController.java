@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
+import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 

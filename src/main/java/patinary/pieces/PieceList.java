@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import patinary.web.Choice;
+import patinary.web.Ids;
 import patinary.web.Page;
 import patinary.web.Window;
 

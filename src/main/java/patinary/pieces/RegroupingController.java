@@ -15,6 +15,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
+import patinary.web.Ids;
 import patinary.web.Notice;
 
 /** Joining pieces into one and splitting one into several. */

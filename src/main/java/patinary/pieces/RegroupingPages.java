@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refused;
+import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 

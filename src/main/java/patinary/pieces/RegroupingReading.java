@@ -10,6 +10,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.validation.Errors;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
+import patinary.web.Ids;
 
 /** Judges what was typed to join or split pieces. */
 @Component

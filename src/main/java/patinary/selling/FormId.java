@@ -1,6 +1,7 @@
 package patinary.selling;
 
 import java.util.UUID;
+import patinary.web.Ids;
 
 /** The id a form was drawn with; the document that comes of it bears it, so that a form sent twice is one document. */
 final class FormId {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import patinary.shop.CurrentShop;
+import patinary.web.Ids;
 import patinary.web.Page;
 import patinary.web.Window;
 

@@ -12,6 +12,7 @@ import patinary.measure.Unit;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.web.Choice;
+import patinary.web.Ids;
 
 /** The supplies that can be sold, and how a pack of one is written. */
 @Component

@@ -14,6 +14,7 @@ import patinary.ledger.Way;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
+import patinary.web.Ids;
 
 /** Reads the form of a sale. */
 @Component

@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import patinary.shop.CurrentShop;
+import patinary.web.Ids;
 
 /** Puts lines on the form of a sale and takes them off again. */
 @Component

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.web.Choice;
+import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 import patinary.web.Page;

@@ -9,7 +9,6 @@ import patinary.ledger.Move.Destination;
 import patinary.ledger.StockPlace;
 import patinary.ledger.Tags;
 import patinary.ledger.Tender;
-import patinary.money.Amount;
 
 /** The posting rule of a sale; docs/handbook/posting-rules.md. */
 final class SalePosting {
@@ -52,9 +51,5 @@ final class SalePosting {
             }
         }
         return moves;
-    }
-
-    static Amount paid(List<Tender> payments) {
-        return payments.stream().map(Tender::amount).collect(Amount.sum());
     }
 }
