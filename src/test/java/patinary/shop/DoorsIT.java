@@ -31,7 +31,17 @@ import patinary.testing.ShopTest;
 @ShopTest
 class DoorsIT {
 
-    private static final Set<String> OPEN = Set.of("/sign-in", "/setup", "/help", "/error");
+    private static final Set<String> OPEN = Set.of(
+            "/sign-in",
+            "/setup",
+            "/help",
+            "/error",
+            "/trust",
+            "/trust/authority.crt",
+            "/trust/authority.pem",
+            "/trust/page.svg",
+            "/trust/shop.svg",
+            "/manifest.webmanifest");
 
     @Autowired
     private MockMvc mvc;
