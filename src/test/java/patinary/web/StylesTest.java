@@ -16,7 +16,9 @@ class StylesTest {
                 .replaceAll("(?s)/\\*.*?\\*/", "");
         int depth = 0;
         for (String line : styles.split("\n")) {
-            assertThat(line.startsWith("@media") && depth > 0).as("inside another block: " + line).isFalse();
+            assertThat(line.startsWith("@media") && depth > 0)
+                    .as("inside another block: " + line)
+                    .isFalse();
             for (char character : line.toCharArray()) {
                 depth += character == '{' ? 1 : character == '}' ? -1 : 0;
             }
