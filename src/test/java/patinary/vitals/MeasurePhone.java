@@ -52,7 +52,9 @@ final class MeasurePhone {
     public static void main(String[] arguments) throws Exception {
         int runs = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 9;
         Path folder = Files.createTempDirectory("patinary-measure");
-        System.setProperty("patinary.jar", Path.of("target", "patinary.jar").toAbsolutePath().toString());
+        System.setProperty(
+                "patinary.jar",
+                Path.of("target", "patinary.jar").toAbsolutePath().toString());
         int secure = freePort();
         boolean kept;
         try (JarProgram program = JarProgram.start(folder.resolve("log.txt"), settings(folder, secure));
