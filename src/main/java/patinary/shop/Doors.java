@@ -33,7 +33,7 @@ class Doors {
     private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
     /** Shells without anything of the shop, which a phone keeps copies of, and what it needs to do so. */
     private static final String[] WITHOUT_RECEPTION = {
-        "/buy", "/stall", "/bench/now", "/waiting", "/phone/token", "/sw.js", "/manifest.webmanifest", "/trust/**"
+        "/buy", "/stall", "/bench/now", "/waiting", "/phone/token", "/sw.js", "/manifest.webmanifest", "/trust"
     };
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
@@ -64,7 +64,7 @@ class Doors {
                 .permitAll()
                 .requestMatchers("/setup", "/sign-in", "/help", "/css/**", "/js/**", "/img/**", "/error")
                 .permitAll()
-                .requestMatchers("/actuator/health")
+                .requestMatchers("/actuator/health", "/trust/**", "/manifest.webmanifest")
                 .permitAll()
                 .requestMatchers(HttpMethod.GET, WITHOUT_RECEPTION)
                 .permitAll()
