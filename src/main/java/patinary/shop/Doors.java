@@ -100,8 +100,12 @@ class Doors {
                 .permissionsPolicyHeader(policy -> policy.policy(DEVICE_POLICY))
                 .crossOriginOpenerPolicy(policy -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
                 .crossOriginResourcePolicy(policy -> policy.policy(CrossOriginResourcePolicy.SAME_ORIGIN))
-                .httpStrictTransportSecurity(strict -> strict.requestMatcher(
-                        request -> publiclyVouchedFor && request.isSecure() && !Host.isLocal(request.getServerName())));
+                .httpStrictTransportSecurity(
+                        strict -> strict.requestMatcher(request -> publiclyVouchedFor && mayBeBoundToHttps(request)));
+    }
+
+    static boolean mayBeBoundToHttps(HttpServletRequest request) {
+        return request.isSecure() && !Host.isLocal(request.getServerName());
     }
 
     private static boolean changesSomething(HttpServletRequest request) {
