@@ -76,11 +76,10 @@ class TillCountKind extends MoneyKind<TillCount, TillCountForm> {
     void furnish(Model model, TillCountForm form) {
         LocalDate day = day(form.date).orElseGet(desk.shop::today);
         if (form.heaps.isEmpty()) {
-            denominations.on(day, desk.shop.currency()).forEach(one -> {
-                TillCountForm.Heap heap = new TillCountForm.Heap();
-                heap.minor = String.valueOf(one.value().minor());
-                form.heaps.add(heap);
-            });
+            denominations.on(day, desk.shop.currency()).stream()
+                    .map(Denominations.Denomination::value)
+                    .distinct()
+                    .forEach(value -> form.heaps.add(heap(value)));
         }
         model.addAttribute(
                 "worths", form.heaps.stream().map(TillCountKind::worth).toList());
@@ -98,6 +97,13 @@ class TillCountKind extends MoneyKind<TillCount, TillCountForm> {
                     model.addAttribute("day", till.day(UUID.fromString(box.value()), day));
                     model.addAttribute("counting", day);
                 });
+    }
+
+    /** A note and a coin of one value are counted together. */
+    private static TillCountForm.Heap heap(Amount value) {
+        TillCountForm.Heap heap = new TillCountForm.Heap();
+        heap.minor = String.valueOf(value.minor());
+        return heap;
     }
 
     private static Amount worth(TillCountForm.Heap heap) {

@@ -9,30 +9,24 @@ if (said) {
   const heaps = [...form.querySelectorAll(".heap-grid input[inputmode]")];
   const digits = books ? Number(books.dataset.digits) : 2;
 
-  // Money in whole minor units; what cannot be read for certain is left to the server.
-  const minor = text => {
-    const parts = /^(\d+)(?:[.,](\d+))?$/.exec(text.trim());
-    if (!parts || (parts[2] || "").length > digits) return null;
-    return Number(parts[1]) * 10 ** digits + Number((parts[2] || "").padEnd(digits, "0") || 0);
-  };
-  const plain = amount => digits ? (amount / 10 ** digits).toFixed(digits) : String(amount);
+  const money = minorUnits(digits, books ? books.dataset.code : "");
   const counted = () => {
     let sum = null;
     for (const heap of heaps) {
       if (!/^\d+$/.test(heap.value.trim())) continue;
       sum = (sum || 0) + Number(heap.value) * Number(heap.closest(".heap").querySelector("[type=hidden]").value);
     }
-    return sum === null ? minor(total.value) : sum;
+    return sum === null ? money.read(total.value) : sum;
   };
   const say = () => {
     const there = counted();
     said.hidden = there === null;
     if (there === null) return;
-    const words = [said.dataset.sum.replace("{0}", plain(there))];
+    const words = [said.dataset.sum.replace("{0}", money.plain(there))];
     if (books) {
       const over = there - Number(books.dataset.expected);
       words.push(over === 0 ? said.dataset.agrees
-        : (over > 0 ? said.dataset.over : said.dataset.short).replace("{0}", plain(Math.abs(over))));
+        : (over > 0 ? said.dataset.over : said.dataset.short).replace("{0}", money.plain(Math.abs(over))));
     }
     said.textContent = words.join(" ");
   };
