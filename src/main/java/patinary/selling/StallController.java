@@ -5,6 +5,7 @@ import java.security.Principal;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.money.Amount;
+import patinary.phone.Delivery;
 import patinary.web.Fmt;
 import patinary.web.Ids;
 import patinary.web.NotFound;
@@ -81,6 +83,16 @@ class StallController {
             Notice.next(redirect, "selling.stall.done", done.get().title());
         }
         return "redirect:/stall";
+    }
+
+    /** The same from a phone that kept it until there was reception; it may say how the sale was refused. */
+    @PostMapping(headers = Delivery.KEY)
+    ResponseEntity<?> deliver(@ModelAttribute("form") StallForm form, BindingResult errors, Delivery delivery) {
+        return delivery.once(errors, () -> {
+            Optional<StallDesk.Done> done = desk.sell(form, delivery.key(), errors);
+            return done.map(sold -> new Delivery.Stored("/sales/" + delivery.key(), "selling.stall.done", sold.title()))
+                    .orElse(null);
+        });
     }
 
     @PostMapping("/{sale}/undo")

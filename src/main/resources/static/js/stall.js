@@ -182,6 +182,7 @@ form.addEventListener("submit", event => {
     : change() !== null && change() < 0 ? ["got", form.dataset.less.replace("{0}", money.words(due()))] : null;
   if (missing) {
     event.preventDefault();
+    event.stopImmediatePropagation();
     say(missing[1]);
     field(missing[0]).focus();
     return;
@@ -190,7 +191,7 @@ form.addEventListener("submit", event => {
   remember();
   const back = change();
   last = back === null ? form.dataset.done.replace("{0}", title()) : form.dataset.doneChange.replace("{0}", title()).replace("{1}", money.words(back));
-});
+}, true);                               // asked before all others, who would take the form as sent
 let last = "";
 const title = () => byId("stall-name").textContent || field("codes").value;
 

@@ -9,7 +9,7 @@ if (said) {
   const heaps = [...form.querySelectorAll(".heap-grid input[inputmode]")];
   const digits = books ? Number(books.dataset.digits) : 2;
 
-  const money = minorUnits(digits, books ? books.dataset.code : "");
+  const money = minorUnits(digits);
   const counted = () => {
     let sum = null;
     for (const heap of heaps) {

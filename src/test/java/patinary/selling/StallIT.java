@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -157,6 +158,51 @@ class StallIT {
         assertThat(goods.money(goods.cash)).isEqualTo(4500);
     }
 
+    /** The road of a phone that kept the sale: once, however often it is sent; the second phone is told of the first. */
+    @Test
+    void twoPhonesThatWereWithoutReceptionSellAPieceOnce() throws Exception {
+        UUID one = UUID.randomUUID();
+        UUID other = UUID.randomUUID();
+        deliver(one, "45")
+                .andExpect(status().isCreated())
+                .andExpect(jsonPath("$.href").value("/sales/" + one));
+        deliver(one, "45")
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$.words").value("Sold: Tin tray."));
+        deliver(other, "40")
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(
+                        jsonPath("$.problems[0].words").value(containsString("P0001 was already sold on 10 Mar 2025")));
+        assertThat(goods.count("sale")).isEqualTo(1);
+        assertThat(goods.money(goods.cash)).isEqualTo(4500);
+
+        send(post("/sales/" + one + "/remove")).andExpect(redirectedUrl("/sales"));
+        deliver(other, "40").andExpect(status().isCreated());
+        assertThat(goods.money(goods.cash)).isEqualTo(4000);
+    }
+
+    @Test
+    void aPhoneGetsTheGoodsAndTheChoices() throws Exception {
+        mvc.perform(get("/phone/lists").accept("application/json").with(InventedShop.owner()))
+                .andExpect(jsonPath("$.offers[0].codes").value("P0001"))
+                .andExpect(jsonPath("$.offers[0].price").value(4500))
+                .andExpect(jsonPath("$.offers[0].pieces[0]").value(goods.tray.toString()))
+                .andExpect(jsonPath("$.cashplaces[?(@.usual)].text").value("Cash box"))
+                .andExpect(jsonPath("$.channels[?(@.usual)].text").value("Stall"))
+                .andExpect(jsonPath("$.channels[?(@.passes)].text").value("Marketplace"));
+    }
+
+    /** What opens before the sign-in tells nothing of the shop. */
+    @Test
+    void signedOutThePageIsEmpty() throws Exception {
+        mvc.perform(get("/stall"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("data-outbox=\"stall\"")))
+                .andExpect(content().string(not(containsString("Tin tray"))))
+                .andExpect(content().string(not(containsString("Cash box"))))
+                .andExpect(content().string(not(containsString("stall-total"))));
+    }
+
     @Test
     void whatWasSoldTodayIsAddedUpAndCanBeUndone() throws Exception {
         UUID id = UUID.randomUUID();
@@ -187,6 +233,10 @@ class StallIT {
                 .param("channel", goods.stall.toString())
                 .param("place", goods.cash.toString())
                 .param("date", day);
+    }
+
+    private ResultActions deliver(UUID id, String price) throws Exception {
+        return send(sale(id, "P0001", price).accept("application/json").header("Idempotency-Key", "\"" + id + "\""));
     }
 
     private ResultActions page(String address) throws Exception {
