@@ -187,9 +187,9 @@ class StallIT {
                 .andExpect(jsonPath("$.offers[0].codes").value("P0001"))
                 .andExpect(jsonPath("$.offers[0].price").value(4500))
                 .andExpect(jsonPath("$.offers[0].pieces[0]").value(goods.tray.toString()))
-                .andExpect(jsonPath("$.cashplaces[?(@.usual)].text").value("Cash box"))
-                .andExpect(jsonPath("$.channels[?(@.usual)].text").value("Stall"))
-                .andExpect(jsonPath("$.channels[?(@.passes)].text").value("Marketplace"));
+                .andExpect(jsonPath("$.cashplaces[?(@.usual == true)].text").value("Cash box"))
+                .andExpect(jsonPath("$.channels[?(@.usual == true)].text").value("Stall"))
+                .andExpect(jsonPath("$.channels[?(@.passes == true)].text").value("Marketplace"));
     }
 
     /** What opens before the sign-in tells nothing of the shop. */
