@@ -138,7 +138,7 @@ class BuyIT {
                 .andExpect(content().string(not(containsString("things[2]"))));
         mvc.perform(buy(UUID.fromString(ID)).param("tillTotal", "1"))
                 .andExpect(status().is(422))
-                .andExpect(content().string(containsString("Enter at least one line")));
+                .andExpect(content().string(containsString("id=\"things0.price-error\"")));
     }
 
     @Test
