@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -17,6 +18,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
+import patinary.phone.Delivery;
 import patinary.web.Choice;
 import patinary.web.Notice;
 
@@ -84,6 +86,29 @@ class BuyController {
         }
         Notice.next(redirect, "buying.receipt.recorded");
         return "redirect:/receipts/" + outcome.draft().id();
+    }
+
+    /** What the phone kept, sent when it could. */
+    @PostMapping(headers = Delivery.KEY)
+    ResponseEntity<?> deliver(@ModelAttribute("form") BuyForm form, BindingResult errors, Delivery delivery) {
+        return delivery.once(errors, () -> {
+            BuyEdits.tidy(form);
+            ReceiptDraft draft = reader.read(form, errors).draft();
+            if (!errors.hasErrors()) {
+                take(draft, errors);
+            }
+            return errors.hasErrors()
+                    ? null
+                    : new Delivery.Stored("/receipts/" + draft.id(), "buying.receipt.recorded");
+        });
+    }
+
+    private void take(ReceiptDraft draft, BindingResult errors) {
+        try {
+            desk.record(draft);
+        } catch (PieceTaken taken) {
+            errors.reject("buying.error.piece-taken");
+        }
     }
 
     private void store(ReceiptDraft draft, BindingResult errors) {

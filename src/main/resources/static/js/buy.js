@@ -99,7 +99,7 @@ function work(thing) {
 function title(thing, at) {
   const kind = field(thing, "kind"), name = value(thing, "what") || (kind.value ? kind.selectedOptions[0].text : "");
   const count = value(thing, "count");
-  return fill(words.thing, at + 1) + (name ? " · " + name : "") + (Number(count) > 1 ? " × " + count : "");
+  return fill(words.thingWords, at + 1) + (name ? " · " + name : "") + (Number(count) > 1 ? " × " + count : "");
 }
 
 function advise(thing) {
@@ -149,7 +149,7 @@ const lookAgain = () => {
     one("input", photo).disabled = !stock;
     all("[data-kind]", thing).forEach(chip => chip.setAttribute("aria-pressed", chip.dataset.kind === field(thing, "kind").value));
   });
-  form.dataset.sum = now.whole ? now.total : "";
+  form.dataset.reckoned = now.whole ? now.total : "";
   one("[data-running]").textContent = now.full.length === 1 ? fill(words.sum, said(now.lines)) : fill(words.sums, now.full.length, said(now.lines));
   show(one("[data-running]"), now.full.length);
   atTheTill(now);
@@ -161,7 +161,7 @@ function atTheTill(now) {
   one("[data-tax]").textContent = said(now.added.minor || 0n);
   all("[data-tax-part]").forEach(part => show(part, now.added.minor > 0n));
   one("[data-total]").textContent = said(now.total);
-  one("[data-exact]").textContent = fill(words.exact, said(now.total));
+  one("[data-exact]").textContent = fill(words.exactWords, said(now.total));
   show(one("[data-exact]"), now.whole && !form.elements.tillTotal.value.trim());
   show(one("[data-new-source]"), !form.elements.source.value);
   show(one("[data-date]"), form.elements.day.value === "OTHER");
@@ -198,7 +198,7 @@ function number() {
   things().forEach((thing, at) => call(thing, APART + at));
   things().forEach((thing, at) => {
     call(thing, at);
-    one("[data-group]", thing).setAttribute("aria-label", fill(words.thing, at + 1));
+    one("[data-group]", thing).setAttribute("aria-label", fill(words.thingWords, at + 1));
     const remove = one("[data-remove]", thing);
     remove.textContent = fill(remove.dataset.words, at + 1);
     remove.value = "remove:" + at;
