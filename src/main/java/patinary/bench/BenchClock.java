@@ -32,14 +32,16 @@ class BenchClock {
 
     @Transactional(readOnly = true)
     State of(String person) {
-        List<BenchTimer> timers = jdbc.sql("""
+        List<BenchTimer> timers =
+                jdbc.sql("""
                         select t.started_at, t.running_since, t.worked_seconds, t.changed_at
                         from bench_timer t join person p on p.id = t.person_id where p.name = :name
                         """).param("name", person).query(BenchClock::timer).list();
         if (timers.isEmpty()) {
             return new State(BenchTimer.off(Instant.EPOCH), List.of());
         }
-        List<UUID> pieces = jdbc.sql("""
+        List<UUID> pieces =
+                jdbc.sql("""
                         select tp.piece_id from bench_timer_piece tp join person p on p.id = tp.person_id
                         where p.name = :name order by tp.piece_id
                         """).param("name", person).query(UUID.class).list();

@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param worked seconds worked before {@code since}; whole
  * @param changed when it was last tapped, by the clock of the device it was tapped on; of two states the later one holds
  */
-record BenchTimer(
-        @Nullable Instant started, @Nullable Instant since, long worked, Instant changed) {
+record BenchTimer(@Nullable Instant started, @Nullable Instant since, long worked, Instant changed) {
 
     /** Longer than this without a pause is rather a forgotten clock than work (common practice, no source): it asks. */
     static final Duration PLAUSIBLE = Duration.ofHours(6);
@@ -53,7 +52,9 @@ record BenchTimer(
 
     /** Seconds worked until now. A clock that was set back counts nothing rather than less than nothing. */
     long seconds(Instant now) {
-        return since == null ? worked : worked + Math.max(0, Duration.between(since, now).toSeconds());
+        return since == null
+                ? worked
+                : worked + Math.max(0, Duration.between(since, now).toSeconds());
     }
 
     /** Whole minutes, to the nearest, half up; anything begun is at least one. */

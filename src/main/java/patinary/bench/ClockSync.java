@@ -19,7 +19,11 @@ record ClockSync(@Nullable Timer timer, @Nullable List<Wait> waits) {
     private static final Duration AHEAD = Duration.ofDays(1);
 
     record Timer(
-            @Nullable Long started, @Nullable Long since, long worked, long changed, @Nullable List<UUID> pieces) {}
+            @Nullable Long started,
+            @Nullable Long since,
+            long worked,
+            long changed,
+            @Nullable List<UUID> pieces) {}
 
     record Wait(UUID id, String words, long due, boolean done) {}
 
@@ -33,7 +37,8 @@ record ClockSync(@Nullable Timer timer, @Nullable List<Wait> waits) {
                         timer.changed().toEpochMilli(),
                         state.pieces()),
                 waits.stream()
-                        .map(wait -> new Wait(wait.id(), wait.words(), wait.due().toEpochMilli(), wait.done()))
+                        .map(wait ->
+                                new Wait(wait.id(), wait.words(), wait.due().toEpochMilli(), wait.done()))
                         .toList());
     }
 

@@ -114,9 +114,8 @@ class NowController {
     @PostMapping("/undo")
     String undo(@RequestParam UUID id, @RequestParam long version, RedirectAttributes redirect) {
         try {
-            boolean asKept = entries.find(id)
-                    .filter(entry -> entry.version() == version)
-                    .isPresent();
+            boolean asKept =
+                    entries.find(id).filter(entry -> entry.version() == version).isPresent();
             if (asKept) {
                 entries.remove(id);
             }

@@ -49,7 +49,15 @@ class NowPage {
         form.mishaps.add(new BenchForm.MishapLine());
         openLine(form);
         page.answers(model);
-        Stream.of("nowPieces", "nowSupplies", "nowStyles", "phrases", "surfaces", "mishapWords", "nowCautions", "chosen")
+        Stream.of(
+                        "nowPieces",
+                        "nowSupplies",
+                        "nowStyles",
+                        "phrases",
+                        "surfaces",
+                        "mishapWords",
+                        "nowCautions",
+                        "chosen")
                 .forEach(list -> model.addAttribute(list, List.of()));
         model.addAttribute("useRows", new LinkedHashMap<String, SupplyRow>());
         model.addAttribute("calledUp", Set.of());

@@ -86,12 +86,10 @@ class NowPast {
     }
 
     List<String> phrases() {
-        return Phrases.of(
-                texts("""
+        return Phrases.of(texts("""
                         select e.done as words from bench_entry e join document d on d.id = e.id
                         where e.done <> '' order by d.doc_date desc, d.recorded_at desc
-                        """),
-                WORDS);
+                        """), WORDS);
     }
 
     List<String> surfaces() {
