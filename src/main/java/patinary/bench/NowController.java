@@ -5,6 +5,7 @@ import java.security.Principal;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
+import patinary.phone.Delivery;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
 import patinary.web.Ids;
@@ -108,6 +110,20 @@ class NowController {
         }
         response.setStatus(422);
         return show(model, form, who);
+    }
+
+    /** The same from a phone, maybe days later. The phone has said the minutes, so the clock is not asked. */
+    @PostMapping(headers = Delivery.KEY)
+    ResponseEntity<?> deliver(@ModelAttribute("form") NowForm form, BindingResult errors, Delivery delivery) {
+        Answers answers = new Answers(errors, shop.currency());
+        return delivery.once(errors, () -> {
+            BenchContent content = reading.read(NowReading.entry(form, answers), answers);
+            if (answers.anyWrong()) {
+                return null;
+            }
+            entries.record(delivery.key(), content);
+            return new Delivery.Stored("/bench/" + delivery.key(), "bench.saved");
+        });
     }
 
     /** Takes the entry back, unless it was changed since. */

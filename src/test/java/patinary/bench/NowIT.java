@@ -59,9 +59,7 @@ class NowIT {
                 .andExpect(redirectedUrl("/bench/now?kept=" + id));
 
         assertThat(bench.landed()).containsEntry("Small box", 30L).containsEntry("Long crate", 30L);
-        assertThat(jdbc.sql("select typed from bench_use")
-                        .query(String.class)
-                        .list())
+        assertThat(jdbc.sql("select typed from bench_use").query(String.class).list())
                 .containsExactly("3 dabs");
         assertThat(jdbc.sql("select estimated from bench_use")
                         .query(Boolean.class)
@@ -94,8 +92,7 @@ class NowIT {
 
     @Test
     void whatIsWrongIsToldBesideItsFieldAndWhatWasTappedStays() throws Exception {
-        send(tapped()
-                        .param("uses[0].quantity", "a puddle")
+        send(tapped().param("uses[0].quantity", "a puddle")
                         .param("taps[1].picked", "true")
                         .param("uses[1].supply", bench.paper.toString()))
                 .andExpect(status().is(422))
@@ -112,15 +109,16 @@ class NowIT {
 
     @Test
     void theClockRunsWithoutThePageAndItsMinutesAreFilledIn() throws Exception {
-        act("clock-go").andExpect(content().string(containsString("Pause")));
+        act("clock-go").andExpect(content().string(containsString("0 min")));
         move(25 * 60);
-        act("clock-pause").andExpect(content().string(containsString("paused")));
+        act("clock-pause").andExpect(content().string(containsString("25 min")));
+        move(90 * 60);
         act("clock-go");
         move(10 * 60);
         read("/bench/now").andExpect(content().string(containsString("35 min")));
         act("clock-stop")
                 .andExpect(content().string(containsString("name=\"minutes\" type=\"text\" value=\"35\"")))
-                .andExpect(content().string(containsString("Start the clock")));
+                .andExpect(content().string(not(containsString("35 min"))));
     }
 
     @Test
@@ -132,7 +130,9 @@ class NowIT {
                 .andExpect(content().string(containsString("It ran 14 hours: how long did you really work?")));
         assertThat(entries()).isZero();
         send(tapped().param("minutes", "40")).andExpect(status().isSeeOther());
-        assertThat(jdbc.sql("select minutes from bench_entry").query(Integer.class).single())
+        assertThat(jdbc.sql("select minutes from bench_entry")
+                        .query(Integer.class)
+                        .single())
                 .isEqualTo(40);
         assertThat(clock.of(InventedShop.OWNER).timer().isOn()).isFalse();
     }
@@ -144,14 +144,15 @@ class NowIT {
         meet("""
                 {"timer": {"started": %d, "since": %d, "worked": 0, "changed": %d, "pieces": ["%s"]},
                  "waits": [{"id": "%s", "words": "Wipe back", "due": %d, "done": false}]}
-                """.formatted(now - 60000, now - 60000, now, bench.box, wait, now + 600000)).andExpect(status().isOk());
+                """.formatted(now - 60000, now - 60000, now, bench.box, wait, now + 600000))
+                .andExpect(status().isOk());
         meet("{\"timer\": {\"worked\": 0, \"changed\": %d}}".formatted(now - 1))
                 .andExpect(content().string(containsString("\"since\":" + (now - 60000))))
                 .andExpect(content().string(containsString("Wipe back")));
         read("/bench/now")
                 .andExpect(content().string(containsString("Wipe back")))
-                .andExpect(content().string(containsString("id=\"piece-" + bench.box + "\" value=\"" + bench.box
-                        + "\" checked")));
+                .andExpect(content()
+                        .string(containsString("id=\"piece-" + bench.box + "\" value=\"" + bench.box + "\" checked")));
         meet("{\"waits\": [{\"id\": \"%s\", \"words\": \"Wipe back\", \"due\": %d, \"done\": true}]}"
                         .formatted(wait, now))
                 .andExpect(content().string(not(containsString("Wipe back"))));
@@ -166,7 +167,8 @@ class NowIT {
                 .update();
         jdbc.sql("update piece set style_id = ?").param(style).update();
         send(tapped());
-        read("/bench/now?piece=" + bench.box).andExpect(content().string(containsString("As last time: Invented folk")));
+        read("/bench/now?piece=" + bench.box)
+                .andExpect(content().string(containsString("As last time: Invented folk")));
         send(post("/bench/now")
                         .with(InventedShop.owner())
                         .param("act", "as-last-" + style)
@@ -205,14 +207,55 @@ class NowIT {
                 .containsExactly("Long crate");
     }
 
+    @Test
+    void anEntryDeliveredTwiceIsOneEntryAndARefusedOneSaysWhy() throws Exception {
+        for (int i = 0; i < 2; i++) {
+            deliver(tapped().param("minutes", "20"))
+                    .andExpect(status().is(i == 0 ? 201 : 200))
+                    .andExpect(content().string(containsString("/bench/" + id)));
+        }
+        deliver(tapped().param("minutes", "25")).andExpect(status().is(422));
+        assertThat(entries()).isEqualTo(1);
+        assertThat(bench.paintLeft()).isEqualByComparingTo("194");
+
+        UUID other = UUID.randomUUID();
+        mvc.perform(post("/bench/now")
+                        .with(InventedShop.owner())
+                        .header("Idempotency-Key", "\"" + other + "\"")
+                        .param("id", other.toString())
+                        .param("taps[0].picked", "true")
+                        .param("uses[0].supply", bench.paint.toString()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("uses[0].quantity")));
+        assertThat(entries()).isEqualTo(1);
+    }
+
+    @Test
+    void beforeTheSignInThePageHoldsNothingOfTheShopAndTheListsHoldTheRest() throws Exception {
+        mvc.perform(get("/bench/now"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(not(containsString("Small box"))))
+                .andExpect(content().string(not(containsString("Pond green"))));
+        read("/phone/lists")
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("bench-pieces"),
+                                containsString("Small box"),
+                                containsString("\"measures\":[\"dab\",\"jar\"]"))));
+    }
+
+    private ResultActions deliver(MockHttpServletRequestBuilder request) throws Exception {
+        return mvc.perform(request.header("Idempotency-Key", "\"" + id + "\""));
+    }
+
     /** Lets the clock have run for so long. */
     private void move(long seconds) {
         BenchClock.State state = clock.of(InventedShop.OWNER);
         BenchTimer timer = state.timer();
-        Instant since = timer.since() == null ? Instant.EPOCH : timer.since();
+        Instant since = timer.since() == null ? null : timer.since().minusSeconds(seconds);
         clock.keep(
                 InventedShop.OWNER,
-                new BenchTimer(timer.started(), since.minusSeconds(seconds), timer.worked(), timer.changed()),
+                new BenchTimer(timer.started(), since, timer.worked(), timer.changed()),
                 state.pieces());
     }
 
