@@ -42,7 +42,12 @@ async function change(work) {
     const transaction = opened.transaction(["entries", "facts"], "readwrite", { durability: "strict" });
     transaction.oncomplete = done;
     transaction.onabort = () => failed(transaction.error || new Error("not stored"));
-    work(transaction.objectStore("entries"), transaction.objectStore("facts"));
+    try {
+      work(transaction.objectStore("entries"), transaction.objectStore("facts"));
+    } catch (failure) {
+      failed(failure);
+      transaction.abort();               // all of it or nothing
+    }
   });
 }
 
@@ -466,6 +471,7 @@ window.outbox = { all, fact, discard, send: () => send(true), lists: () => lists
   if (navigator.serviceWorker) navigator.serviceWorker.register("/sw.js").catch(() => {});
   await pageRead;
   await show();
+  if ((await all()).length) await renew();
   await freshLists();
   for (const form of document.querySelectorAll("form[data-outbox]")) await mend(form);
   await send(false);
