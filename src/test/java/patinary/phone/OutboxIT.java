@@ -189,6 +189,7 @@ class OutboxIT {
         page.click(".outbox-waiting");
         assertThat(page.locator("#waiting-list .card")).containsText("needs your attention");
         assertThat(page.locator(".reasons li")).hasCount(1);
+        assertThat(page.locator("#waiting-sign-in")).isHidden();
         visit.look("waiting-attention");
         page.click("text=Mend");
         assertThat(page.locator("#note")).hasValue("a chair");
