@@ -7,7 +7,7 @@ if (!strip || !window.indexedDB) return;
 
 const SCHEMA = 1;                      // of the entries; has nothing to do with the version of the pages
 const PATIENCE = 5000, PHOTO_PATIENCE = 60000, LOCK_PATIENCE = 20000;
-const PAUSES = [5, 15, 45, 120, 300, 600];
+const PAUSES = [2, 5, 15, 45, 120, 300, 600];
 const OLD = 2 * 24 * 3600e3, LISTS_AGE = 600e3, TAP = 600, EDGE = 1600;
 const TRIES = 10;
 const words = strip.dataset;
@@ -368,7 +368,7 @@ async function heed(entry, body) {
 }
 
 function pause(entry, why) {
-  const longest = why === "unreachable" ? 3 : PAUSES.length - 1;
+  const longest = why === "unreachable" ? 4 : PAUSES.length - 1;
   const seconds = PAUSES[Math.min(entry.tries, longest)] * (0.8 + 0.4 * Math.random());
   if (why === "unreachable") become("unreachable");
   return renewed(entry, { tries: entry.tries + 1, next: Date.now() + seconds * 1000 });
