@@ -5,6 +5,7 @@ import java.security.Principal;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.phone.Delivery;
 import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -72,6 +74,24 @@ class PhotoController {
         }
         Notice.next(redirect, "photos.kept", String.valueOf(kept));
         return "redirect:" + next(form, belonging.map(Taking.Belonging::named));
+    }
+
+    /** A photo that a phone, or the page's script, delivers by itself; it may come again. */
+    @PostMapping(headers = Delivery.KEY)
+    ResponseEntity<?> deliver(
+            @ModelAttribute("form") PhotoForm form,
+            BindingResult errors,
+            @RequestParam(name = "file", required = false) List<MultipartFile> file,
+            Principal who,
+            Delivery delivery) {
+        return delivery.once(errors, () -> {
+            Taking.Belonging belonging = taking.read(form, errors).orElse(null);
+            if (belonging == null) {
+                return null;
+            }
+            taking.keep(form, belonging, file == null ? List.of() : file, who.getName(), errors);
+            return new Delivery.Stored(place(belonging.subject()), "photos.delivered");
+        });
     }
 
     /** One button of a photo: where it stands, what it shows, whether it is there. */

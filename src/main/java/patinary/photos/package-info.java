@@ -4,7 +4,7 @@
  * {@code photos/parts}; reports join the view {@code piece_photo}.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"shop", "web"})
+@ApplicationModule(allowedDependencies = {"phone", "shop", "web"})
 package patinary.photos;
 
 import org.jspecify.annotations.NullMarked;
