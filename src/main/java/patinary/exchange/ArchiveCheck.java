@@ -22,6 +22,7 @@ final class ArchiveCheck {
     private final Map<UUID, String> labels = new HashMap<>();
     /** The photos' rows by the file that each names. */
     private final Map<String, Row> pictures = new TreeMap<>();
+
     private final Set<String> lost = new HashSet<>();
     private final ArchiveSource source;
     private final ErrorList errors = new ErrorList();
@@ -100,6 +101,9 @@ final class ArchiveCheck {
             labels.put(id, row.word("name"));
         } else if (row.table().name().equals(PhotoTables.NAME)) {
             pictures.putIfAbsent(PhotoTables.file(row.word("sha256")), row);
+            if (row.has("document_id") && !documents.containsKey(row.get("document_id"))) {
+                error(row, "document_id", "dangling", "*.csv");
+            }
         }
     }
 

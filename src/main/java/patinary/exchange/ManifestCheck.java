@@ -22,9 +22,7 @@ final class ManifestCheck {
     /** @return the pictures that the shop had lost already when the archive was written */
     Set<String> run() throws IOException {
         for (String name : source.names()) {
-            if (!name.equals(Manifest.FILE)
-                    && ArchiveTables.ofFile(name).isEmpty()
-                    && !PhotoTables.isFile(name)) {
+            if (!name.equals(Manifest.FILE) && ArchiveTables.ofFile(name).isEmpty() && !PhotoTables.isFile(name)) {
                 errors.add(ArchiveError.ofFile(name, "file-unknown"));
             }
         }

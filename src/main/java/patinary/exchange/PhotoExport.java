@@ -22,8 +22,7 @@ class PhotoExport {
 
     /** A lost picture does not keep the rest of the shop from being saved; the manifest says that it is missing. */
     void write(ArchiveWriter writer, Progress progress) throws IOException {
-        List<String> names =
-                jdbc.queryForList("select distinct sha256 from photo order by sha256", String.class);
+        List<String> names = jdbc.queryForList("select distinct sha256 from photo order by sha256", String.class);
         long done = 0;
         for (String name : names) {
             Optional<Path> file = folder.full(name);

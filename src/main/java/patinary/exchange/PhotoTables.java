@@ -3,7 +3,6 @@ package patinary.exchange;
 import static patinary.exchange.TableBuilder.table;
 
 import java.util.List;
-import java.util.stream.Stream;
 import patinary.photos.PhotoFolder;
 
 /** The file of photos; the pictures themselves stand beside it, each under {@link #file} of its row. */
@@ -18,7 +17,8 @@ final class PhotoTables {
             .id("id")
             .ref("piece_id", "piece")
             .optional()
-            .ref("document_id", documents())
+            // Of whatever kind: looked for among all documents by ArchiveCheck.
+            .column("document_id", Type.ID)
             .optional()
             .words("stage", "BEFORE", "DURING", "AFTER", "RECEIPT")
             .column("sort_order", Type.WHOLE)
@@ -51,13 +51,5 @@ final class PhotoTables {
         return name.startsWith(FOLDER)
                 && name.endsWith(ENDING)
                 && PhotoFolder.isName(name.substring(FOLDER.length(), name.length() - ENDING.length()));
-    }
-
-    private static String[] documents() {
-        return Stream.of(DocumentTables.ALL, SellingTables.ALL)
-                .flatMap(List::stream)
-                .filter(table -> table.kind() != null)
-                .map(ArchiveTable::name)
-                .toArray(String[]::new);
     }
 }

@@ -80,7 +80,9 @@ final class ZipSource implements ArchiveSource {
     }
 
     private long tables() {
-        return zip.stream().filter(entry -> !PhotoTables.isFile(entry.getName())).count();
+        return zip.stream()
+                .filter(entry -> !PhotoTables.isFile(entry.getName()))
+                .count();
     }
 
     /** The folder of photos may have an entry of its own, as zip programs write one; no other may. */

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpMethod;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -18,6 +19,7 @@ import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHe
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
 import org.springframework.security.web.savedrequest.RequestCache;
+import patinary.web.ScriptAnswers;
 
 /** Who may go where. What is not named here needs a sign-in. */
 @Configuration(proxyBeanMethods = false)
@@ -27,6 +29,11 @@ class Doors {
             + "img-src 'self' blob:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; "
             + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
     private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
+    /** Shells without anything of the shop, which a phone keeps copies of, and what it needs to do so. */
+    private static final String[] WITHOUT_RECEPTION = {
+        "/buy", "/stall", "/bench/now", "/waiting", "/phone/token", "/sw.js", "/manifest.webmanifest", "/trust"
+    };
+
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 
     @Bean
@@ -34,11 +41,12 @@ class Doors {
         return new KeptPasswords();
     }
 
-    /** Keeps the address that was asked for before the sign-in, and leaves it as it was. */
+    /** Keeps the address that a person asked for before the sign-in, and leaves it as it was. */
     @Bean
     RequestCache asked() {
         HttpSessionRequestCache asked = new HttpSessionRequestCache();
         asked.setMatchingRequestParameterName(null);
+        asked.setRequestMatcher(request -> !ScriptAnswers.wanted(request));
         return asked;
     }
 
@@ -50,6 +58,8 @@ class Doors {
                 .requestMatchers("/setup", "/sign-in", "/help", "/css/**", "/js/**", "/img/**", "/error")
                 .permitAll()
                 .requestMatchers("/actuator/health")
+                .permitAll()
+                .requestMatchers(HttpMethod.GET, WITHOUT_RECEPTION)
                 .permitAll()
                 .requestMatchers("/sign-out")
                 .authenticated()

@@ -33,6 +33,10 @@ class DoorsIT {
 
     private static final Set<String> OPEN = Set.of("/sign-in", "/setup", "/help", "/error");
 
+    /** Shells without anything of the shop; what is sent to the same address needs a sign-in. */
+    private static final Set<String> OPEN_TO_READ = Set.of(
+            "/buy", "/stall", "/bench/now", "/waiting", "/phone/token", "/sw.js", "/manifest.webmanifest", "/trust");
+
     @Autowired
     private MockMvc mvc;
 
@@ -55,6 +59,9 @@ class DoorsIT {
                 if (OPEN.contains(pattern)) {
                     continue;
                 }
+                if (OPEN_TO_READ.contains(pattern) && readsOnly(route)) {
+                    continue;
+                }
                 tried++;
                 String path = pattern.replaceAll("\\{[^}]*}", "1");
                 Set<RequestMethod> methods = route.getMethodsCondition().getMethods();
@@ -73,6 +80,10 @@ class DoorsIT {
         }
         assertThat(tried).isPositive();
         assertThat(open).isEmpty();
+    }
+
+    private static boolean readsOnly(RequestMappingInfo route) {
+        return route.getMethodsCondition().getMethods().equals(Set.of(RequestMethod.GET));
     }
 
     @Test

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
+import patinary.photos.DrawnPhotos;
 import patinary.testing.Browser;
 import patinary.testing.ShopTest;
 
@@ -48,11 +49,15 @@ class EveryPageIT {
     @Autowired
     private ShopArchive archive;
 
+    @Autowired
+    private DrawnPhotos drawn;
+
     private final List<String> faults = new ArrayList<>();
 
     @Test
     void isOpenAndFitForEverybody(Browser.Visit visit) throws IOException {
         archive.load(Path.of("db", "demo"), Progress.SILENT);
+        drawn.hang();
         visit.signIn();
         Set<String> seen = new LinkedHashSet<>();
         Deque<String> ahead = new ArrayDeque<>(List.of("/", "/no-such-page"));
@@ -117,6 +122,6 @@ class EveryPageIT {
     }
 
     private static boolean isFile(String path) {
-        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip)|.*/download");
+        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip)|.*/download|/photos/.*/full");
     }
 }
