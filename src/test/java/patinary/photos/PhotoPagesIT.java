@@ -44,7 +44,8 @@ class PhotoPagesIT {
         page.check("#photo-2");
         page.check("#stage-2");
         page.click("button[name=to][value='" + box + "']");
-        page.waitForSelector(".empty");
+        page.waitForSelector(".notice");
+        assertThat(page.textContent("main")).contains("No photo waits");
         assertThat(rows.of(new Subject(Subject.Kind.PIECE, box))).hasSize(2);
 
         visit.open("/pieces/" + box);
