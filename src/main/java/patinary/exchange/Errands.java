@@ -107,7 +107,7 @@ public class Errands {
     private boolean checkPhotos() {
         List<PhotoCheck.Finding> findings = photos.run();
         for (PhotoCheck.Finding finding : findings) {
-            say("exchange.check.photo-" + finding.what().name().toLowerCase(Locale.ROOT), finding.sha256());
+            say("exchange.check." + "photo-" + finding.what().name().toLowerCase(Locale.ROOT), finding.sha256());
         }
         long lost = findings.stream().filter(PhotoCheck.Finding::isLoss).count();
         say(lost == 0 ? "exchange.check.photos-right" : "exchange.check.photos-wrong", String.valueOf(lost));
