@@ -17,7 +17,7 @@ import org.springframework.validation.BindingResult;
  * ResponseEntity<?> deliver(@ModelAttribute("form") StallForm form, BindingResult errors, Delivery delivery) {
  *     return delivery.once(errors, () -> {
  *         ... store, or reject into errors
- *         return new Delivery.Stored("/sales/" + id, "selling.quick.done", title);
+ *         return new Delivery.Stored("/sales/" + id, "selling.stall.done", title);
  *     });
  * }
  * }</pre>
