@@ -123,7 +123,7 @@ class NowPagesIT {
     @Test
     void aRefusedEntryComesBackWithItsSharesAndCanBeTakenBackOnceItIsKept(Browser.Visit visit) {
         visit.signIn();
-        Page page = ready(visit);
+        Page page = visit.open("/bench/now");
         page.setViewportSize(390, 844);
         tap(page, "label:has(#piece-" + bench.box + ")");
         tap(page, "label:has(#piece-" + bench.crate + ")");
