@@ -555,7 +555,10 @@ function caution(row) {
   one(row.rest ? "[data-whole]" : "details", line).remove();
   one("strong", line).textContent = one("[data-severities]").dataset[row.severity.toLowerCase()];
   one("[data-brief]", line).textContent = row.brief;
-  if (row.rest) one("[data-rest]", line).textContent = row.rest;
+  if (row.rest) {
+    one("[data-rest]", line).textContent = row.rest;
+    one("details", line).open = row.severity === "STOP";
+  }
   return line;
 }
 function fromLists() {
