@@ -163,8 +163,10 @@ function follow() {
   for (const button of every("[data-styles] > button")) button.hidden = !styles.has(button.dataset.style);
   for (const row of every("[data-use]")) if (row !== openRow) parts(row, pieces);
   const box = form.elements["mishaps[0].piece"], before = box.value;
-  box.replaceChildren(box.options[0], ...pieces.map(piece => new Option(piece.code + " " + piece.title, piece.value)));
-  box.value = pieces.some(piece => piece.value === before) ? before : "";
+  if ([...box.options].slice(1).map(option => option.value).join() !== pieces.map(piece => piece.value).join()) {
+    box.replaceChildren(box.options[0], ...pieces.map(piece => new Option(piece.code + " " + piece.title, piece.value)));
+    box.value = pieces.some(piece => piece.value === before) ? before : "";
+  }
   cautions(pieces);
 }
 function order() {
@@ -176,6 +178,8 @@ function order() {
 function parts(row, pieces) {
   const box = one("[data-parts]", row);
   const kept = new Map(every("[data-part]", box).map(part => [part.dataset.part, part]));
+  // What is there already stays: the finger may be on its way into one of the fields.
+  if ([...kept.keys()].join() === pieces.map(piece => piece.value).join()) return;
   box.replaceChildren(...pieces.map((piece, at) => {
     const part = made(template("part").replaceAll("NN", place(row)).replaceAll("PP", at).replaceAll("PIECE", piece.value));
     every("[data-code]", part).forEach(each => { each.textContent = piece.code; });
