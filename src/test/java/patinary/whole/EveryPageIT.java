@@ -24,7 +24,8 @@ import patinary.testing.ShopTest;
 
 /**
  * Every page that a link of the demo shop leads to, one of each kind: it opens, the accessibility rules find nothing on it, it
- * does not scroll sideways on a narrow phone, a phone or a laptop, and what is pressed is large enough for a finger.
+ * does not scroll sideways on a narrow phone, a phone or a laptop, nor with the text at twice its size, and what is pressed is
+ * large enough for a finger.
  * Takes a picture of each at phone and laptop size.
  */
 @ShopTest
@@ -44,6 +45,12 @@ class EveryPageIT {
               })
               .filter(([, w, h]) => w < 44 || h < 43.5)
               .map(String)""";
+
+    private static final String BEYOND = """
+            text => {
+              document.documentElement.style.fontSize = text;
+              return document.documentElement.scrollWidth - document.documentElement.clientWidth;
+            }""";
 
     @Autowired
     private ShopArchive archive;
@@ -84,15 +91,21 @@ class EveryPageIT {
         }
         picture(page, path, "phone");
         for (int width : new int[] {320, PHONE, 1280}) {
-            page.setViewportSize(width, 844);
-            Object beyond =
-                    page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            if (((Number) beyond).doubleValue() > 0) {
-                faults.add(path + " scrolls sideways by " + beyond + " at " + width);
-            }
+            assertNothingSideways(page, path, width, "100%");
         }
         picture(page, path, "laptop");
+        for (int width : new int[] {PHONE, 1280}) {
+            assertNothingSideways(page, path, width, "200%");
+        }
         return links(page);
+    }
+
+    private void assertNothingSideways(Page page, String path, int width, String text) {
+        page.setViewportSize(width, 844);
+        Object beyond = page.evaluate(BEYOND, text);
+        if (((Number) beyond).doubleValue() > 0) {
+            faults.add(path + " scrolls sideways by " + beyond + " at " + width + " with text at " + text);
+        }
     }
 
     @SuppressWarnings("unchecked")

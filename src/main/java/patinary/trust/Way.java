@@ -1,0 +1,19 @@
+package patinary.trust;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.stereotype.Component;
+import org.springframework.web.context.request.RequestContextHolder;
+import org.springframework.web.context.request.ServletRequestAttributes;
+import patinary.web.Host;
+
+/** What the notice on phone pages asks while it is drawn. */
+@Component("way")
+class Way {
+
+    /** Whether the page came unencrypted from another machine. */
+    public boolean isPlain() {
+        HttpServletRequest request =
+                ((ServletRequestAttributes) RequestContextHolder.currentRequestAttributes()).getRequest();
+        return Host.isPlain(request);
+    }
+}
