@@ -17,7 +17,7 @@ import org.springframework.validation.BindingResult;
  * ResponseEntity<?> deliver(@ModelAttribute("form") StallForm form, BindingResult errors, Delivery delivery) {
  *     return delivery.once(errors, () -> {
  *         ... store, or reject into errors
- *         return new Delivery.Stored("/sales/" + id, "selling.quick.done", title);
+ *         return new Delivery.Stored("/sales/" + id, "selling.stall.done", title);
  *     });
  * }
  * }</pre>
@@ -29,6 +29,9 @@ public final class Delivery {
 
     /** The header with the moment the entry was made, by the phone's clock. */
     static final String CAPTURED = "X-Captured-At";
+
+    /** The header with the version of the form that the entry was made with. */
+    static final String FORM = "X-Form-Version";
 
     private final Deliveries deliveries;
     private final Entry entry;
@@ -46,6 +49,11 @@ public final class Delivery {
     /** When the entry was made, by the phone's clock, which may be wrong; nothing where the phone did not say. */
     public Optional<Instant> capturedAt() {
         return Optional.ofNullable(entry.capturedAt());
+    }
+
+    /** The {@code data-form} of the form it was made with: an entry may wait while the program changes; 1 if unknown. */
+    public int formVersion() {
+        return entry.formVersion();
     }
 
     /**

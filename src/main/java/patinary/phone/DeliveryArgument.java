@@ -46,7 +46,11 @@ class DeliveryArgument implements HandlerMethodArgumentResolver, WebMvcConfigure
         HttpServletRequest request = Objects.requireNonNull(web.getNativeRequest(HttpServletRequest.class));
         Principal who = Objects.requireNonNull(request.getUserPrincipal(), "An entry is taken from a signed-in person");
         Entry entry = new Entry(
-                key(request), who.getName(), Fingerprint.of(request), moment(request.getHeader(Delivery.CAPTURED)));
+                key(request),
+                who.getName(),
+                Fingerprint.of(request),
+                moment(request.getHeader(Delivery.CAPTURED)),
+                number(request.getHeader(Delivery.FORM)));
         return new Delivery(deliveries, entry);
     }
 
@@ -61,6 +65,10 @@ class DeliveryArgument implements HandlerMethodArgumentResolver, WebMvcConfigure
             throw new KeyRefused("phone.key.other-id");
         }
         return key;
+    }
+
+    private static int number(@Nullable String header) {
+        return header != null && header.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(header) : 1;
     }
 
     private static @Nullable Instant moment(@Nullable String header) {

@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
  * @param who the account it came from; a key means something within one account
  * @param fingerprint tells whether the same key comes with the same content
  * @param capturedAt when it was made, by the phone's clock
+ * @param formVersion the version of the form it was made with
  */
 record Entry(
-        UUID key, String who, String fingerprint, @Nullable Instant capturedAt) {
+        UUID key, String who, String fingerprint, @Nullable Instant capturedAt, int formVersion) {
 
     /** What two requests for the same entry have in common. */
     Id id() {

@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
+import patinary.web.PhonePages;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What the script of the phone's pages asks for. */

@@ -21,6 +21,7 @@ import org.springframework.security.web.header.writers.CrossOriginResourcePolicy
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
 import org.springframework.security.web.savedrequest.RequestCache;
 import patinary.web.Host;
+import patinary.web.PhonePages;
 import patinary.web.ScriptAnswers;
 
 /** Who may go where. What is not named here needs a sign-in. */
@@ -31,10 +32,8 @@ class Doors {
             + "img-src 'self' blob:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; "
             + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
     private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
-    /** Shells without anything of the shop, which a phone keeps copies of, and what it needs to do so. */
-    private static final String[] WITHOUT_RECEPTION = {
-        "/buy", "/stall", "/bench/now", "/waiting", "/phone/token", "/sw.js", "/manifest.webmanifest", "/trust"
-    };
+    /** What a phone needs to keep copies of the pages that open before the sign-in. */
+    private static final String[] FOR_A_PHONE = {"/phone/token", "/sw.js"};
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 
@@ -66,7 +65,9 @@ class Doors {
                 .permitAll()
                 .requestMatchers("/actuator/health", "/trust/**", "/manifest.webmanifest")
                 .permitAll()
-                .requestMatchers(HttpMethod.GET, WITHOUT_RECEPTION)
+                .requestMatchers(HttpMethod.GET, PhonePages.ALL.toArray(String[]::new))
+                .permitAll()
+                .requestMatchers(HttpMethod.GET, FOR_A_PHONE)
                 .permitAll()
                 .requestMatchers("/sign-out")
                 .authenticated()
@@ -100,8 +101,12 @@ class Doors {
                 .permissionsPolicyHeader(policy -> policy.policy(DEVICE_POLICY))
                 .crossOriginOpenerPolicy(policy -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
                 .crossOriginResourcePolicy(policy -> policy.policy(CrossOriginResourcePolicy.SAME_ORIGIN))
-                .httpStrictTransportSecurity(strict -> strict.requestMatcher(
-                        request -> publiclyVouchedFor && request.isSecure() && !Host.isLocal(request.getServerName())));
+                .httpStrictTransportSecurity(
+                        strict -> strict.requestMatcher(request -> publiclyVouchedFor && mayBeBoundToHttps(request)));
+    }
+
+    static boolean mayBeBoundToHttps(HttpServletRequest request) {
+        return request.isSecure() && !Host.isLocal(request.getServerName());
     }
 
     private static boolean changesSomething(HttpServletRequest request) {

@@ -70,10 +70,12 @@ final class Catalogue {
         source("Brinewater flea field", "Cash only, no receipts", "");
         source("Plank and Pigment supply room", "Gives store credit for unopened jars", "RC-1204-INVENTED");
         source("Doorstep gifts", "Neighbours bring things by", "");
+        shop.rows.add("quick_percent", "00000000-0000-4000-8000-0000000000b1", "blue tags, half price", 1, 50);
+        shop.rows.add("quick_percent", "00000000-0000-4000-8000-0000000000b2", "last hour on Sunday", 2, 25);
     }
 
     private void source(String name, String note, String certificate) {
-        shop.rows.add("source", shop.id(name), name, note, certificate);
+        shop.rows.add("source", shop.id(name), name, note, certificate, "");
     }
 
     private void places() {

@@ -219,7 +219,7 @@ class DeliveryIT {
     /** Several programs on one database have nothing between them but the database. */
     @Test
     void manyProgramsThatGetTheSameEntryAtOnceRecordItOnce() {
-        Entry entry = new Entry(key, "Robin", "same", null);
+        Entry entry = new Entry(key, "Robin", "same", null, 1);
         CountDownLatch start = new CountDownLatch(1);
         List<CompletableFuture<Integer>> answers = new ArrayList<>();
         for (int program = 0; program < 6; program++) {

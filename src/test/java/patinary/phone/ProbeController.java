@@ -7,7 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -31,6 +33,14 @@ class ProbeController {
 
     ProbeController(Books books) {
         this.books = books;
+    }
+
+    @GetMapping
+    String page(Model model) {
+        ProbeForm form = new ProbeForm();
+        form.id = UUID.randomUUID().toString();
+        model.addAttribute("form", form);
+        return "phone/probe";
     }
 
     @PostMapping(headers = Delivery.KEY)

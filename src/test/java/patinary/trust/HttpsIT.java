@@ -26,6 +26,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import patinary.exchange.DemoData;
 import patinary.testing.Browser;
 import patinary.testing.JarProgram;
 import patinary.testing.TestDatabase;
@@ -135,16 +136,35 @@ class HttpsIT {
         assertThat(page.evaluate("isSecureContext && 'serviceWorker' in navigator && !!navigator.mediaDevices"))
                 .isEqualTo(true);
         assertThat(page.locator(".plain-way").count()).isZero();
-        page.fill("#name", "Demo");
-        page.fill("#password", "an invented workroom");
-        page.click("main button[type=submit]");
-        page.waitForURL("https://" + NAME + ":" + securePort + "/");
+        signIn(visit, "https://" + NAME + ":" + securePort);
         assertThat(visit.context().cookies())
                 .singleElement()
                 .satisfies(cookie -> assertThat(cookie.secure).isTrue());
+        for (String path : phonePages(page)) {
+            assertThat(visit.open(path).locator(".plain-way").count()).as(path).isZero();
+            // Its own script registers it; without trust in the certificate the browser would refuse.
+            assertThat(page.evaluate("navigator.serviceWorker.ready.then(worker => worker.scope)"))
+                    .isEqualTo("https://" + NAME + ":" + securePort + "/");
+        }
         visit.open("/trust");
         visit.look("trust-secure");
         assertThat(againstInstalling(visit)).isEmpty();
+    }
+
+    /** Those that this build of the shop has. */
+    private static List<String> phonePages(Page page) {
+        return java.util.stream.Stream.of("/buy", "/stall", "/bench/now", "/waiting")
+                .filter(path -> page.evaluate("path => fetch(path).then(answer => answer.status)", path)
+                        .equals(200))
+                .toList();
+    }
+
+    private static void signIn(Browser.Visit visit, String start) {
+        Page page = visit.open("/sign-in");
+        page.fill("#name", DemoData.OWNER);
+        page.fill("#password", DemoData.PASSWORD);
+        page.click("main button[type=submit]");
+        page.waitForURL(start + "/");
     }
 
     /** What a browser has against installing the page, but that a test's window keeps nothing. */
@@ -178,6 +198,15 @@ class HttpsIT {
                 .isEqualTo(true);
         visit.look("trust-plain");
         assertThat(againstInstalling(visit)).contains("not-from-secure-origin");
+        signIn(visit, "http://" + NAME + ":" + program.port());
+        for (String path : phonePages(page)) {
+            assertThat(visit.open(path).locator(".plain-way").isVisible())
+                    .as(path)
+                    .isTrue();
+        }
+        assertThat(visit.open("/receipts/new").locator("main form").count())
+                .as("recording goes on there")
+                .isPositive();
     }
 
     private static String serversKey() throws Exception {
