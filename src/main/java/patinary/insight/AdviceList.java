@@ -19,6 +19,8 @@ class AdviceList implements PhoneList {
      * @param kind the id of the kind; null for any
      * @param style the id of the style; null for any
      * @param most null where there is no figure, or no price is worth it: the words say which
+     * @param pieces how many of its own the books know; null for the whole shop, as a lost phone need not tell its size
+     * @param sold how many of its own sold; null for the whole shop
      * @param few whether few of its own sold so far
      */
     record Row(
@@ -29,8 +31,8 @@ class AdviceList implements PhoneList {
             @Nullable Long most,
             @Nullable Long low,
             @Nullable Long high,
-            long pieces,
-            long sold,
+            @Nullable Long pieces,
+            @Nullable Long sold,
             boolean few,
             String words) {}
 
@@ -54,6 +56,7 @@ class AdviceList implements PhoneList {
 
     private Row row(PayRow row) {
         long sold = row.pool().net().count();
+        boolean whole = row.group().isWhole();
         return new Row(
                 row.group().kindId(),
                 row.group().kind(),
@@ -62,10 +65,16 @@ class AdviceList implements PhoneList {
                 minor(row.most()),
                 minor(row.low()),
                 minor(row.high()),
-                row.pool().pieces(),
-                sold,
+                whole ? null : row.pool().pieces(),
+                whole ? null : sold,
                 row.few(),
-                messages.getMessage("insight.pay.words." + row.words(), new Object[] {sold}, Locale.ENGLISH));
+                messages.getMessage("insight.pay.words." + said(row), new Object[] {sold}, Locale.ENGLISH));
+    }
+
+    /** The page counts what the whole shop sold; the phone does not. */
+    private static String said(PayRow row) {
+        boolean figure = row.words() != PayRow.Words.NONE && row.words() != PayRow.Words.NOT_WORTH;
+        return figure && row.group().isWhole() ? "WHOLE" : row.words().name();
     }
 
     private static @Nullable Long minor(@Nullable Amount amount) {

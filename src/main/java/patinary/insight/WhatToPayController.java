@@ -1,5 +1,6 @@
 package patinary.insight;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.http.ResponseEntity;
@@ -16,6 +17,8 @@ import patinary.web.CsvFile;
 @Controller
 class WhatToPayController {
 
+    private static final String OWNER = "OWNER";
+
     private final Outcomes outcomes;
     private final CurrentAims aims;
     private final CurrentShop shop;
@@ -28,9 +31,11 @@ class WhatToPayController {
 
     /** @param row the number of the row that is worked out in full; the whole shop's where there is no such row */
     @GetMapping("/moves/what-to-pay")
-    String page(@RequestParam(defaultValue = "0") String row, Model model) {
+    String page(@RequestParam(defaultValue = "0") String row, HttpServletRequest request, Model model) {
         List<PayRow> rows = outcomes.whatToPay();
         model.addAttribute("rows", rows);
+        // Only the owner gets to what she aims at; a reader is not sent to a closed door.
+        model.addAttribute("mayAim", request.isUserInRole(OWNER));
         model.addAttribute("aims", aims.get());
         model.addAttribute("rate", shop.hourlyRate());
         model.addAttribute("fewest", WhatToPay.FEW);

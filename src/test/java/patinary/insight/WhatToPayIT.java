@@ -11,6 +11,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static patinary.testing.InventedShop.owner;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,12 @@ class WhatToPayIT {
                 .isEqualTo(jdbc.sql("select count(*) from piece_state where state = 'SOLD'")
                         .query(Long.class)
                         .single());
+        assertThat(whole.net().sum())
+                .isEqualByComparingTo(jdbc.sql("""
+                        select sum(sales_minor + shipping_minor - refunds_minor - fees_minor - postage_minor)
+                        from piece_figures where sold_on is not null""")
+                        .query(BigDecimal.class)
+                        .single());
         assertThat(whole.tries().sold()).isLessThanOrEqualTo(whole.tries().pieces());
         assertThat(rows.get(0).most()).isNotNull();
         mvc.perform(get("/moves/what-to-pay?row=1").with(owner()))
@@ -69,6 +76,8 @@ class WhatToPayIT {
                 .andExpect(content().string(not(containsString("??"))));
         mvc.perform(get("/moves/what-to-pay.csv").with(owner())).andExpect(status().isOk());
         assertThat(list.rows()).hasSameSizeAs(rows);
+        assertThat(list.rows().get(0).pieces()).isNull();
+        assertThat(list.rows().get(1).pieces()).isEqualTo(rows.get(1).pool().pieces());
     }
 
     @Test
