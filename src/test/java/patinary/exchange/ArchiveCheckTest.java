@@ -36,7 +36,7 @@ class ArchiveCheckTest {
     /** Files of before fees could be fuller: the later columns and the later file are not there. */
     @Test
     void anArchiveOfTheFirstReleasePasses() throws IOException {
-        archive.with("channel.csv", "id,name,money_place_id,passes_tax", B + ",Market," + A + ",false")
+        archive.with("channel.csv", "id,name,money_place_id,passes_tax", B + ",Market," + A + ",no")
                 .with("channel_fee.csv", "channel_id,valid_from,percent,fixed", B + ",2025-01-01,9.5,0.25");
 
         Cells cells = new ArchiveCheck(archive, Progress.SILENT).run();
