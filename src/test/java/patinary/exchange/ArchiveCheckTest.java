@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import patinary.money.Amount;
 
 /** Every way in which an archive can be wrong is told with its file, line, column and value, and all at once. */
 class ArchiveCheckTest {
@@ -45,7 +46,7 @@ class ArchiveCheckTest {
         new RowReader(archive, cells, new ErrorList(), Progress.SILENT)
                 .read(ArchiveTables.named("channel_fee"), rows::add);
         assertThat(rows).singleElement().satisfies(row -> {
-            assertThat(row.word("fixed")).isEqualTo("0.25");
+            assertThat(row.get("fixed")).isEqualTo(Amount.of(25));
             assertThat(row.has("base")).isFalse();
             assertThat(row.has("payment_fixed")).isFalse();
         });
