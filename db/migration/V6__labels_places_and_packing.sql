@@ -1,4 +1,4 @@
--- What she chose for her labels, by name: the address that their squares lead to, the sheet used last.
+-- What she chose for her labels, by name: the address that their squares lead to.
 create table label_setting (
     name varchar(20) not null,
     setting varchar(200) not null,

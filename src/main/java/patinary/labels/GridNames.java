@@ -38,9 +38,7 @@ class GridNames {
     }
 
     List<Choice> choices(List<KnownGrid> grids) {
-        return grids.stream()
-                .map(known -> Choice.named(known.key(), of(known)))
-                .toList();
+        return grids.stream().map(known -> Choice.named(known.key(), of(known))).toList();
     }
 
     /** What stands above the ruler of a test page. */

@@ -20,7 +20,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import patinary.places.Places;
 import patinary.web.Choice;
 
-/** Choosing pieces and the sheet, and the file to print. Nothing is stored by printing but which sheet was used last. */
+/** Choosing pieces and the sheet, and the file to print. Nothing is stored by printing. */
 @Controller
 @RequestMapping("/labels")
 class LabelController {
@@ -32,21 +32,13 @@ class LabelController {
     private final LabelGrids grids;
     private final GridNames names;
     private final SheetReading reading;
-    private final LabelSettings settings;
 
-    LabelController(
-            LabelPieces pieces,
-            Places places,
-            LabelGrids grids,
-            GridNames names,
-            SheetReading reading,
-            LabelSettings settings) {
+    LabelController(LabelPieces pieces, Places places, LabelGrids grids, GridNames names, SheetReading reading) {
         this.pieces = pieces;
         this.places = places;
         this.grids = grids;
         this.names = names;
         this.reading = reading;
-        this.settings = settings;
     }
 
     @GetMapping
@@ -100,7 +92,6 @@ class LabelController {
             response.setStatus(422);
             return page(form, model);
         }
-        settings.keep(LabelSettings.Name.GRID, form.grid);
         return labels(sheet.get());
     }
 
@@ -111,8 +102,7 @@ class LabelController {
     private String page(SheetForm form, Model model) {
         List<KnownGrid> all = grids.all();
         if (form.grid.isEmpty()) {
-            form.grid =
-                    settings.read(LabelSettings.Name.GRID, grids.builtIn().get(0).key());
+            form.grid = all.get(0).key();
         }
         KnownGrid shown = Stream.concat(grids.find(form.grid).stream(), all.stream())
                 .findFirst()

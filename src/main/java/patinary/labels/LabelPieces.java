@@ -16,7 +16,12 @@ class LabelPieces {
     /** As many as one page of ticks can be read through. */
     static final int MOST = 200;
 
-    record Row(String code, String title, String place, String state, @Nullable LocalDate foundOn) {}
+    record Row(
+            String code,
+            String title,
+            String place,
+            String state,
+            @Nullable LocalDate foundOn) {}
 
     private final JdbcClient jdbc;
 
@@ -26,8 +31,8 @@ class LabelPieces {
 
     /** The newest first; without a state those still in her hands. Empty answers do not narrow. */
     List<Row> find(String words, String state, String place, @Nullable LocalDate since) {
-        StringBuilder where = new StringBuilder(
-                state.isEmpty() ? "where s.state not in ('SOLD', 'GONE')" : "where s.state = :state");
+        StringBuilder where =
+                new StringBuilder(state.isEmpty() ? "where s.state not in ('SOLD', 'GONE')" : "where s.state = :state");
         Map<String, Object> values = new HashMap<>(Map.of("state", state, "place", place, "most", MOST));
         if (!words.isBlank()) {
             values.put("words", like(words));

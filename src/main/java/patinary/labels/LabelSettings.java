@@ -12,9 +12,7 @@ class LabelSettings {
     /** A choice and what holds before she makes it. */
     enum Name {
         /** Where labels lead: her shop's own address, or nothing. */
-        ADDRESS,
-        /** The grid used last. */
-        GRID
+        ADDRESS
     }
 
     private final JdbcClient jdbc;

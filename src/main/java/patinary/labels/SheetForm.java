@@ -7,5 +7,6 @@ class SheetForm {
     public String grid = "";
     /** The first free label, from 1. */
     public String first = "1";
+
     public boolean price;
 }

@@ -75,14 +75,13 @@ class SheetReading {
         }
         PieceCodes.Read read = codes.read(wanted);
         if (!read.unknown().isEmpty()) {
-            String unknown = String.join(", ", read.unknown().stream().distinct().toList());
+            String unknown =
+                    String.join(", ", read.unknown().stream().distinct().toList());
             errors.rejectValue("codes", "labels.error.unknown", new Object[] {unknown}, null);
         } else if (read.pieces().isEmpty()) {
             errors.rejectValue("codes", "labels.error.codes");
         }
-        return read.pieces().stream()
-                .map(piece -> label(piece, form.price, to))
-                .toList();
+        return read.pieces().stream().map(piece -> label(piece, form.price, to)).toList();
     }
 
     private Label label(PlacedPiece piece, boolean price, String to) {

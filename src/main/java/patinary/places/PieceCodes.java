@@ -87,9 +87,12 @@ public class PieceCodes {
         Map<String, List<PlacedPiece>> known = new LinkedHashMap<>();
         jdbc.sql(SELECT + """
                         where replace(replace(replace(upper(p.code), '-', ''), ' ', ''), '.', '') in (:meant)
-                        order by p.code""").param("meant", meant).query(PlacedPiece.class).list().forEach(piece -> known.computeIfAbsent(
-                        CodeText.plain(piece.code()), code -> new ArrayList<>())
-                .add(piece));
+                        order by p.code""")
+                .param("meant", meant)
+                .query(PlacedPiece.class)
+                .list()
+                .forEach(piece -> known.computeIfAbsent(CodeText.plain(piece.code()), code -> new ArrayList<>())
+                        .add(piece));
         return known;
     }
 }

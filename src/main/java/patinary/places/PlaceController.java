@@ -52,7 +52,7 @@ class PlaceController {
         form.place = place;
         form.name = place;
         model.addAttribute("form", form);
-        return one(place, page, model);
+        return onePage(place, page, model);
     }
 
     @PostMapping("/rename")
@@ -65,7 +65,7 @@ class PlaceController {
         String name = new Answers(errors, shop.currency()).text("name", form.name, Places.NAME, "places.error.name");
         if (errors.hasErrors()) {
             response.setStatus(422);
-            return one(form.place, null, model);
+            return onePage(form.place, null, model);
         }
         places.rename(form.place, name);
         Notice.next(redirect, "places.renamed", name);
@@ -118,7 +118,7 @@ class PlaceController {
         return "places/move";
     }
 
-    private String one(String place, @Nullable Integer page, Model model) {
+    private String onePage(String place, @Nullable Integer page, Model model) {
         List<Places.Place> all = places.all();
         model.addAttribute("place", place);
         model.addAttribute("places", all);

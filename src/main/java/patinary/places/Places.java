@@ -37,9 +37,7 @@ public class Places {
         return jdbc.sql("""
                         select p.place as name, count(*) as pieces
                         from piece p join piece_state s on s.piece_id = p.id
-                        where p.place <> '' and %s group by p.place order by lower(p.place), p.place""".formatted(HERE))
-                .query(Place.class)
-                .list();
+                        where p.place <> '' and %s group by p.place order by lower(p.place), p.place""".formatted(HERE)).query(Place.class).list();
     }
 
     /** What is in a place; the empty name stands for the pieces whose place is not said. */
@@ -50,8 +48,8 @@ public class Places {
                 .param("place", place)
                 .query(Long.class)
                 .single();
-        List<PlacedPiece> rows = jdbc.sql(PieceCodes.SELECT + where
-                        + " order by p.code offset :offset rows fetch next :size rows only")
+        List<PlacedPiece> rows = jdbc.sql(
+                        PieceCodes.SELECT + where + " order by p.code offset :offset rows fetch next :size rows only")
                 .param("place", place)
                 .param("offset", window.offset())
                 .param("size", window.size())

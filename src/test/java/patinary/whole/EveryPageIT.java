@@ -117,6 +117,6 @@ class EveryPageIT {
     }
 
     private static boolean isFile(String path) {
-        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip)|.*/download");
+        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|pdf)|.*/download");
     }
 }
