@@ -96,7 +96,7 @@ class LabelController {
     }
 
     private static ResponseEntity<byte[]> labels(SheetReading.Sheet sheet) {
-        return Pdf.answer("labels.pdf", LabelFile.labels(sheet.grid(), sheet.first(), sheet.labels()));
+        return Pdf.answer("sheet-of-labels.pdf", LabelFile.labels(sheet.grid(), sheet.first(), sheet.labels()));
     }
 
     private String page(SheetForm form, Model model) {
