@@ -1,5 +1,6 @@
 -- Money documents that belong to no piece, in one list. `flow` says whether money came in, went out, or neither: a move
--- between two places, or a trip, which the owner's own car pays for and whose amount is what the books say.
+-- between two places, or a trip, which the owner's own car pays for and whose amount is what the books say. A count of the cash box is listed with what it
+-- found over or short, not with what was counted.
 
 drop view if exists money_document cascade;
 
@@ -40,4 +41,12 @@ select d.id, d.doc_date, d.note, 'sales-tax-paid', 'OUT',
        null, stp.period, mp.name, stp.amount_minor
 from sales_tax_paid stp
 join document d on d.id = stp.id
-join money_place mp on mp.id = stp.place_id;
+join money_place mp on mp.id = stp.place_id
+union all
+select d.id, d.doc_date, d.note, 'till-counts',
+       case when p.amount_minor > 0 then 'IN' when p.amount_minor < 0 then 'OUT' else 'NONE' end,
+       null, '', mp.name, coalesce(abs(p.amount_minor), 0)
+from till_count tc
+join document d on d.id = tc.id
+join money_place mp on mp.id = tc.place_id
+left join posting p on p.document_id = tc.id and p.account = 'MONEY';

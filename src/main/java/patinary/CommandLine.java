@@ -3,6 +3,7 @@ package patinary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * What was asked for on the command line.
@@ -15,6 +16,7 @@ record CommandLine(Command command, String archive, List<String> settings) {
 
     enum Command {
         SERVE,
+        HTTPS,
         LOAD,
         EXPORT,
         CHECK,
@@ -43,6 +45,7 @@ record CommandLine(Command command, String archive, List<String> settings) {
 
             Commands
               serve            open the shop in a browser (what happens without a command)
+              https            the same, also encrypted for the phone; needs --names, see the page /trust
               load ARCHIVE     take a shop archive, a zip or a folder, into an empty shop
               export ARCHIVE   write the whole shop to a zip, or to a folder where the name does not end in .zip
               check            rebuild the books from the documents and compare; says what differs
@@ -51,10 +54,19 @@ record CommandLine(Command command, String archive, List<String> settings) {
             Options
               --data=DIR       the folder of the shop (default: ./data)
               --port=N         the port to serve on (default: 8080)
+              --names=LIST     what this machine is called on its network, as in workroom.local,192.0.2.10
+              --https-port=N   the port for the encrypted way (default: 8443)
               --help           this text
 
             The program ends with 0 where all went well, 1 where it did not, 2 where it was not understood.
             """;
+
+    private static final String NAMES = "--patinary.https.names=";
+    private static final Map<String, String> EXAMPLES = Map.of(
+            "--data", "=DIR.",
+            "--port", "=8080, from 0 to 65535.",
+            "--names", "=workroom.local,192.0.2.10.",
+            "--https-port", "=8443, from 0 to 65535.");
 
     static CommandLine parse(String... arguments) throws WrongUse {
         List<String> words = new ArrayList<>();
@@ -80,6 +92,9 @@ record CommandLine(Command command, String archive, List<String> settings) {
         if (command.needsArchive() && words.size() < 2) {
             throw new WrongUse("The command " + words.get(0) + " needs the name of an archive.");
         }
+        if (command == Command.HTTPS && settings.stream().noneMatch(setting -> setting.startsWith(NAMES))) {
+            throw new WrongUse("The command https needs names, as in --names=workroom.local,192.0.2.10.");
+        }
         return new CommandLine(command, words.size() == 2 ? words.get(1) : "", List.copyOf(settings));
     }
 
@@ -102,14 +117,19 @@ record CommandLine(Command command, String archive, List<String> settings) {
         if (name.equals("--port") && isPort(value)) {
             return "--server.port=" + value;
         }
+        if (name.equals("--names") && !value.isBlank()) {
+            return NAMES + value;
+        }
+        if (name.equals("--https-port") && isPort(value)) {
+            return "--patinary.https.port=" + value;
+        }
         // A name with a point is one of the program's own settings, as docs/operations.md lists them.
         if (name.startsWith("--") && name.contains(".") && equals > 0) {
             return option;
         }
         throw new WrongUse(
-                name.equals("--data") || name.equals("--port")
-                        ? "The option " + name + " needs a value, as in " + name
-                                + (name.equals("--data") ? "=DIR." : "=8080, from 0 to 65535.")
+                EXAMPLES.containsKey(name)
+                        ? "The option " + name + " needs a value, as in " + name + EXAMPLES.get(name)
                         : "There is no option " + name + ".");
     }
 

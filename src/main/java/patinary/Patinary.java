@@ -23,7 +23,7 @@ public class Patinary {
         String[] settings = line.settings().toArray(String[]::new);
         switch (line.command()) {
             case HELP -> System.out.print(CommandLine.HELP);
-            case SERVE -> SpringApplication.run(Patinary.class, settings);
+            case SERVE, HTTPS -> SpringApplication.run(Patinary.class, settings);
             case DEMO -> new Demonstration(settings).serve();
             case LOAD, EXPORT, CHECK -> System.exit(new Errand(line).run());
         }

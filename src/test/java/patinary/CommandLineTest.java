@@ -17,6 +17,15 @@ class CommandLineTest {
     }
 
     @Test
+    void servesEncryptedUnderTheNamesGiven() throws CommandLine.WrongUse {
+        CommandLine https = CommandLine.parse("https", "--names=workroom.local,192.0.2.10", "--https-port=9443");
+
+        assertThat(https.command()).isEqualTo(CommandLine.Command.HTTPS);
+        assertThat(https.settings())
+                .containsExactly("--patinary.https.names=workroom.local,192.0.2.10", "--patinary.https.port=9443");
+    }
+
+    @Test
     void takesAnArchiveWhereOneIsNeeded() throws CommandLine.WrongUse {
         CommandLine load = CommandLine.parse("--data=x", "load", "shop.zip");
 
@@ -45,6 +54,9 @@ class CommandLineTest {
             strings = {
                 "open",
                 "load",
+                "https",
+                "https --names=",
+                "--https-port=many",
                 "export",
                 "check now",
                 "load a b",

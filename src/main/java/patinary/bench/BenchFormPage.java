@@ -51,11 +51,16 @@ class BenchFormPage {
                         .toList());
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
+        answers(model);
+        model.addAttribute("cautions", cautions.about(CautionTexts.of(form, chosen, supplies)));
+    }
+
+    /** The answers that are the same in every shop. */
+    void answers(Model model) {
         model.addAttribute("days", said("bench.day.", DayChoice.values()));
         model.addAttribute("shares", said("bench.share.", ShareMode.values()));
         model.addAttribute(
                 "hows", List.of(Choice.said("EYE", "bench.how.EYE"), Choice.said("EXACT", "bench.how.EXACT")));
-        model.addAttribute("cautions", cautions.about(CautionTexts.of(form, chosen, supplies)));
     }
 
     /** A piece that is marked ready was worked on, whether its own box was ticked or not. */

@@ -59,6 +59,11 @@ public final class Cautions {
                 .toList();
     }
 
+    /** All of them, in the order of the table. */
+    List<Caution> all() {
+        return rules.stream().map(Rule::caution).toList();
+    }
+
     private static Caution caution(CSVRecord row) {
         return new Caution(
                 row.get("id"),

@@ -1,6 +1,6 @@
 /** Bench entries: work, supplies used, what went wrong. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies"})
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone"})
 package patinary.bench;
 
 import org.jspecify.annotations.NullMarked;

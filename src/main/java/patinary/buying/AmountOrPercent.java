@@ -18,13 +18,18 @@ record AmountOrPercent(@Nullable Amount amount, @Nullable Percent percent) {
         if (answer.replace("%", "").isBlank()) {
             answers.wrong(field, "web.answer.percent");
         }
+        return new AmountOrPercent(null, readPercent(answers, field, answer));
+    }
+
+    /** A percentage, with or without its sign, or null where the answer is empty or cannot be read. */
+    static @Nullable Percent readPercent(Answers answers, String field, String answer) {
         Percent percent = answers.percent(field, answer)
                 .map(read -> new Percent(read.value().stripTrailingZeros()))
                 .orElse(null);
         if (percent != null && percent.value().scale() > DECIMALS) {
             answers.wrong(field, "buying.error.percent-decimals", DECIMALS);
         }
-        return new AmountOrPercent(null, percent);
+        return percent;
     }
 
     boolean isEmpty() {

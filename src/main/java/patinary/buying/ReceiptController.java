@@ -122,6 +122,8 @@ class ReceiptController {
             }
         } catch (Refused refused) {
             refusal.tell(errors, refused);
+        } catch (PieceTaken taken) {
+            errors.reject("buying.error.piece-taken");
         } catch (PieceInUse inUse) {
             errors.reject("buying.error.piece-in-use", new Object[] {pieces.name(inUse.piece())}, null);
         }

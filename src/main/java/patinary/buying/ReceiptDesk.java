@@ -30,9 +30,11 @@ class ReceiptDesk {
     /**
      * Records a receipt; one that is already there under this id is left as it is, because a phone may send it twice.
      *
+     * @throws PieceTaken where a piece's id is another's
      * @throws patinary.ledger.Refused where it cannot be true beside the other documents
      */
     void record(ReceiptDraft draft) {
+        books.hold();
         if (books.find(Receipt.class, draft.id()).isPresent()) {
             return;
         }
@@ -93,7 +95,7 @@ class ReceiptDesk {
         return sources.findAllByOrderByName().stream()
                 .filter(source -> source.name().equalsIgnoreCase(draft.newSource()))
                 .findFirst()
-                .orElseGet(() -> sources.save(new Source(UUID.randomUUID(), draft.newSource(), "", "")))
+                .orElseGet(() -> sources.save(new Source(UUID.randomUUID(), draft.newSource(), "", "", null)))
                 .id();
     }
 

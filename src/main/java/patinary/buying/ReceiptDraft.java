@@ -17,7 +17,7 @@ record ReceiptDraft(UUID id, long version, ReceiptContent content, String newSou
     /**
      * A piece of a line.
      *
-     * @param id its id where the receipt had it before
+     * @param id its id where the receipt had it before, or where a phone made one for it
      */
     record DraftPiece(
             int line,

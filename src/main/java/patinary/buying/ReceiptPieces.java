@@ -28,7 +28,12 @@ class ReceiptPieces {
         this.jdbc = jdbc;
     }
 
-    /** Stores the pieces of a draft; those that the receipt had before keep their ids, whatever a form may claim. */
+    /**
+     * Stores the pieces of a draft. Those that the receipt had before keep their ids; a new one gets the id that a phone
+     * made for it, so that photos taken with it find it.
+     *
+     * @throws PieceTaken where such an id is another piece's
+     */
     List<ReceiptPiece> store(List<DraftPiece> drafts, Set<UUID> before) {
         List<ReceiptPiece> stored = new ArrayList<>();
         for (DraftPiece draft : drafts) {
@@ -70,6 +75,14 @@ class ReceiptPieces {
     }
 
     private UUID create(DraftPiece draft) {
+        UUID id = draft.id();
+        if (id != null) {
+            if (newPieces.isThere(id)) {
+                throw new PieceTaken(id);
+            }
+            newPieces.create(id, draft.title(), draft.kindId(), draft.styleId());
+            return id;
+        }
         return newPieces.create(draft.title(), draft.kindId(), draft.styleId());
     }
 

@@ -141,7 +141,7 @@ class ReceiptReader {
     record Difference(Amount sum, Amount till) {
 
         /** Where cash is rounded, it is by less than half of the smallest coins in use; more is no rounding. */
-        private static final long MOST_ROUNDING = 50;
+        static final long MOST_ROUNDING = 50;
 
         boolean exists() {
             return !sum.equals(till);
@@ -150,6 +150,10 @@ class ReceiptReader {
         /** What the receipt says beyond the lines. */
         public Amount difference() {
             return till.minus(sum);
+        }
+
+        public boolean isMore() {
+            return difference().isPositive();
         }
 
         public boolean mayBeRounding() {

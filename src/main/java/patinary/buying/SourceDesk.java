@@ -2,9 +2,11 @@ package patinary.buying;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.money.Percent;
 
 /** Adds, changes and removes sources. */
 @Service
@@ -30,16 +32,16 @@ class SourceDesk {
                         source.name().equalsIgnoreCase(name) && !source.id().equals(own));
     }
 
-    void add(UUID id, SourceForm form) {
-        sources.save(new Source(id, form.name.strip(), form.note.strip(), form.resaleCertificate.strip()));
+    void add(UUID id, SourceForm form, @Nullable Percent tax) {
+        sources.save(new Source(id, form.name.strip(), form.note.strip(), form.resaleCertificate.strip(), tax));
     }
 
-    void change(UUID id, SourceForm form) {
+    void change(UUID id, SourceForm form, @Nullable Percent tax) {
         Source source = sources.findById(id).orElseThrow();
         if (source.version() != form.version) {
             throw new ObjectOptimisticLockingFailureException(Source.class, id);
         }
-        source.rewrite(form.name.strip(), form.note.strip(), form.resaleCertificate.strip());
+        source.rewrite(form.name.strip(), form.note.strip(), form.resaleCertificate.strip(), tax);
     }
 
     /** Fails with a data integrity violation where anything names the source. */

@@ -7,4 +7,5 @@ class SourceForm {
     public String name = "";
     public String note = "";
     public String resaleCertificate = "";
+    public String taxPercent = "";
 }

@@ -2,6 +2,7 @@ package patinary.buying;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -12,6 +13,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.money.Percent;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
 import patinary.web.NotFound;
@@ -54,6 +56,8 @@ class SourcesController {
         form.name = source.name();
         form.note = source.note();
         form.resaleCertificate = source.resaleCertificate();
+        Percent tax = source.taxPercent();
+        form.taxPercent = tax == null ? "" : tax.value().stripTrailingZeros().toPlainString();
         model.addAttribute("form", form);
         return page(model, id);
     }
@@ -65,11 +69,12 @@ class SourcesController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        if (isWrong(form, errors, NONE)) {
+        Percent tax = read(form, errors, NONE);
+        if (errors.hasErrors()) {
             response.setStatus(422);
             return page(model, null);
         }
-        desk.add(UUID.randomUUID(), form);
+        desk.add(UUID.randomUUID(), form, tax);
         Notice.next(redirect, "buying.source.saved");
         return "redirect:/sources";
     }
@@ -83,11 +88,12 @@ class SourcesController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         desk.find(id).orElseThrow(() -> new NotFound("source " + id));
-        if (isWrong(form, errors, id)) {
+        Percent tax = read(form, errors, id);
+        if (errors.hasErrors()) {
             response.setStatus(422);
             return page(model, id);
         }
-        desk.change(id, form);
+        desk.change(id, form, tax);
         Notice.next(redirect, "buying.source.saved");
         return "redirect:/sources";
     }
@@ -104,7 +110,8 @@ class SourcesController {
         return "redirect:/sources";
     }
 
-    private boolean isWrong(SourceForm form, BindingResult errors, UUID own) {
+    /** Notes what is wrong; the percentage where there is one that can be read. */
+    private @Nullable Percent read(SourceForm form, BindingResult errors, UUID own) {
         Answers answers = new Answers(errors, shop.currency());
         String name = answers.text("name", form.name, 120, "buying.error.name");
         answers.note("note", form.note, 1000);
@@ -112,10 +119,10 @@ class SourcesController {
         if (!name.isEmpty() && desk.isTaken(name, own)) {
             answers.wrong("name", "buying.error.name-taken");
         }
-        return errors.hasErrors();
+        return AmountOrPercent.readPercent(answers, "taxPercent", form.taxPercent);
     }
 
-    private String page(Model model, @org.jspecify.annotations.Nullable UUID id) {
+    private String page(Model model, @Nullable UUID id) {
         model.addAttribute("id", id);
         if (id != null) {
             list.one(id).ifPresent(row -> model.addAttribute("facts", row));

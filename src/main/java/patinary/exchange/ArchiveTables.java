@@ -10,7 +10,8 @@ final class ArchiveTables {
     /** Raised with every change of this list. */
     static final int FORMAT = 1;
 
-    static final List<ArchiveTable> ALL = Stream.of(ThingTables.ALL, DocumentTables.ALL, SellingTables.ALL)
+    static final List<ArchiveTable> ALL = Stream.of(
+                    ThingTables.ALL, DocumentTables.ALL, SellingTables.ALL, PhoneTables.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -33,11 +33,15 @@ final class Fields {
             case DECIMAL, PERCENT -> row.getBigDecimal(field);
             case WHOLE -> row.getInt(field);
             case DATE -> row.getObject(field, LocalDate.class);
-            case MOMENT -> row.getObject(field, OffsetDateTime.class).toInstant();
+            case MOMENT -> moment(row.getObject(field, OffsetDateTime.class));
             case YES_NO -> row.getBoolean(field);
             case ID -> row.getObject(field, UUID.class);
         };
         return row.wasNull() ? null : value;
+    }
+
+    private static @Nullable Instant moment(@Nullable OffsetDateTime stored) {
+        return stored == null ? null : stored.toInstant();
     }
 
     void set(PreparedStatement statement, int index, Column column, @Nullable Object value) throws SQLException {

@@ -122,6 +122,11 @@ final class SellingTables {
                     .column("tax_year", Type.WHOLE)
                     .text("postings_hash", 64)
                     .column("calculation_version", Type.WHOLE)
+                    .done(),
+            document("till_count", DocumentKind.TILL_COUNT)
+                    .ref("place_id", "money_place")
+                    .amount("counted")
+                    .zeroOrMore()
                     .done());
 
     private SellingTables() {}

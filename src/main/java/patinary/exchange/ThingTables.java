@@ -18,7 +18,11 @@ final class ThingTables {
             named("source", 120)
                     .text("note", 1000)
                     .text("resale_certificate", 60)
+                    .percent("tax_percent")
+                    .zeroOrMore()
+                    .optional()
                     .done(),
+            named("quick_percent", 60).line().percent("percent").aboveZero().done(),
             named("money_place", 120)
                     .words("kind", "CASH", "BANK", "CARD", "CHANNEL")
                     .done(),

@@ -51,7 +51,7 @@ public enum Account {
     EXPENSE,
     /** Business miles at the dated rate. */
     VEHICLE,
-    /** Cash rounding at a till. */
+    /** Cash rounding at a till, and cash short or over when it was counted. */
     ROUNDING,
     /** What the owner put in: money, things of her own, her car. */
     OWNER_IN,

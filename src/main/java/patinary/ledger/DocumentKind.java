@@ -26,5 +26,6 @@ public enum DocumentKind {
     MONEY_MOVE,
     LETTING_GO,
     BILL_PAID,
-    YEAR_SEAL
+    YEAR_SEAL,
+    TILL_COUNT
 }

@@ -53,6 +53,9 @@ public sealed interface Move {
     /** This much of a supply is there; settles what was really used; both sides. */
     record Counted(UUID supply, StockPlace place, BigDecimal quantity) implements Move {}
 
+    /** This much money is at a place; the difference to the books is short or over; both sides. */
+    record MoneyCounted(UUID place, Amount amount) implements Move {}
+
     /** Where a supply goes. */
     sealed interface Destination {
 

@@ -39,6 +39,7 @@ public final class Replay {
 
     private final Journal journal = new Journal();
     private final PieceBook pieces = new PieceBook(journal);
+    private final MoneyBook money = new MoneyBook(journal);
     private final SupplyBooks supplies;
 
     private Replay(StockMethod method) {
@@ -60,6 +61,7 @@ public final class Replay {
     private void carryOut(Move move) {
         if (move instanceof Move.Post post) {
             journal.post(post.account(), post.tags(), post.amount());
+            money.follow(post);
         } else if (move instanceof Move.SupplyIn in) {
             supplies.at(in.supply(), in.place())
                     .bring(in.quantity(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
@@ -69,6 +71,8 @@ public final class Replay {
             supplies.back(back);
         } else if (move instanceof Move.Counted counted) {
             supplies.at(counted.supply(), counted.place()).count(counted.quantity());
+        } else if (move instanceof Move.MoneyCounted counted) {
+            money.count(counted);
         } else if (move instanceof Move.PieceIn in) {
             pieces.in(in.piece(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
         } else if (move instanceof Move.PieceOut out) {

@@ -44,6 +44,10 @@ final class AmountText {
                 .toList();
     }
 
+    List<String> symbols() {
+        return symbols;
+    }
+
     Amount read(String typed) {
         String text = SPACES.matcher(typed).replaceAll(" ").strip().replace('\u2212', '-');
         if (text.isEmpty()) {

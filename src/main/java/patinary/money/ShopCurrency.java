@@ -3,6 +3,7 @@ package patinary.money;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
@@ -51,6 +52,11 @@ public final class ShopCurrency {
     /** How many decimals an amount has: 0 to 4. */
     public int digits() {
         return unit.getDecimalPlaces();
+    }
+
+    /** Every sign that may stand before or after a typed amount, the longest first: {@code USD}, {@code US$}, {@code $}. */
+    public List<String> signs() {
+        return text.symbols();
     }
 
     /** The currency's symbol as people in this locale write it. */

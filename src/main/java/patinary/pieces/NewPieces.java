@@ -48,8 +48,25 @@ public class NewPieces {
     @Transactional
     public UUID create(String code, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
         UUID id = UUID.randomUUID();
-        pieces.saveAndFlush(new Piece(id, new Piece.Facts(code, title, kindId, styleId, "", null, "", "", List.of())));
+        store(id, code, title, kindId, styleId);
         return id;
+    }
+
+    private void store(UUID id, String code, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
+        pieces.saveAndFlush(new Piece(id, new Piece.Facts(code, title, kindId, styleId, "", null, "", "", List.of())));
+    }
+
+    /**
+     * A new piece with the next code under an id that a phone made, which must be free; see {@link #isThere}.
+     */
+    @Transactional
+    public void create(UUID id, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
+        store(id, nextCode(), title, kindId, styleId);
+    }
+
+    /** Whether there is a piece with this id. */
+    public boolean isThere(UUID id) {
+        return pieces.findById(id).isPresent();
     }
 
     /** Whether another piece bears this code, capitals or not. */

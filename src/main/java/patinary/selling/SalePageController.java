@@ -22,9 +22,11 @@ import patinary.web.Notice;
 @RequestMapping("/sales/{id}")
 class SalePageController {
 
+    private static final String REMOVED = "selling.sale.removed";
+
     private final SellingDocuments documents;
     private final SalePage reader;
-    private final SaleGuard guard;
+    private final SaleUndo undo;
     private final ChannelBook channels;
     private final BuyerMoney buyers;
     private final CurrentShop shop;
@@ -32,13 +34,13 @@ class SalePageController {
     SalePageController(
             SellingDocuments documents,
             SalePage reader,
-            SaleGuard guard,
+            SaleUndo undo,
             ChannelBook channels,
             BuyerMoney buyers,
             CurrentShop shop) {
         this.documents = documents;
         this.reader = reader;
-        this.guard = guard;
+        this.undo = undo;
         this.channels = channels;
         this.buyers = buyers;
         this.shop = shop;
@@ -84,21 +86,11 @@ class SalePageController {
         return "redirect:/sales/" + id;
     }
 
-    /** Undoes the sale: the pieces are for sale again. What hangs on it must be removed first. */
     @PostMapping("/remove")
     String remove(@PathVariable UUID id, RedirectAttributes redirect) {
-        if (guard.followers(id) > 0) {
-            Notice.next(redirect, "selling.error.followers");
-            return "redirect:/sales/" + id;
-        }
-        try {
-            documents.remove(Sale.class, id);
-        } catch (Refused refused) {
-            Notice.next(redirect, "selling.error.undo");
-            return "redirect:/sales/" + id;
-        }
-        Notice.next(redirect, "selling.sale.removed");
-        return "redirect:/sales";
+        String said = undo.undo(id, REMOVED);
+        Notice.next(redirect, said);
+        return said.equals(REMOVED) ? "redirect:/sales" : "redirect:/sales/" + id;
     }
 
     /** Removes a refund, payment or postage of the sale that was recorded by mistake. */

@@ -1,6 +1,6 @@
 /** Channels, offers, sales, payments, refunds, postage and payouts. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies"})
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone"})
 package patinary.selling;
 
 import org.jspecify.annotations.NullMarked;

@@ -7,6 +7,7 @@ import java.io.IOException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import patinary.web.ScriptAnswers;
 
 /** Leads a person to the sign-in page. A script could not use that page: it is told the status instead. */
 class AskToSignIn implements AuthenticationEntryPoint {
@@ -16,9 +17,8 @@ class AskToSignIn implements AuthenticationEntryPoint {
     @Override
     public void commence(HttpServletRequest request, HttpServletResponse response, AuthenticationException reason)
             throws IOException, ServletException {
-        String accept = request.getHeader("Accept");
-        if (accept != null && accept.startsWith("application/json")) {
-            response.setStatus(HttpServletResponse.SC_UNAUTHORIZED);
+        if (ScriptAnswers.wanted(request)) {
+            ScriptAnswers.refuse(response, HttpServletResponse.SC_UNAUTHORIZED, "sign-in");
             return;
         }
         page.commence(request, response, reason);

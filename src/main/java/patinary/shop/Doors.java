@@ -6,8 +6,10 @@ import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.util.Set;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpMethod;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -18,6 +20,9 @@ import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHe
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
 import org.springframework.security.web.savedrequest.RequestCache;
+import patinary.web.Host;
+import patinary.web.PhonePages;
+import patinary.web.ScriptAnswers;
 
 /** Who may go where. What is not named here needs a sign-in. */
 @Configuration(proxyBeanMethods = false)
@@ -27,6 +32,9 @@ class Doors {
             + "img-src 'self' blob:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; "
             + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
     private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
+    /** What a phone needs to keep copies of the pages that open before the sign-in. */
+    private static final String[] FOR_A_PHONE = {"/phone/token", "/sw.js", "/manifest.webmanifest", "/trust"};
+
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 
     @Bean
@@ -34,22 +42,32 @@ class Doors {
         return new KeptPasswords();
     }
 
-    /** Keeps the address that was asked for before the sign-in, and leaves it as it was. */
+    /** Keeps the address that a person asked for before the sign-in, and leaves it as it was. */
     @Bean
     RequestCache asked() {
         HttpSessionRequestCache asked = new HttpSessionRequestCache();
         asked.setMatchingRequestParameterName(null);
+        asked.setRequestMatcher(request -> !ScriptAnswers.wanted(request));
         return asked;
     }
 
     @Bean
     SecurityFilterChain guard(
-            HttpSecurity http, AfterSignIn signedIn, AfterRefusal refused, Pauses pauses, Clock clock) {
+            HttpSecurity http,
+            AfterSignIn signedIn,
+            AfterRefusal refused,
+            Pauses pauses,
+            Clock clock,
+            @Value("${patinary.https:false}") boolean publiclyVouchedFor) {
         http.authorizeHttpRequests(doors -> doors.dispatcherTypeMatchers(DispatcherType.FORWARD, DispatcherType.ERROR)
                 .permitAll()
                 .requestMatchers("/setup", "/sign-in", "/help", "/css/**", "/js/**", "/img/**", "/error")
                 .permitAll()
-                .requestMatchers("/actuator/health")
+                .requestMatchers("/actuator/health", "/trust/**", "/manifest.webmanifest")
+                .permitAll()
+                .requestMatchers(HttpMethod.GET, PhonePages.ALL.toArray(String[]::new))
+                .permitAll()
+                .requestMatchers(HttpMethod.GET, FOR_A_PHONE)
                 .permitAll()
                 .requestMatchers("/sign-out")
                 .authenticated()
@@ -67,18 +85,28 @@ class Doors {
         http.logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"));
         http.exceptionHandling(
                 trouble -> trouble.accessDeniedHandler(new Refusals()).authenticationEntryPoint(new AskToSignIn()));
-        http.headers(Doors::headers);
+        http.headers(headers -> headers(headers, publiclyVouchedFor));
         http.addFilterBefore(new SignedInState(clock), SecurityContextHolderFilter.class);
         http.addFilterBefore(new PauseFilter(pauses, refused), UsernamePasswordAuthenticationFilter.class);
         return http.build();
     }
 
-    private static void headers(HeadersConfigurer<HttpSecurity> headers) {
+    /**
+     * That this host is to be reached by HTTPS alone is only said of a public name with a proxy in front. On a name of the
+     * house's network it would shut the plain page that leads a phone to trust the shop's own authority.
+     */
+    private static void headers(HeadersConfigurer<HttpSecurity> headers, boolean publiclyVouchedFor) {
         headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
                 .referrerPolicy(policy -> policy.policy(NO_REFERRER))
                 .permissionsPolicyHeader(policy -> policy.policy(DEVICE_POLICY))
                 .crossOriginOpenerPolicy(policy -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN))
-                .crossOriginResourcePolicy(policy -> policy.policy(CrossOriginResourcePolicy.SAME_ORIGIN));
+                .crossOriginResourcePolicy(policy -> policy.policy(CrossOriginResourcePolicy.SAME_ORIGIN))
+                .httpStrictTransportSecurity(
+                        strict -> strict.requestMatcher(request -> publiclyVouchedFor && mayBeBoundToHttps(request)));
+    }
+
+    static boolean mayBeBoundToHttps(HttpServletRequest request) {
+        return request.isSecure() && !Host.isLocal(request.getServerName());
     }
 
     private static boolean changesSomething(HttpServletRequest request) {

@@ -17,7 +17,8 @@ import org.springframework.web.filter.OncePerRequestFilter;
 class SetupGate extends OncePerRequestFilter {
 
     static final int BEFORE_SECURITY = -102;
-    private static final List<String> FREE = List.of("/setup", "/css/", "/js/", "/img/", "/error", "/actuator/health");
+    private static final List<String> FREE = List.of(
+            "/setup", "/css/", "/js/", "/img/", "/error", "/actuator/health", "/trust", "/manifest.webmanifest");
 
     private final CurrentShop shop;
 

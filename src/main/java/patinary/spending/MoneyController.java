@@ -1,6 +1,7 @@
 package patinary.spending;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -8,6 +9,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Document;
 import patinary.ledger.Refused;
@@ -26,10 +28,11 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
     }
 
     @GetMapping("/new")
-    String fresh(Model model) {
+    String fresh(@RequestParam Map<String, String> asked, Model model) {
         F form = kind.blank();
         form.id = UUID.randomUUID().toString();
         form.date = desk.shop.today().toString();
+        kind.prefill(form, asked);
         return page(model, form, true);
     }
 
@@ -45,7 +48,7 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
         D document = kind.read(kind.facts(id, form, answers), form, answers);
         if (!answers.anyWrong() && accepted(errors, () -> desk.book.record(document))) {
             Notice.next(redirect, "spending.recorded");
-            return "redirect:/expenses";
+            return "redirect:" + kind.home();
         }
         response.setStatus(422);
         return page(model, form, true);
@@ -78,7 +81,7 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
                         errors,
                         () -> desk.book.change(kind.type, id, form.version, stored -> kind.rewrite(stored, typed)))) {
             Notice.next(redirect, "spending.changed");
-            return "redirect:/expenses";
+            return "redirect:" + kind.home();
         }
         response.setStatus(422);
         return page(model, form, false);
@@ -98,7 +101,7 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
             return "redirect:/" + kind.name + "/" + id;
         }
         Notice.next(redirect, "spending.removed");
-        return "redirect:/expenses";
+        return "redirect:" + kind.home();
     }
 
     private boolean accepted(BindingResult errors, Runnable deed) {
@@ -115,6 +118,7 @@ abstract class MoneyController<D extends Document, F extends MoneyForm> {
         model.addAttribute("form", form);
         model.addAttribute("kind", kind.name);
         model.addAttribute("fresh", fresh);
+        model.addAttribute("home", kind.home());
         model.addAttribute("places", desk.places());
         kind.furnish(model, form);
         return "spending/" + kind.name;

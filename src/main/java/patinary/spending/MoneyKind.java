@@ -1,6 +1,7 @@
 package patinary.spending;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.ui.Model;
 import patinary.ledger.Document;
@@ -25,6 +26,16 @@ abstract class MoneyKind<D extends Document, F extends MoneyForm> {
 
     /** An empty form. */
     abstract F blank();
+
+    /** Takes over what the address of an empty form asked for. */
+    void prefill(F form, Map<String, String> asked) {
+        // Most kinds ask for nothing.
+    }
+
+    /** The page that their forms lead back to. */
+    String home() {
+        return "/expenses";
+    }
 
     /** The form of a stored document, without what all forms share. */
     abstract F form(D document);

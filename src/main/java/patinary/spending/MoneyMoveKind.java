@@ -1,5 +1,6 @@
 package patinary.spending;
 
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
@@ -16,6 +17,13 @@ class MoneyMoveKind extends MoneyKind<MoneyMove, MoneyMoveForm> {
     @Override
     MoneyMoveForm blank() {
         return new MoneyMoveForm();
+    }
+
+    /** The page of the cash box asks with the place that a float goes to, or that takings come from. */
+    @Override
+    void prefill(MoneyMoveForm form, Map<String, String> asked) {
+        form.fromPlaceId = asked.getOrDefault("fromPlaceId", "");
+        form.toPlaceId = asked.getOrDefault("toPlaceId", "");
     }
 
     @Override

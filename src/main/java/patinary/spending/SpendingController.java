@@ -14,7 +14,7 @@ import patinary.web.Window;
 class SpendingController {
 
     static final List<String> KINDS =
-            List.of("expenses", "trips", "other-income", "owner-money", "money-moves", "sales-tax-paid");
+            List.of("expenses", "trips", "other-income", "owner-money", "money-moves", "sales-tax-paid", "till-counts");
 
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 9999;

@@ -1,5 +1,10 @@
 package patinary.web;
 
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import java.util.Map;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -10,26 +15,36 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.view.json.JacksonJsonView;
 
-/** Turns what went wrong in a controller into a page that says so kindly and gives nothing away. */
+/**
+ * Turns what went wrong in a controller into a page that says so kindly and gives nothing away; for a script into the
+ * same words as JSON.
+ */
 @ControllerAdvice
 class Failures {
 
+    private final MessageSource messages;
+
+    Failures(MessageSource messages) {
+        this.messages = messages;
+    }
+
     @ExceptionHandler
-    ModelAndView notFound(NotFound missing) {
-        return page("error/404", HttpStatus.NOT_FOUND);
+    ModelAndView notFound(NotFound missing, HttpServletRequest request) {
+        return page(request, "404", HttpStatus.NOT_FOUND);
     }
 
     /** An address with a misspelt id leads nowhere, as one with an unknown id does. */
     @ExceptionHandler
-    ModelAndView misspelt(MethodArgumentTypeMismatchException misspelt) {
-        return page("error/404", HttpStatus.NOT_FOUND);
+    ModelAndView misspelt(MethodArgumentTypeMismatchException misspelt, HttpServletRequest request) {
+        return page(request, "404", HttpStatus.NOT_FOUND);
     }
 
     /** Somebody else, or another device, changed the same thing in between. */
     @ExceptionHandler
-    ModelAndView changedMeanwhile(OptimisticLockingFailureException stale) {
-        return page("error/409", HttpStatus.CONFLICT);
+    ModelAndView changedMeanwhile(OptimisticLockingFailureException stale, HttpServletRequest request) {
+        return page(request, "409", HttpStatus.CONFLICT);
     }
 
     /** Refusals belong to the sign-in, which knows whether to ask for a name or to say no. */
@@ -39,17 +54,25 @@ class Failures {
     }
 
     @ExceptionHandler
-    ModelAndView anythingElse(Exception failure) {
+    ModelAndView anythingElse(Exception failure, HttpServletRequest request) {
         if (failure instanceof ErrorResponse known && known.getStatusCode().is4xxClientError()) {
             HttpStatusCode status = known.getStatusCode();
-            return page(status.value() == 404 ? "error/404" : "error/4xx", status);
+            return page(request, status.value() == 404 ? "404" : "4xx", status);
         }
-        return page("error/5xx", HttpStatus.INTERNAL_SERVER_ERROR).addObject("incident", Incident.of(failure));
+        return page(request, "5xx", HttpStatus.INTERNAL_SERVER_ERROR).addObject("incident", Incident.of(failure));
     }
 
-    private static ModelAndView page(String view, HttpStatusCode status) {
-        ModelAndView page = new ModelAndView(view);
+    private ModelAndView page(HttpServletRequest request, String trouble, HttpStatusCode status) {
+        ModelAndView page = ScriptAnswers.wanted(request) ? words(trouble) : new ModelAndView("error/" + trouble);
         page.setStatus(status);
         return page;
+    }
+
+    /** What the page would have said, in the shape of every refusal of an entry. */
+    private ModelAndView words(String trouble) {
+        String words = messages.getMessage("web.error." + trouble + ".text", null, LocaleContextHolder.getLocale());
+        return new ModelAndView(new JacksonJsonView())
+                .addObject("retry", trouble.equals("5xx"))
+                .addObject("problems", List.of(Map.of("field", "", "words", words)));
     }
 }

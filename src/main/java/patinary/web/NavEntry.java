@@ -6,9 +6,8 @@ package patinary.web;
  * @param id the name of its messages and of its picture
  * @param path where it leads
  * @param group which heading it stands under
- * @param main whether it has a place in the bar at the foot of a phone
  */
-public record NavEntry(String id, String path, String group, boolean main) {
+public record NavEntry(String id, String path, String group) {
 
     /** Whether a page at {@code current} belongs to this entry. */
     public boolean covers(String current) {

@@ -3,6 +3,8 @@ package patinary.web;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.authentication.AnonymousAuthenticationToken;
 import org.springframework.security.core.Authentication;
@@ -17,17 +19,24 @@ import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 public class Shell {
 
     private static final List<NavEntry> ENTRIES = List.of(
-            new NavEntry("home", "/", "make", true),
-            new NavEntry("receipts", "/receipts", "make", true),
-            new NavEntry("bench", "/bench", "make", true),
-            new NavEntry("pieces", "/pieces", "make", false),
-            new NavEntry("supplies", "/supplies", "make", false),
-            new NavEntry("offers", "/offers", "sell", false),
-            new NavEntry("sales", "/sales", "sell", true),
-            new NavEntry("expenses", "/expenses", "sell", false),
-            new NavEntry("moves", "/moves", "look", false),
-            new NavEntry("year", "/year", "look", false),
-            new NavEntry("shop", "/shop", "look", false));
+            new NavEntry("home", "/", "make"),
+            new NavEntry("receipts", "/receipts", "make"),
+            new NavEntry("bench", "/bench", "make"),
+            new NavEntry("pieces", "/pieces", "make"),
+            new NavEntry("supplies", "/supplies", "make"),
+            new NavEntry("offers", "/offers", "sell"),
+            new NavEntry("sales", "/sales", "sell"),
+            new NavEntry("expenses", "/expenses", "sell"),
+            new NavEntry("moves", "/moves", "look"),
+            new NavEntry("year", "/year", "look"),
+            new NavEntry("shop", "/shop", "look"));
+
+    private static final List<NavEntry> ON_THE_WAY = List.of(
+            new NavEntry("buy", "/buy", "phone"),
+            new NavEntry("now", "/bench/now", "phone"),
+            new NavEntry("stall", "/stall", "phone"));
+
+    private static final NavEntry WAITING = new NavEntry("waiting", PhonePages.WAITING, "phone");
 
     private final House house;
 
@@ -44,9 +53,28 @@ public class Shell {
         return ENTRIES.stream().filter(entry -> entry.group().equals(group)).toList();
     }
 
-    /** The entries in the bar at the foot of a phone, or those behind "More". */
-    public List<NavEntry> bar(boolean main) {
-        return ENTRIES.stream().filter(entry -> entry.main() == main).toList();
+    /** The entries in the bar at the foot of a phone: what is done with the phone in one hand. */
+    public List<NavEntry> bar() {
+        Stream<NavEntry> before = isSignedIn() ? ENTRIES.stream().limit(1) : Stream.empty();
+        Stream<NavEntry> after = isSignedIn() ? Stream.empty() : Stream.of(WAITING);
+        return Stream.of(before, ON_THE_WAY.stream(), after)
+                .flatMap(Function.identity())
+                .toList();
+    }
+
+    /** The entries behind "More" in that bar. */
+    public List<NavEntry> more() {
+        return Stream.concat(ENTRIES.stream().skip(1), Stream.of(WAITING)).toList();
+    }
+
+    /** Whether the page is one that opens without reception and before the sign-in. */
+    public boolean isPhonePage() {
+        return PhonePages.ALL.contains(path());
+    }
+
+    /** The way to the sign-in that leads back to this page. */
+    public String signInLink() {
+        return "/phone/sign-in?back=" + (isPhonePage() ? path() : PhonePages.WAITING);
     }
 
     /** The value of {@code aria-current} for an entry; null, which leaves the attribute out, for all others. */
@@ -56,7 +84,9 @@ public class Shell {
 
     /** Whether the page stands behind "More" on a phone. */
     public boolean currentIsBehindMore() {
-        return bar(false).stream().anyMatch(entry -> entry.covers(path()));
+        String path = path();
+        return bar().stream().noneMatch(entry -> entry.covers(path))
+                && more().stream().anyMatch(entry -> entry.covers(path));
     }
 
     public String shopName() {

@@ -22,7 +22,7 @@ const summary = document.getElementById("summary");
 if (summary) summary.focus();
 
 // A second tap on a slow connection does not send twice; the server would notice it as well.
-for (const form of document.querySelectorAll("form[method=post]")) {
+for (const form of document.querySelectorAll("form[method=post]:not([data-outbox])")) {
   form.addEventListener("submit", event => {
     if (form.dataset.sent) { event.preventDefault(); return; }
     form.dataset.sent = "yes";

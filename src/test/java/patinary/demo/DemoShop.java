@@ -44,6 +44,12 @@ public final class DemoShop {
             Map.entry(LocalDate.of(2026, 3, 3), bench::takeFromShelf),
             Map.entry(LocalDate.of(2026, 3, 31), bench::count));
 
+    /** Market days after which the cash box was counted: short, right, and over. */
+    private final Map<LocalDate, Runnable> evening = Map.of(
+            LocalDate.of(2025, 6, 28), () -> spending.countTheCash("A coin rolled under the trestle", -300),
+            LocalDate.of(2025, 9, 27), () -> spending.countTheCash("", 0),
+            LocalDate.of(2025, 11, 29), () -> spending.countTheCash("Too little change given", 150));
+
     private DemoShop() {}
 
     /** The rows of every table. */
@@ -64,6 +70,7 @@ public final class DemoShop {
             selling.today();
             offering.today();
             spending.today();
+            evening.getOrDefault(shop.day, () -> {}).run();
         }
         offering.finish();
     }

@@ -2,6 +2,9 @@ package patinary.demo;
 
 import static patinary.demo.Draws.usd;
 
+import java.nio.charset.StandardCharsets;
+import java.util.UUID;
+
 /** Everything else that moves money: costs of the shop, other income, tax paid over, money in and out. */
 final class Spending {
 
@@ -36,6 +39,20 @@ final class Spending {
             settleTheCard();
             drawMoney();
         }
+    }
+
+    /** Counts the cash box after a market day; what is over, or short below zero, has no explanation. Draws no chance. */
+    void countTheCash(String note, long over) {
+        UUID id = UUID.nameUUIDFromBytes(("count of " + shop.day).getBytes(StandardCharsets.UTF_8));
+        shop.pay(Catalogue.CASH, over);
+        shop.rows.add(
+                "till_count",
+                id,
+                shop.day,
+                note,
+                shop.day + "T21:30:00Z",
+                shop.id(Catalogue.CASH),
+                usd(shop.at(Catalogue.CASH)));
     }
 
     private void expense(String category, String payee, long cents) {

@@ -45,7 +45,8 @@ class ReferenceFilesTest {
         "mileage-rates.csv, jurisdiction from",
         "tax-lines.csv, table year_from meaning",
         "tax-lines.csv, table year_from line",
-        "tax-map.csv, table account category"
+        "tax-map.csv, table account category",
+        "denominations.csv, currency minor kind from"
     })
     void hasUniqueKeys(String file, String columns) throws IOException {
         assertThat(Table.read(file).keys(columns.split(" "))).doesNotHaveDuplicates();

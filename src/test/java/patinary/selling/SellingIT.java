@@ -251,27 +251,6 @@ class SellingIT {
                 .andExpect(status().isConflict());
     }
 
-    @Test
-    void sellsAtTheStallInFewSteps() throws Exception {
-        UUID offer = UUID.randomUUID();
-        perform(offer(offer, "P0001"));
-        mvc.perform(get("/sales/quick?q=p0001").with(InventedShop.owner()))
-                .andExpect(redirectedUrl("/sales/quick/" + offer));
-        mvc.perform(get("/sales/quick/" + offer).with(InventedShop.owner()))
-                .andExpect(content().string(containsString("value=\"45.00\"")));
-        perform(post("/sales/quick/" + offer)
-                        .param("id", UUID.randomUUID().toString())
-                        .param("date", "2025-03-10")
-                        .param("price", "42")
-                        .param("channel", goods.stall.toString())
-                        .param("place", goods.cash.toString()))
-                .andExpect(redirectedUrl("/sales/quick"));
-        assertThat(goods.money(goods.cash)).isEqualTo(4200);
-        assertThat(offerState(offer)).isEqualTo("SOLD");
-        mvc.perform(get("/sales?only=unposted").with(InventedShop.owner()))
-                .andExpect(content().string(org.hamcrest.Matchers.not(containsString("42.00"))));
-    }
-
     private MockHttpServletRequestBuilder setAndBrushes(UUID sale) {
         return post("/sales/new")
                 .param("id", sale.toString())

@@ -164,20 +164,4 @@ class SellingPagesIT {
         visit.open("/postage");
         visit.look("postages");
     }
-
-    @Test
-    void sellsAtTheStall(Browser.Visit visit) {
-        visit.signIn();
-        Page page = visit.open("/offers/new?pieces=P0002");
-        page.fill("#price", "12.50");
-        page.check("#channel-1");
-        page.click("main button.main");
-        visit.open("/sales/quick");
-        visit.look("quick");
-        page.click("main .card a.main");
-        visit.look("quick-sale");
-        page.click("main button.main");
-        assertThat(page.textContent("[role=status]")).contains("Enamel jug");
-        assertThat(goods.money(goods.cash)).isEqualTo(1250);
-    }
 }

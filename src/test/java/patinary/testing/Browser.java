@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.extension.AfterEachCallback;
@@ -44,15 +45,7 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
 
     @Override
     public void beforeEach(ExtensionContext test) {
-        if (!Files.isExecutable(CHROMIUM)) {
-            String missing =
-                    "NO BROWSER at " + CHROMIUM + ": the pages of " + test.getDisplayName() + " are NOT tested";
-            if ("required".equals(System.getProperty("patinary.browser"))) {
-                throw new AssertionError(missing);
-            }
-            System.err.println(missing);
-            throw new TestAbortedException(missing);
-        }
+        need(test.getDisplayName());
         int port = ((WebServerApplicationContext) SpringExtension.getApplicationContext(test))
                 .getWebServer()
                 .getPort();
@@ -77,16 +70,41 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         return test.getStore(mine).get("visit", Visit.class);
     }
 
+    /** A browser of one's own, with more options than the shared one. Fails where there is none. */
+    public static com.microsoft.playwright.Browser launch(Playwright playwright, String... more) {
+        List<String> options = new ArrayList<>(QUIET);
+        options.addAll(List.of(more));
+        return playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(CHROMIUM)
+                        .setHeadless(true)
+                        .setArgs(options));
+    }
+
+    /** A stay in a program that runs outside the test, at an address like {@code https://workroom.local:8443}. */
+    public static Visit visit(com.microsoft.playwright.Browser browser, String start) {
+        return new Visit(browser, start);
+    }
+
+    /** Leaves the test out with a loud message, or fails where a browser is required, as the class says. */
+    public static void need(String who) {
+        if (Files.isExecutable(CHROMIUM)) {
+            return;
+        }
+        String missing = "NO BROWSER at " + CHROMIUM + ": the pages of " + who + " are NOT tested";
+        if ("required".equals(System.getProperty("patinary.browser"))) {
+            throw new AssertionError(missing);
+        }
+        System.err.println(missing);
+        throw new TestAbortedException(missing);
+    }
+
     private static synchronized com.microsoft.playwright.Browser browser() {
         if (running == null) {
             Playwright playwright = Playwright.create(
                     new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-            running = playwright
-                    .chromium()
-                    .launch(new BrowserType.LaunchOptions()
-                            .setExecutablePath(CHROMIUM)
-                            .setHeadless(true)
-                            .setArgs(QUIET));
+            running = launch(playwright);
             Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
         }
         return running;
@@ -95,7 +113,7 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
     /** One person's stay in the shop, with her own cookies. */
     public static final class Visit {
 
-        private static final double PATIENCE = 10_000;
+        private static final double PATIENCE = 30_000;
         private static final Path PICTURES = Path.of("target", "screenshots");
 
         private final BrowserContext context;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
 import java.io.IOException;
@@ -14,6 +16,7 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -24,7 +27,8 @@ import patinary.testing.ShopTest;
 
 /**
  * Every page that a link of the demo shop leads to, one of each kind: it opens, the accessibility rules find nothing on it, it
- * does not scroll sideways on a narrow phone, a phone or a laptop, and what is pressed is large enough for a finger.
+ * does not scroll sideways on a narrow phone, a phone or a laptop, nor with the text at twice its size, and what is pressed is
+ * large enough for a finger.
  * Takes a picture of each at phone and laptop size.
  */
 @ShopTest
@@ -45,10 +49,18 @@ class EveryPageIT {
               .filter(([, w, h]) => w < 44 || h < 43.5)
               .map(String)""";
 
+    private static final String BEYOND = "document.documentElement.scrollWidth - document.documentElement.clientWidth";
+    /** The size of plain text in pixels as a browser comes, and as somebody who needs it larger has set it. */
+    private static final int PLAIN = 16;
+
+    private static final int LARGE = 32;
+
     @Autowired
     private ShopArchive archive;
 
     private final List<String> faults = new ArrayList<>();
+
+    private @Nullable CDPSession developer;
 
     @Test
     void isOpenAndFitForEverybody(Browser.Visit visit) throws IOException {
@@ -84,15 +96,39 @@ class EveryPageIT {
         }
         picture(page, path, "phone");
         for (int width : new int[] {320, PHONE, 1280}) {
-            page.setViewportSize(width, 844);
-            Object beyond =
-                    page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            if (((Number) beyond).doubleValue() > 0) {
-                faults.add(path + " scrolls sideways by " + beyond + " at " + width);
-            }
+            assertNothingSideways(page, path, width);
         }
         picture(page, path, "laptop");
+        textOf(visit, LARGE);
+        for (int width : new int[] {PHONE, 1280}) {
+            assertNothingSideways(page, path + " in large text", width);
+        }
+        textOf(visit, PLAIN);
         return links(page);
+    }
+
+    private void assertNothingSideways(Page page, String what, int width) {
+        page.setViewportSize(width, 844);
+        Object beyond = page.evaluate(BEYOND);
+        if (((Number) beyond).doubleValue() > 0) {
+            faults.add(what + " scrolls sideways by " + beyond + " at " + width);
+        }
+    }
+
+    /** As the setting of the browser does it, so that what depends on the width in letters changes too. */
+    private void textOf(Browser.Visit visit, int pixels) {
+        JsonObject sizes = new JsonObject();
+        sizes.addProperty("standard", pixels);
+        JsonObject arguments = new JsonObject();
+        arguments.add("fontSizes", sizes);
+        developer(visit).send("Page.setFontSizes", arguments);
+    }
+
+    private CDPSession developer(Browser.Visit visit) {
+        if (developer == null) {
+            developer = visit.context().newCDPSession(visit.page());
+        }
+        return developer;
     }
 
     @SuppressWarnings("unchecked")
@@ -113,6 +149,7 @@ class EveryPageIT {
         return path.replaceAll("[?#].*", "")
                 .replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "one")
                 .replaceAll("/\\d{4}(?=/|$)", "/year")
+                .replaceAll("/line/\\w+", "/line/one")
                 .replaceAll("on-the-shelf/.*", "on-the-shelf/one");
     }
 

@@ -34,6 +34,7 @@ import patinary.selling.Sale;
 import patinary.selling.SaleContent;
 import patinary.selling.SaleLine;
 import patinary.selling.SalePiece;
+import patinary.spending.TillCount;
 import patinary.supplies.SupplyCount;
 import patinary.supplies.Taking;
 
@@ -92,6 +93,8 @@ public final class RandomShop {
         documents.add(sale(id(), day(25, 60), List.of(pieces.get(2))));
         LettingGo.Reason reason = LettingGo.Reason.values()[random.nextInt(LettingGo.Reason.values().length)];
         documents.add(new LettingGo(id(), day(25, 70), "", pieces.get(3), reason));
+        documents.add(new TillCount(id(), day(0, 40), "", things.cash(), money(20_000)));
+        documents.add(new TillCount(id(), day(30, 80), "", things.cash(), money(20_000)));
     }
 
     private Receipt receipt(LocalDate date, List<UUID> pieces) {

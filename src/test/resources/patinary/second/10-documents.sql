@@ -22,6 +22,7 @@ from (
     union all select id, cast(date as date), 9, 'owner_money' from owner_money
     union all select id, cast(date as date), 9, 'money_move' from money_move
     union all select id, cast(date as date), 9, 'letting_go' from letting_go
+    union all select id, cast(date as date), 10, 'till_count' from till_count
 );
 alter table doc alter column id set not null;
 alter table doc add primary key (id);

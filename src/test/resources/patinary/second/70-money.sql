@@ -25,3 +25,20 @@ from opening_balance;
 
 insert into entry (doc, account, amount)
 select e.doc, 'OPENING', -sum(e.amount) from entry e join doc d on d.id = e.doc where d.kind = 'opening' group by e.doc;
+
+-- A count of a cash box: what it found is what was counted, less the count before it, less all that moved in between.
+insert into entry (doc, account, place, amount)
+select id, 'MONEY', place_id, counted - moved
+from (
+    select t.id, t.place_id, t.counted,
+           t.counted_before + coalesce((select sum(e.amount) from entry e join doc d on d.id = e.doc
+                                        where e.account = 'MONEY' and e.place = t.place_id
+                                          and d.ord > t.ord_before and d.ord < t.ord), 0) as moved
+    from (select c.id, c.place_id, d.ord, cents(c.counted) as counted,
+                 coalesce(lag(cents(c.counted)) over (partition by c.place_id order by d.ord), 0) as counted_before,
+                 coalesce(lag(d.ord) over (partition by c.place_id order by d.ord), 0) as ord_before
+          from till_count c join doc d on d.id = c.id) t)
+where counted <> moved;
+insert into entry (doc, account, category, amount)
+select e.doc, 'ROUNDING', 'cash_short_or_over', -e.amount
+from entry e join doc d on d.id = e.doc where d.kind = 'till_count';

@@ -1,0 +1,140 @@
+package patinary.bench;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import patinary.bench.NowRows.CautionRow;
+import patinary.bench.NowRows.PieceRow;
+import patinary.bench.NowRows.SupplyRow;
+import patinary.bench.NowRows.WordsRow;
+import patinary.supplies.Supply;
+import patinary.supplies.SupplyCatalog;
+
+/** What the bench page offers to choose from. */
+@Component
+class NowChoices {
+
+    private static final UUID NOBODY = new UUID(0, 0);
+
+    private final JdbcClient jdbc;
+    private final SupplyCatalog catalog;
+    private final NowPast past;
+    private final Cautions cautions;
+
+    NowChoices(JdbcClient jdbc, SupplyCatalog catalog, NowPast past, Cautions cautions) {
+        this.jdbc = jdbc;
+        this.catalog = catalog;
+        this.past = past;
+        this.cautions = cautions;
+    }
+
+    private record Found(
+            UUID id, String code, String title, String material, String kind, String style, String state) {}
+
+    /**
+     * The chosen pieces, then those on the bench, found and ready; of each the latest first.
+     *
+     * @param words of code or title; with some, pieces on offer are found too
+     */
+    List<PieceRow> pieces(String words, Collection<UUID> chosen, int most) {
+        return jdbc
+                .sql("""
+                        select p.id, p.code, p.title, p.material, coalesce(k.name, '') as kind,
+                               coalesce(cast(p.style_id as varchar(36)), '') as style, s.state
+                        from piece p
+                        join piece_state s on s.piece_id = p.id
+                        left join object_kind k on k.id = p.kind_id
+                        where p.id in (:chosen)
+                           or s.state in ('BENCH', 'FOUND', 'READY', :more)
+                              and (lower(p.code) like :words or lower(p.title) like :words)
+                        order by case when p.id in (:chosen) then 0 when s.state = 'BENCH' then 1
+                                      when s.state = 'FOUND' then 2 else 3 end,
+                                 coalesce(s.since, date '1970-01-01') desc, p.code desc
+                        fetch first :most rows only
+                        """)
+                .param("chosen", chosen.isEmpty() ? List.of(NOBODY) : List.copyOf(chosen))
+                .param("more", words.isBlank() ? "READY" : "OFFERED")
+                .param("words", "%" + words.strip().toLowerCase(Locale.ROOT) + "%")
+                .param("most", most + chosen.size())
+                .query(Found.class)
+                .list()
+                .stream()
+                .map(this::row)
+                .toList();
+    }
+
+    /** All supplies, the last used first, the never used by name. */
+    List<SupplyRow> supplies() {
+        Map<UUID, String> last = past.lastUsed();
+        List<UUID> order = List.copyOf(last.keySet());
+        return catalog.all().stream()
+                .map(supply -> row(supply, last.getOrDefault(supply.id(), "")))
+                .sorted(Comparator.comparingInt(
+                        row -> order.contains(row.value()) ? order.indexOf(row.value()) : order.size()))
+                .toList();
+    }
+
+    /** Those first that were last used on pieces of these styles; the rest as they stand. */
+    static List<SupplyRow> inOrderOf(List<SupplyRow> supplies, Stream<UUID> first) {
+        LinkedHashSet<UUID> order = new LinkedHashSet<>(first.toList());
+        List<SupplyRow> sorted = new ArrayList<>();
+        for (UUID supply : order) {
+            supplies.stream().filter(row -> row.value().equals(supply)).forEach(sorted::add);
+        }
+        supplies.stream().filter(row -> !order.contains(row.value())).forEach(sorted::add);
+        return sorted;
+    }
+
+    List<WordsRow> phrases() {
+        return past.phrases().stream()
+                .map(phrase -> new WordsRow(phrase, called(List.of(phrase))))
+                .toList();
+    }
+
+    /** The texts of these cautions, the most serious first. */
+    List<CautionRow> cautions(Collection<String> ids) {
+        return cautions.all().stream()
+                .filter(caution -> ids.contains(caution.id()))
+                .sorted(Comparator.comparing(Caution::severity))
+                .map(caution -> new CautionRow(caution.id(), caution.severity().name(), caution.text()))
+                .toList();
+    }
+
+    private PieceRow row(Found piece) {
+        return new PieceRow(
+                piece.id(),
+                piece.code() + " " + piece.title(),
+                piece.code(),
+                piece.title(),
+                piece.state(),
+                piece.style(),
+                called(List.of(piece.title(), piece.material(), piece.kind())));
+    }
+
+    private SupplyRow row(SupplyCatalog.Known supply, String last) {
+        Supply.Facts facts = supply.facts();
+        return new SupplyRow(
+                supply.id(),
+                supply.title(),
+                facts.name(),
+                supply.line().name(),
+                Stream.concat(facts.measures().stream(), facts.packs().stream())
+                        .map(Supply.Named::name)
+                        .distinct()
+                        .toList(),
+                last,
+                called(List.of(facts.name(), supply.line().name())));
+    }
+
+    private List<String> called(List<String> words) {
+        return cautions.about(words).stream().map(Caution::id).toList();
+    }
+}

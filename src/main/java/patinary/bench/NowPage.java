@@ -1,0 +1,145 @@
+package patinary.bench;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import patinary.bench.NowRows.PieceRow;
+import patinary.bench.NowRows.StyleRow;
+import patinary.bench.NowRows.SupplyRow;
+import patinary.bench.NowRows.WordsRow;
+
+/** Fills the bench page: with what the shop has, or, before the sign-in, with nothing. */
+@Component
+class NowPage {
+
+    /** More than fit under a thumb are found by their words. */
+    private static final int PIECES = 18;
+
+    /** The others are behind one more choice. */
+    private static final int SUPPLIES = 8;
+
+    private final BenchFormPage page;
+    private final NowChoices choices;
+    private final NowPast past;
+    private final NowClock clock;
+    private final Clock time;
+
+    NowPage(BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, Clock time) {
+        this.page = page;
+        this.choices = choices;
+        this.past = past;
+        this.clock = clock;
+        this.time = time;
+    }
+
+    /** The page as a phone keeps it: the same page, to be filled from the phone's own lists. */
+    void shell(Model model) {
+        NowForm form = new NowForm();
+        form.mishaps.add(new BenchForm.MishapLine());
+        openLine(form);
+        page.answers(model);
+        Stream.of(
+                        "nowPieces",
+                        "nowSupplies",
+                        "nowStyles",
+                        "phrases",
+                        "surfaces",
+                        "mishapWords",
+                        "nowCautions",
+                        "chosen")
+                .forEach(list -> model.addAttribute(list, List.of()));
+        model.addAttribute("useRows", new LinkedHashMap<String, SupplyRow>());
+        model.addAttribute("calledUp", Set.of());
+        model.addAttribute("clock", NowClock.View.off());
+        model.addAttribute("waits", List.of());
+        model.addAttribute("filled", false);
+        model.addAttribute("form", form);
+    }
+
+    void fill(Model model, NowForm form, String person) {
+        page.fill(model, form);
+        List<UUID> chosen = ChosenIds.read(form.pieces);
+        List<PieceRow> pieces = choices.pieces(form.pieceWords, chosen, PIECES);
+        List<StyleRow> styles = past.styles();
+        Set<String> own = pieces.stream()
+                .filter(piece -> chosen.contains(piece.value()))
+                .map(PieceRow::style)
+                .collect(Collectors.toSet());
+        List<SupplyRow> supplies = NowChoices.inOrderOf(
+                choices.supplies(),
+                styles.stream()
+                        .filter(style -> own.contains(style.value().toString()))
+                        .flatMap(style -> style.order().stream()));
+        lines(form, supplies);
+        List<WordsRow> phrases = choices.phrases();
+        model.addAttribute("nowPieces", pieces);
+        model.addAttribute("nowSupplies", supplies);
+        model.addAttribute("useRows", byId(supplies));
+        model.addAttribute("nowStyles", styles);
+        model.addAttribute("ownStyles", own);
+        model.addAttribute("phrases", phrases);
+        model.addAttribute("surfaces", past.surfaces());
+        model.addAttribute("mishapWords", past.mishaps());
+        cautions(model, pieces, supplies, phrases);
+        Instant now = time.instant();
+        model.addAttribute("clock", clock.view(person, now));
+        model.addAttribute("waits", clock.waits(person, now));
+        model.addAttribute("filled", true);
+    }
+
+    /** Every caution that a tap may call up is on the page; those that are called up already are shown. */
+    @SuppressWarnings("unchecked")
+    private void cautions(Model model, List<PieceRow> pieces, List<SupplyRow> supplies, List<WordsRow> phrases) {
+        List<Caution> called = (List<Caution>) model.getAttribute("cautions");
+        Set<String> ids = new LinkedHashSet<>();
+        pieces.forEach(piece -> ids.addAll(piece.cautions()));
+        supplies.forEach(supply -> ids.addAll(supply.cautions()));
+        phrases.forEach(phrase -> ids.addAll(phrase.cautions()));
+        Set<String> on = called == null
+                ? Set.of()
+                : called.stream().map(Caution::id).collect(Collectors.toCollection(LinkedHashSet::new));
+        ids.addAll(on);
+        model.addAttribute("nowCautions", choices.cautions(ids));
+        model.addAttribute("calledUp", on);
+    }
+
+    /** One line for each supply that is offered as a chip, one mishap, and a line for any other supply. */
+    private static void lines(NowForm form, List<SupplyRow> supplies) {
+        if (form.uses.isEmpty()) {
+            supplies.stream().limit(SUPPLIES).forEach(supply -> {
+                BenchForm.UseLine line = new BenchForm.UseLine();
+                line.supply = supply.value().toString();
+                form.uses.add(line);
+            });
+        }
+        if (form.mishaps.isEmpty()) {
+            form.mishaps.add(new BenchForm.MishapLine());
+        }
+        openLine(form);
+    }
+
+    /** The last line is always one whose supply is still to be chosen. */
+    private static void openLine(NowForm form) {
+        int last = form.uses.size() - 1;
+        if (last < 0 || !form.uses.get(last).supply.isBlank()) {
+            form.uses.add(new BenchForm.UseLine());
+            last++;
+        }
+        form.tap(last).picked = true;
+    }
+
+    private static Map<String, @Nullable SupplyRow> byId(List<SupplyRow> supplies) {
+        return supplies.stream().collect(Collectors.toMap(row -> row.value().toString(), Function.identity()));
+    }
+}

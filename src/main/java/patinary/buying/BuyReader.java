@@ -1,0 +1,155 @@
+package patinary.buying;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+import org.springframework.validation.BindingResult;
+import org.springframework.validation.DirectFieldBindingResult;
+import patinary.buying.BuyForm.Thing;
+import patinary.buying.ReceiptForm.ChargeForm;
+import patinary.buying.ReceiptForm.LineForm;
+import patinary.buying.ReceiptForm.PieceForm;
+import patinary.shop.CurrentShop;
+import patinary.web.Ids;
+
+/** Reads what was bought in the aisle as the receipt it is: the same rules, the same reasons, beside its own fields. */
+@Component
+class BuyReader {
+
+    private final ReceiptSettling settling;
+    private final Sources sources;
+    private final patinary.pieces.ObjectKinds kinds;
+    private final CurrentShop shop;
+    private final MessageSource messages;
+
+    BuyReader(
+            ReceiptSettling settling,
+            Sources sources,
+            patinary.pieces.ObjectKinds kinds,
+            CurrentShop shop,
+            MessageSource messages) {
+        this.settling = settling;
+        this.sources = sources;
+        this.kinds = kinds;
+        this.shop = shop;
+        this.messages = messages;
+    }
+
+    /** The draft of the receipt, to be used only where no error was noted; the difference where there is one. */
+    ReceiptReader.Outcome read(BuyForm form, BindingResult errors) {
+        ReceiptForm receipt = receipt(form);
+        BindingResult own = new DirectFieldBindingResult(receipt, "receipt");
+        ReceiptReader.Outcome outcome = settling.read(receipt, own, settlement(form, receipt));
+        BuyErrors.copy(own, form, errors);
+        checkCounts(form, errors);
+        return outcome;
+    }
+
+    /** An answer that was given for another difference settles nothing: it is asked again. */
+    private String settlement(BuyForm form, ReceiptForm receipt) {
+        if (form.settle.isBlank()) {
+            return "save";
+        }
+        ReceiptReader.Difference now = settling.difference(receipt);
+        boolean same = form.settled.isBlank()
+                || now != null && shop.currency().plain(now.difference()).equals(form.settled);
+        return same ? "settle-" + form.settle.toLowerCase(java.util.Locale.ROOT) : "save";
+    }
+
+    private ReceiptForm receipt(BuyForm form) {
+        ReceiptForm receipt = new ReceiptForm();
+        receipt.id = form.id;
+        receipt.day = form.day;
+        receipt.date = form.date;
+        receipt.source = form.newSource.isBlank() ? form.source : "";
+        receipt.newSource = form.newSource;
+        receipt.tillTotal = form.tillTotal;
+        receipt.paidWith = form.paidWith;
+        form.things.forEach(thing -> receipt.lines.add(line(thing)));
+        String tax = tax(form, receipt.source);
+        if (!tax.isBlank()) {
+            ChargeForm charge = new ChargeForm();
+            charge.value = tax.contains("%") ? tax : tax + "%";
+            receipt.charges.add(charge);
+        }
+        return receipt;
+    }
+
+    private String tax(BuyForm form, String source) {
+        if (!form.tax.isBlank()) {
+            return form.tax;
+        }
+        return Ids.read(source)
+                .flatMap(sources::findById)
+                .map(Source::taxPercent)
+                .map(percent -> percent.value().stripTrailingZeros().toPlainString())
+                .orElse("");
+    }
+
+    private LineForm line(Thing thing) {
+        LineForm line = new LineForm();
+        line.kind = thing.use;
+        line.title = title(thing);
+        line.price = thing.price;
+        line.quantity = thing.together ? "1" : thing.count;
+        line.discount = percent(thing);
+        if (line.kind.equals(LineKind.PIECES.name())) {
+            int pieces = count(thing) < 1 ? 1 : count(thing);
+            IntStream.range(0, pieces).forEach(i -> line.pieces.add(piece(thing, i == 0 ? thing.piece : "")));
+        }
+        return line;
+    }
+
+    private static PieceForm piece(Thing thing, String id) {
+        PieceForm piece = new PieceForm();
+        piece.id = id;
+        piece.kind = thing.kind;
+        piece.style = thing.style;
+        return piece;
+    }
+
+    private static String percent(Thing thing) {
+        String percent = thing.otherPercent.isBlank() ? thing.percent : thing.otherPercent;
+        return percent.isBlank() || percent.contains("%") ? percent : percent + "%";
+    }
+
+    /** What it is in her words, or the name of its kind, or what it was bought for. */
+    private String title(Thing thing) {
+        return Stream.of(thing.what, kind(thing))
+                .filter(text -> text != null && !text.isBlank())
+                .findFirst()
+                .orElseGet(() -> messages.getMessage(
+                        "buying.buy.untitled." + use(thing), null, LocaleContextHolder.getLocale()));
+    }
+
+    private static String use(Thing thing) {
+        return List.of("HOME", "CHARITY").contains(thing.use) ? thing.use : "PIECES";
+    }
+
+    private @Nullable String kind(Thing thing) {
+        return Ids.read(thing.kind)
+                .flatMap(kinds::findById)
+                .map(patinary.pieces.ObjectKind::name)
+                .orElse(null);
+    }
+
+    /** How many, or 0 where that cannot be read. */
+    private static int count(Thing thing) {
+        String typed = thing.count.isBlank() ? "1" : thing.count.strip();
+        int count = typed.matches("[0-9]{1,4}") ? Integer.parseInt(typed) : 0;
+        return count > PieceRows.MOST ? 0 : count;
+    }
+
+    private static void checkCounts(BuyForm form, BindingResult errors) {
+        for (int i = 0; i < form.things.size(); i++) {
+            String field = "things[" + i + "].count";
+            if (count(form.things.get(i)) < 1 && !errors.hasFieldErrors(field)) {
+                errors.rejectValue(field, "buying.error.piece-count", new Object[] {PieceRows.MOST}, null);
+            }
+        }
+    }
+}

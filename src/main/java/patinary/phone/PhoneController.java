@@ -1,0 +1,72 @@
+package patinary.phone;
+
+import java.security.Principal;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.stereotype.Controller;
+import org.springframework.util.DigestUtils;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseBody;
+import patinary.web.PhonePages;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What the script of the phone's pages asks for. */
+@Controller
+@RequestMapping("/phone")
+class PhoneController {
+
+    private final ObjectProvider<PhoneList> lists;
+    private final JsonMapper json;
+    private final ProgramVersion version;
+
+    PhoneController(ObjectProvider<PhoneList> lists, JsonMapper json, ProgramVersion version) {
+        this.lists = lists;
+        this.json = json;
+        this.version = version;
+    }
+
+    /**
+     * @param signedIn whether entries can be sent now
+     * @param header the name of the header that carries the token, or null while signed out
+     * @param token what a change must carry
+     * @param version of the pages, see {@link ProgramVersion}
+     */
+    record Token(
+            boolean signedIn,
+            @Nullable String header,
+            @Nullable String token,
+            String version) {}
+
+    @GetMapping("/token")
+    @ResponseBody
+    Token token(@Nullable Principal who, CsrfToken token) {
+        return who == null
+                ? new Token(false, null, null, version.text())
+                : new Token(true, token.getHeaderName(), token.getToken(), version.text());
+    }
+
+    /** All lists under their names. The phone asks with the tag of the lists it has. */
+    @GetMapping("/lists")
+    ResponseEntity<byte[]> lists() {
+        Map<String, Object> all = new TreeMap<>();
+        lists.forEach(list -> all.put(list.name(), list.rows()));
+        byte[] body = json.writeValueAsBytes(all);
+        return ResponseEntity.ok()
+                .eTag(DigestUtils.md5DigestAsHex(body))
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(body);
+    }
+
+    /** Stands behind the sign-in, which leads here, and on to the page that asked for it. */
+    @GetMapping("/sign-in")
+    String signedIn(@RequestParam(defaultValue = "") String back) {
+        return "redirect:" + (PhonePages.ALL.contains(back) ? back : PhonePages.WAITING);
+    }
+}

@@ -1,0 +1,518 @@
+// The bench page: taps, the clock, what is waited for. Without this file the page works by its buttons; with it also
+// without reception. Clock, waits and what is half tapped are kept on this phone and survive closing the page.
+"use strict";
+(() => {
+const form = document.querySelector("form[data-bench-now]");
+if (!form) return;
+const words = form.dataset, filled = words.filled === "yes";
+const one = (selector, within = form) => within.querySelector(selector);
+const every = (selector, within = form) => [...within.querySelectorAll(selector)];
+const template = name => one(`template[data-template=${name}]`).innerHTML;
+const fill = (text, ...gaps) => gaps.reduce((all, gap, at) => all.replace(`{${at}}`, gap), text);
+const PLAUSIBLE = 6 * 3600, DRAFT_AGE = 3 * 24 * 3600e3, PIECES = 18, SUPPLIES = 8;
+const said = document.querySelector("[data-now-said]");
+const undo = document.querySelector("[data-undo]");
+const parked = {
+  get(name) { try { return JSON.parse(localStorage.getItem("bench-" + name)); } catch (none) { return null; } },
+  set(name, value) { try { localStorage.setItem("bench-" + name, JSON.stringify(value)); } catch (full) { /* only this page knows then */ } },
+};
+let lists = {};
+
+function made(html) {
+  const box = document.createElement("div");
+  box.innerHTML = html;
+  return box.firstElementChild;
+}
+function uuid() {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = bytes[6] & 15 | 64;
+  bytes[8] = bytes[8] & 63 | 128;
+  const hex = [...bytes].map(byte => byte.toString(16).padStart(2, "0")).join("");
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+}
+const reveal = within => every("[data-script]", within).forEach(part => { part.hidden = false; });
+
+// ---- pieces
+
+const chip = id => one(`[data-piece][data-id="${CSS.escape(id)}"]`);
+const isOn = piece => one("[name=pieces]", piece).checked;
+const chosen = () => every("[data-piece]").filter(isOn);
+const about = piece => ({ value: piece.dataset.id, code: one("[data-code]", piece).textContent, title: one("[data-title]", piece).textContent,
+  style: piece.dataset.style, cautions: (piece.dataset.cautions || "").split(" "), state: piece.dataset.state || "" });
+
+function addPiece(row) {
+  const known = chip(row.value);
+  if (known) return known;
+  const piece = made(template("piece").replaceAll("NN", row.value));
+  Object.assign(piece.dataset, { id: row.value, style: row.style || "", cautions: row.cautions.join(" "), state: row.state });
+  one(".tag", piece).textContent = row.code;
+  one("[data-code]", piece).textContent = row.code;
+  one("[data-title]", piece).textContent = row.title;
+  one("[data-state]", piece).textContent = one("[data-states]").dataset[(row.state || "").toLowerCase()] || "";
+  one("[data-pieces]").append(piece);
+  one("[data-no-pieces]").hidden = true;
+  return piece;
+}
+function search() {
+  const typed = form.elements.pieceWords.value.trim().toLowerCase();
+  const fits = text => text.toLowerCase().includes(typed);
+  if (typed) (lists["bench-pieces"] || []).filter(row => fits(row.text)).slice(0, PIECES).forEach(addPiece);
+  for (const piece of every("[data-piece]")) {
+    const row = about(piece);
+    piece.hidden = Boolean(typed) && !isOn(piece) && !fits(row.code + " " + row.title);
+  }
+}
+
+// ---- supplies
+
+const other = one("[data-other-supply]");
+const openRow = other.closest("[data-use]");
+const use = id => every("[data-use]").find(row => row !== openRow && row.dataset.supply === id);
+const place = row => Number(/uses\[(\d+)\]/.exec(one("[name^='uses[']", row).name)[1]);
+const field = (row, name) => one(`[name$="].${name}"]`, row);
+const picked = row => row !== openRow && field(row, "picked").checked;
+let next = 1 + Math.max(...every("[data-use]").map(place));
+
+function supply(id) {
+  const option = [...other.options].find(each => each.value === id && id !== "");
+  return option && { value: id, name: option.dataset.name, line: option.dataset.line, cautions: (option.dataset.cautions || "").split(" "),
+    measures: (option.dataset.measures || "").split("|").filter(Boolean) };
+}
+function addUse(row) {
+  const known = use(row.value);
+  if (known) return known;
+  const at = next++, made1 = made(template("use").replaceAll("NN", at));
+  made1.dataset.supply = row.value;
+  made1.dataset.cautions = row.cautions.join(" ");
+  field(made1, "supply").value = row.value;
+  every("[data-name]", made1).forEach(part => { part.textContent = row.name; });
+  one("[data-line]", made1).textContent = row.line;
+  every("[data-step]", made1).forEach(button => button.setAttribute("aria-label", button.getAttribute("aria-label") + row.name));
+  for (const word of row.measures) {
+    const measure = made(template("measure").replaceAll("NN", at));
+    one("input", measure).value = word;
+    one("[data-word]", measure).textContent = word;
+    one("[data-measures]", made1).append(measure);
+  }
+  one("[data-times]", made1).hidden = !row.measures.length;
+  openRow.before(made1);
+  reveal(made1);
+  return made1;
+}
+function take(row, typed, exact) {
+  if (picked(row)) return;
+  field(row, "picked").checked = true;
+  field(row, "how").checked = exact;
+  measured(row, typed);
+}
+// "3 dabs" is three taps on "dab"; anything else stays as it was typed.
+function measured(row, typed) {
+  const measure = every("[name$='.measure']", row).find(each => [each.value, each.value + "s"].some(word => typed.endsWith(" " + word)));
+  const times = measure && typed.slice(0, typed.lastIndexOf(" " + measure.value)).trim();
+  if (measure && /^[0-9.]+$/.test(times)) {
+    measure.checked = true;
+    field(row, "times").value = times;
+  } else {
+    field(row, "quantity").value = typed;
+  }
+}
+function step(button) {
+  const row = button.closest("[data-use]"), times = field(row, "times"), now = Number(times.value.replace(",", ".")) || 0;
+  const measures = every("[name$='.measure']", row);
+  if (!measures.some(each => each.checked)) measures[0].checked = true;
+  field(row, "quantity").value = "";
+  times.value = button.dataset.step === "1" ? (now < 1 ? 1 : now + 1) : now > 1 ? now - 1 : 0.5;
+}
+
+// ---- what follows from the taps
+
+function follow() {
+  const pieces = chosen().map(about), styles = new Set(pieces.map(piece => piece.style));
+  for (const button of every("[data-styles] > button")) button.hidden = !styles.has(button.dataset.style);
+  for (const row of every("[data-use]")) if (row !== openRow) parts(row, pieces);
+  cautions(pieces);
+}
+function order() {
+  const first = every("[data-styles] > button").filter(button => !button.hidden)
+    .flatMap(button => button.dataset.order.split(" ")).slice(0, SUPPLIES);
+  const rows = first.map(id => use(id) || supply(id) && addUse(supply(id))).filter(Boolean);
+  one("[data-uses]").prepend(...rows);
+}
+function parts(row, pieces) {
+  const box = one("[data-parts]", row);
+  const kept = new Map(every("[data-part]", box).map(part => [part.dataset.part, part]));
+  box.replaceChildren(...pieces.map((piece, at) => {
+    const part = made(template("part").replaceAll("NN", place(row)).replaceAll("PP", at).replaceAll("PIECE", piece.value));
+    every("[data-code]", part).forEach(each => { each.textContent = piece.code; });
+    const before = kept.get(piece.value);
+    if (before) for (const name of ["only", "weight"]) {
+      field(part, name).value = field(before, name).value;
+      if (name === "only") field(part, name).checked = field(before, name).checked;
+    }
+    return part;
+  }));
+}
+function cautions(pieces) {
+  const text = form.elements.done.value.toLowerCase();
+  const called = new Set(pieces.flatMap(piece => piece.cautions));
+  const call = part => (part.dataset.cautions || "").split(" ").forEach(id => called.add(id));
+  every("[data-use]").filter(picked).forEach(call);
+  every("[data-phrases] button").filter(phrase => text.includes(phrase.textContent.toLowerCase())).forEach(call);
+  let any = false;
+  for (const line of every("[data-caution]")) {
+    // What the shop found in the words themselves stays.
+    line.hidden = !called.has(line.dataset.caution) && !line.dataset.said;
+    any = any || !line.hidden;
+  }
+  one("[data-cautions-shown]").hidden = !any;
+}
+
+// ---- the clock
+
+const off = changed => ({ started: null, since: null, worked: 0, changed, pieces: [] });
+const whole = text => text === undefined || text === "" ? null : Number(text);
+const kept = one("[data-clock]").dataset;
+let clock = parked.get("clock") || off(0), turn = 0, asking = false;
+if (filled && Number(kept.clockChanged) > clock.changed) {
+  clock = { started: whole(kept.clockStarted), since: whole(kept.clockSince), worked: Number(kept.clockWorked), changed: Number(kept.clockChanged),
+    pieces: chosen().map(piece => piece.dataset.id) };
+}
+const seconds = () => clock.worked + (clock.since === null ? 0 : Math.max(0, Math.floor((Date.now() - clock.since) / 1000)));
+const minutes = () => seconds() > 0 ? Math.max(1, Math.round(seconds() / 60)) : 0;
+const time = moment => new Date(moment).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+
+function tick(state) {
+  clock = { ...state, changed: Math.max(Date.now(), clock.changed + 1), pieces: chosen().map(piece => piece.dataset.id) };
+  parked.set("clock", clock);
+  draw();
+  meet();
+}
+const acts = {
+  "clock-go": () => { if (clock.since === null) tick({ ...clock, started: clock.started || Date.now(), since: Date.now() }); },
+  "clock-pause": () => { if (clock.since !== null) tick({ ...clock, worked: seconds(), since: null }); },
+  "clock-stop": () => {
+    if (clock.started === null) return;
+    if (seconds() > PLAUSIBLE) ask();
+    else add(minutes());
+    tick(off(0));
+  },
+  "wait": addWait,
+};
+function add(more) {
+  const box = form.elements.minutes;
+  box.value = Math.max(0, (Number(box.value) || 0) + more);
+  parkDraft();
+}
+function ask() {
+  asking = true;
+  const question = one("[data-asked]");
+  question.textContent = fill(words.ran, Math.round(minutes() / 60));
+  question.hidden = false;
+  form.elements.minutes.focus();
+}
+function draw() {
+  const state = clock.started === null ? "off" : clock.since === null ? "paused" : "running";
+  for (const button of every("[data-when]")) button.hidden = !button.dataset.when.split(" ").includes(state);
+  const shown = state === "off" ? "" : (state === "running" ? fill(words.since, time(clock.started)) + " " : "")
+    + fill(words.worked, Math.floor(seconds() / 60)) + (state === "paused" ? ", " + words.paused : "");
+  const box = one("[data-clock-words]");
+  if (box.textContent !== shown) box.textContent = shown;
+  drawWaits();
+}
+
+// ---- what is waited for
+
+let waits = parked.get("waits") || [];
+for (const line of every("[data-waits] > li")) {
+  if (!waits.some(wait => wait.id === line.dataset.id)) {
+    waits.push({ id: line.dataset.id, words: line.dataset.words, due: Number(line.dataset.dueAt), done: false });
+  }
+}
+function addWait() {
+  const box = form.elements.waitMinutes, count = Number(box.value), error = one("[data-wait-error]");
+  error.hidden = count >= 1 && count <= 10080;
+  if (!error.hidden) { error.textContent = words.waitMissing; box.focus(); return; }
+  waits.push({ id: uuid(), words: form.elements.waitWords.value.slice(0, 120), due: Date.now() + Math.round(count) * 60000, done: false });
+  box.value = form.elements.waitWords.value = "";
+  waited();
+}
+function waited() {
+  parked.set("waits", waits);
+  turn++;
+  drawWaits();
+  meet();
+}
+function drawWaits() {
+  const open = waits.filter(wait => !wait.done).sort((a, b) => a.due - b.due), box = one("[data-waits]");
+  const shown = open.map(wait => wait.id).join();
+  if (box.dataset.shown !== shown) {
+    box.dataset.shown = shown;
+    box.replaceChildren(...open.map(wait => {
+      const line = made(template("wait"));
+      line.dataset.id = wait.id;
+      one("strong", line).textContent = wait.words;
+      one("button", line).addEventListener("click", () => { wait.done = true; waited(); });
+      return line;
+    }));
+  }
+  open.forEach((wait, at) => {
+    const left = Math.ceil((wait.due - Date.now()) / 60000), part = one("[data-left]", box.children[at]);
+    const text = left > 0 ? fill(words.due, time(wait.due), left) : fill(words.over, time(wait.due));
+    if (part.textContent !== text) {
+      part.textContent = text;
+      if (left <= 0) said.textContent = wait.words + " " + words.soon;
+    }
+  });
+}
+
+// ---- meeting what the shop has kept; without reception the phone goes on by itself
+
+async function token() {
+  if (filled && form.elements._csrf) return { header: "X-CSRF-TOKEN", token: form.elements._csrf.value };
+  const answer = await fetch("/phone/token", { headers: { Accept: "application/json" }, redirect: "error" });
+  const got = await answer.json();
+  return got.signedIn ? got : null;
+}
+let meeting = false, again = false;
+async function meet() {
+  turn++;
+  if (meeting) { again = true; return; }
+  meeting = true;
+  const mine = turn;
+  try {
+    const pass = await token();
+    if (!pass) return;
+    const answer = await fetch("/bench/clock", { method: "POST", redirect: "error", body: JSON.stringify({ timer: clock.changed ? clock : null, waits }),
+      headers: { "Content-Type": "application/json", Accept: "application/json", [pass.header]: pass.token } });
+    if (!answer.ok) return;
+    const theirs = await answer.json();
+    if (mine !== turn) return;
+    if (theirs.timer.changed > clock.changed) clock = theirs.timer;
+    waits = theirs.waits;
+    parked.set("clock", clock);
+    parked.set("waits", waits);
+    draw();
+  } catch (unreachable) {
+    // It is tried again when the page is seen or the phone is back.
+  } finally {
+    meeting = false;
+    if (again) { again = false; meet(); }
+  }
+}
+
+// ---- what is half tapped is kept, too
+
+const LOOSE = ["minutes", "done", "note", "date", "mishaps[0].what", "mishaps[0].surface", "mishaps[0].supply"];
+function parkDraft() {
+  const values = Object.fromEntries(LOOSE.map(name => [name, form.elements[name].value]));
+  const ready = every("[name=ready]:checked").map(box => box.value);
+  const uses = every("[data-use]").filter(picked).map(row => ({
+    value: row.dataset.supply, name: one("[data-name]", row).textContent, line: one("[data-line]", row).textContent, cautions: (row.dataset.cautions || "").split(" "),
+    measures: every("[name$='.measure']", row).map(each => each.value), measure: (one("[name$='.measure']:checked", row) || {}).value || "",
+    times: field(row, "times").value, quantity: field(row, "quantity").value, exact: field(row, "how").checked, share: field(row, "share").value }));
+  const day = form.elements.day.value, pieces = chosen().map(about);
+  const any = uses.length || pieces.length || LOOSE.some(name => values[name]);
+  parked.set("draft", any ? { at: Date.now(), values, day, pieces, ready, uses } : null);
+}
+function restore(draft) {
+  for (const name of LOOSE) if (draft.values[name]) form.elements[name].value = draft.values[name];
+  if (draft.day) form.elements.day.value = draft.day;
+  for (const row of draft.pieces) one("[name=pieces]", addPiece(row)).checked = true;
+  for (const box of every("[name=ready]")) if (draft.ready.includes(box.value)) box.checked = true;
+  for (const old of draft.uses) {
+    const row = addUse(old);
+    field(row, "picked").checked = true;
+    every("[name$='.measure']", row).forEach(each => { each.checked = each.value === old.measure; });
+    for (const name of ["times", "quantity", "share"]) field(row, name).value = old[name];
+    field(row, "how").checked = old.exact;
+  }
+  follow();
+}
+// A refused entry comes back as the names and values it was sent with.
+function fromFields(fields) {
+  const all = name => fields.filter(([key]) => key === name).map(([, value]) => value), get = name => all(name)[0] || "";
+  const rows = fields.filter(([key, value]) => /^uses\[\d+\]\.supply$/.test(key) && value).map(([key, value]) => [/\d+/.exec(key)[0], value]);
+  const piece = id => (lists["bench-pieces"] || []).find(row => row.value === id) || chip(id) && about(chip(id)) || { value: id, code: "", title: id, cautions: [] };
+  return { values: Object.fromEntries(LOOSE.map(name => [name, get(name)])), day: get("day"), ready: all("ready"), pieces: all("pieces").map(piece),
+    uses: rows.filter(([at]) => get(`taps[${at}].picked`)).map(([at, id]) => ({ ...(supply(id) || { value: id, name: id, line: "", cautions: [], measures: [] }),
+      measure: get(`taps[${at}].measure`), times: get(`taps[${at}].times`) || "1", quantity: get(`uses[${at}].quantity`),
+      exact: get(`uses[${at}].how`) === "EXACT", share: get(`uses[${at}].share`) || "EQUAL" })) };
+}
+function afresh() {
+  every("[name=pieces], [name=ready], [name$='.picked'][type=checkbox], [name$='.measure'], [name$='.how']").forEach(box => { box.checked = false; });
+  every("[name$='.times']").forEach(box => { box.value = "1"; });
+  every("[name$='.quantity'], [name$='].supply'][data-other-supply], [name=pieceWords]").forEach(box => { box.value = ""; });
+  every("[name$='.share']").forEach(box => { box.value = "EQUAL"; });
+  for (const name of LOOSE) form.elements[name].value = "";
+  form.elements.day.value = "TODAY";
+  every(".summary, .error:not([data-asked], [data-wait-error])").forEach(part => part.remove());
+  every("[data-caution]").forEach(line => { delete line.dataset.said; });
+  one("[data-asked]").hidden = true;
+  asking = false;
+  parked.set("draft", null);
+  if (clock.started !== null) tick(off(0));
+  search();
+  follow();
+}
+
+// ---- taps
+
+form.addEventListener("click", event => {
+  const button = event.target.closest("button");
+  if (!button) return;
+  if (button.name === "act") {
+    event.preventDefault();
+    if (acts[button.value]) acts[button.value]();
+    else if (button.dataset.style) for (const last of every("[data-supply]", button)) {
+      const row = use(last.dataset.supply) || supply(last.dataset.supply) && addUse(supply(last.dataset.supply));
+      if (row) take(row, last.dataset.typed, last.dataset.exact === "true");
+    }
+  } else if (button.dataset.step) step(button);
+  else if (button.dataset.minutes) add(Number(button.dataset.minutes));
+  else if (button.closest("[data-phrases]")) phrase(button.textContent);
+  else if (button.closest("[data-fills]")) document.getElementById(button.closest("[data-fills]").dataset.fills).value = button.textContent;
+  else return;
+  follow();
+  parkDraft();
+});
+function phrase(text) {
+  const box = form.elements.done, before = box.value.trim();
+  box.value = before ? before + (/[,;.]$/.test(before) ? " " : ", ") + text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
+form.addEventListener("input", event => {
+  const name = event.target.name || "", row = event.target.closest("[data-use]");
+  if (name === "pieceWords") { search(); return; }
+  if (name === "minutes") { asking = false; one("[data-asked]").hidden = true; }
+  if (name.endsWith(".quantity") && row !== openRow) every("[name$='.measure']", row).forEach(each => { each.checked = false; });
+  if (name.endsWith(".measure")) field(row, "quantity").value = "";
+});
+form.addEventListener("change", event => {
+  if (event.target === other && supply(other.value)) {
+    const row = addUse(supply(other.value));
+    field(row, "picked").checked = true;
+    other.value = "";
+    field(row, "picked").focus();
+  }
+  follow();
+  if (event.target.name === "pieces") {
+    order();
+    if (clock.started !== null) tick(clock);
+  }
+  parkDraft();
+});
+form.addEventListener("keydown", event => { if (event.key === "Enter" && event.target.name === "pieceWords") event.preventDefault(); });
+
+form.addEventListener("submit", event => {
+  const wrongButton = event.submitter && event.submitter.name === "act";
+  const box = form.elements.minutes, empty = box.value.trim() === "";
+  if (empty && clock.started !== null && seconds() > PLAUSIBLE) { ask(); tick(off(0)); }
+  if (wrongButton || asking && empty) {
+    event.preventDefault();
+    delete form.dataset.sent;
+    if (event.submitter) event.submitter.removeAttribute("aria-busy");
+    if (asking) box.focus();
+  } else if (empty && clock.started !== null) box.value = minutes();
+});
+// An entry may be sent days later: "today" is said as the day it was on this phone.
+form.addEventListener("formdata", event => {
+  const day = form.elements.day.value, data = event.formData;
+  if (data.get("date") || day === "OTHER") return;
+  const date = new Date();
+  if (day === "YESTERDAY") date.setDate(date.getDate() - 1);
+  data.set("day", "OTHER");
+  data.set("date", [date.getFullYear(), date.getMonth() + 1, date.getDate()].map(part => String(part).padStart(2, "0")).join("-"));
+});
+form.addEventListener("outbox:saved", () => { afresh(); undo.hidden = true; scrollTo(0, 0); });
+form.addEventListener("outbox:mend", event => { event.preventDefault(); afresh(); restore(fromFields(event.detail.fields)); });
+document.addEventListener("outbox:sent", event => {
+  if (!/^\/bench\/[0-9a-f-]{36}$/.test(event.detail.href || "")) return;
+  undo.elements.id.value = event.detail.key;
+  undo.elements.version.value = "0";
+  every("a", undo).forEach(way => { way.href = event.detail.href + "/edit"; });
+  undo.hidden = false;
+});
+undo.addEventListener("submit", async event => {
+  if (filled && undo.elements._csrf) return;
+  event.preventDefault();
+  delete undo.dataset.sent;
+  const pass = await token().catch(() => null);
+  if (!pass) return;
+  const hidden = document.createElement("input");
+  Object.assign(hidden, { type: "hidden", name: "_csrf", value: pass.token });
+  undo.append(hidden);
+  undo.submit();
+});
+
+// ---- the phone's own lists, where the page came without any
+
+function button(text, cautionIds) {
+  const made1 = document.createElement("button");
+  Object.assign(made1, { type: "button", className: "tap", textContent: text });
+  made1.dataset.cautions = cautionIds.join(" ");
+  return made1;
+}
+function styleButton(row) {
+  const made1 = button(fill(words.last, row.text), []);
+  Object.assign(made1, { className: "tall", name: "act", value: "as-last-" + row.value, hidden: true });
+  Object.assign(made1.dataset, { style: row.value, order: row.order.join(" ") });
+  for (const last of row.last) {
+    const part = document.createElement("span");
+    part.hidden = true;
+    Object.assign(part.dataset, { supply: last.supply, typed: last.typed, exact: last.exact });
+    made1.append(part);
+  }
+  return made1;
+}
+function caution(row) {
+  const line = made(template("caution"));
+  line.dataset.caution = row.value;
+  line.hidden = true;
+  one("strong", line).textContent = one("[data-severities]").dataset[row.severity.toLowerCase()];
+  one("span", line).textContent = row.text;
+  return line;
+}
+function fromLists() {
+  other.replaceChildren(other.options[0], ...(lists["bench-supplies"] || []).map(row => {
+    const option = new Option(row.text, row.value);
+    Object.assign(option.dataset, { name: row.name, line: row.line, measures: row.measures.join("|"), cautions: row.cautions.join(" ") });
+    return option;
+  }));
+  const open = every("[data-use]").filter(row => row !== openRow).length;
+  if (!open) (lists["bench-supplies"] || []).slice(0, SUPPLIES).forEach(addUse);
+  (lists["bench-pieces"] || []).slice(0, PIECES).forEach(addPiece);
+  one("[data-styles]").replaceChildren(...(lists["bench-styles"] || []).map(styleButton));
+  one("[data-phrases]").replaceChildren(...(lists.phrases || []).map(row => button(row.text, row.cautions)));
+  const boxes = { "mishaps0.surface": "bench-surfaces", "mishaps0.what": "bench-mishaps" };
+  for (const [box, list] of Object.entries(boxes)) {
+    one(`[data-fills="${box}"]`).replaceChildren(...(lists[list] || []).map(row => button(row.text, [])));
+  }
+  one("[data-cautions-shown] ul").replaceChildren(...(lists["bench-cautions"] || []).map(caution));
+  const asked = new URLSearchParams(location.search).getAll("piece").concat(clock.started === null ? [] : clock.pieces || []);
+  for (const id of asked) if (chip(id)) one("[name=pieces]", chip(id)).checked = true;
+}
+document.addEventListener("lists:ready", event => {
+  const first = !Object.keys(lists).length;
+  lists = event.detail;
+  if (!filled && first) fromLists();
+  follow();
+  if (first) order();
+});
+
+// ---- the beginning
+
+reveal(form);
+one("[data-find]").hidden = true;
+every("[data-caution]:not([hidden])").forEach(line => { if (document.getElementById("summary")) line.dataset.said = "yes"; });
+const draft = parked.get("draft");
+if (!undo.hidden) parked.set("draft", null);
+else if (draft && draft.at > Date.now() - DRAFT_AGE && !document.getElementById("summary")) {
+  restore(draft);
+  said.textContent = words.restored;
+}
+follow();
+draw();
+meet();
+setInterval(draw, 5000);
+addEventListener("online", meet);
+document.addEventListener("visibilitychange", () => { if (!document.hidden) { draw(); meet(); } });
+})();

@@ -1,0 +1,64 @@
+package patinary.vitals;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.LoadState;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.springframework.beans.factory.annotation.Autowired;
+import patinary.exchange.Progress;
+import patinary.exchange.ShopArchive;
+import patinary.testing.Browser;
+import patinary.testing.ShopTest;
+
+/** What the pages of a phone weigh on the first visit, and that the second one takes no file again. */
+@ShopTest
+@ExtendWith(Browser.class)
+class PageWeightIT {
+
+    private static final int MOST_BYTES = 100_000;
+    private static final int MOST_REQUESTS = 8;
+    private static final Set<String> FILES = Set.of("Stylesheet", "Script", "Image");
+
+    @Autowired
+    private ShopArchive archive;
+
+    @Test
+    void staysLight(Browser.Visit visit) throws IOException {
+        archive.load(Path.of("db", "demo"), Progress.SILENT);
+        Page signedIn = visit.signIn();
+        String start = signedIn.url().replaceFirst("(//[^/]+).*", "$1");
+        List<String> pages = PhonePages.thatAnswer(signedIn);
+        assertThat(pages).isNotEmpty();
+        for (String path : pages) {
+            try (BrowserContext fresh = visit.context().browser().newContext(new NewContextOptions())) {
+                fresh.addCookies(visit.context().cookies());
+                Traffic first = open(fresh, start + path);
+                assertThat(first.bytes()).as(path + ": " + first.asked()).isBetween(1000L, (long) MOST_BYTES);
+                assertThat(first.requests()).as(path + ": " + first.asked()).isBetween(1, MOST_REQUESTS);
+                Traffic second = open(fresh, start + path);
+                assertThat(second.asked().values())
+                        .as(path + " the second time")
+                        .filteredOn(one -> FILES.contains(one.type()))
+                        .isNotEmpty()
+                        .allMatch(one -> one.bytes() == 0);
+            }
+        }
+    }
+
+    private static Traffic open(BrowserContext context, String url) {
+        try (Page page = context.newPage()) {
+            Traffic traffic = new Traffic(page);
+            page.navigate(url);
+            page.waitForLoadState(LoadState.NETWORKIDLE);
+            return traffic;
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package patinary.vitals;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What one opening of a page felt like.
+ *
+ * @param paint largest contentful paint, milliseconds from the start of the navigation
+ * @param shift cumulative layout shift, without unit
+ * @param answer the slowest answer to a finger, milliseconds until the next paint; 0 where all took less than 16
+ * @param bytes what came over the line, headers included
+ * @param requests how many requests went out
+ * @param taps how many things were touched
+ */
+record Vitals(double paint, double shift, double answer, long bytes, int requests, int taps) {
+
+    /** The value that a share of the runs stays at or below; the nearest rank, so that it is one that was measured. */
+    static double quantile(List<Vitals> runs, double share, ToDoubleFunction<Vitals> value) {
+        List<Vitals> sorted =
+                runs.stream().sorted(Comparator.comparingDouble(value)).toList();
+        int rank = (int) Math.ceil(share * sorted.size());
+        return value.applyAsDouble(sorted.get(Math.max(rank, 1) - 1));
+    }
+}
