@@ -60,7 +60,8 @@ public final class DemoShop {
     }
 
     private void live() {
-        new Catalogue(shop).fill();
+        Catalogue catalogue = new Catalogue(shop);
+        catalogue.fill();
         new FirstDay(shop, finding).open();
         while (shop.day.isBefore(State.LAST)) {
             shop.day = shop.day.plusDays(1);
@@ -73,6 +74,8 @@ public final class DemoShop {
             evening.getOrDefault(shop.day, () -> {}).run();
         }
         offering.finish();
+        catalogue.percents();
+        new MarketDays(shop).write();
     }
 
     private void letGo(String reason, String note) {
