@@ -24,13 +24,13 @@ import patinary.web.Window;
 /** The list of places, what is in each, and moving many pieces at once. */
 @Controller
 @RequestMapping("/places")
-class PlaceController {
+class PlacesController {
 
     private final Places places;
     private final PieceCodes codes;
     private final CurrentShop shop;
 
-    PlaceController(Places places, PieceCodes codes, CurrentShop shop) {
+    PlacesController(Places places, PieceCodes codes, CurrentShop shop) {
         this.places = places;
         this.codes = codes;
         this.shop = shop;
