@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -19,6 +20,10 @@ final class ArchiveCheck {
     private final Map<String, Set<String>> keys = new HashMap<>();
     private final Map<UUID, Place> documents = new HashMap<>();
     private final Map<UUID, String> labels = new HashMap<>();
+    /** The photos' rows by the file that each names. */
+    private final Map<String, Row> pictures = new TreeMap<>();
+
+    private final Set<String> lost = new HashSet<>();
     private final ArchiveSource source;
     private final ErrorList errors = new ErrorList();
     private final Progress progress;
@@ -36,7 +41,7 @@ final class ArchiveCheck {
      */
     Cells run() throws IOException {
         Cells cells = new Cells(new ShopFile(source).currency());
-        new ManifestCheck(source, errors).run();
+        lost.addAll(new ManifestCheck(source, errors).run());
         RowReader reader = new RowReader(source, cells, errors, progress);
         for (ArchiveTable table : ArchiveTables.ALL) {
             ids.put(table.name(), new HashSet<>());
@@ -45,6 +50,7 @@ final class ArchiveCheck {
                 reader.read(table, this::check);
             }
         }
+        pictures();
         errors.refuseIfAny();
         return cells;
     }
@@ -93,7 +99,33 @@ final class ArchiveCheck {
             labels.put(id, row.word("code") + " " + row.word("title"));
         } else if (row.table().name().equals("supply")) {
             labels.put(id, row.word("name"));
+        } else if (row.table().name().equals(PhotoTables.NAME)) {
+            pictures.putIfAbsent(PhotoTables.file(row.word("sha256")), row);
+            if (row.has("document_id") && !documents.containsKey(row.get("document_id"))) {
+                error(row, "document_id", "dangling", "*.csv");
+            }
         }
+    }
+
+    /** Every photo has its picture, and every picture its photo. */
+    private void pictures() throws IOException {
+        for (Map.Entry<String, Row> picture : pictures.entrySet()) {
+            String name = picture.getKey();
+            if (!source.names().contains(name)) {
+                if (!lost.contains(name)) {
+                    errors.add(ArchiveError.ofFile(name, "file-missing"));
+                }
+                continue;
+            }
+            String wrong = PhotoImport.wrong(source, picture.getValue());
+            if (!wrong.isEmpty()) {
+                errors.add(ArchiveError.ofFile(name, wrong));
+            }
+        }
+        source.names().stream()
+                .filter(PhotoTables::isFile)
+                .filter(name -> !pictures.containsKey(name))
+                .forEach(name -> errors.add(ArchiveError.ofFile(name, "photo-unknown")));
     }
 
     private void refers(Row row, Column column) {

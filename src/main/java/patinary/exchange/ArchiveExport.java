@@ -26,11 +26,13 @@ class ArchiveExport {
 
     private final JdbcTemplate jdbc;
     private final CurrentShop shop;
+    private final PhotoExport photos;
 
-    ArchiveExport(DataSource store, CurrentShop shop) {
+    ArchiveExport(DataSource store, CurrentShop shop, PhotoExport photos) {
         jdbc = new JdbcTemplate(store);
         jdbc.setFetchSize(FETCHED_AT_ONCE);
         this.shop = shop;
+        this.photos = photos;
     }
 
     /** All files are of one moment, however long writing them takes. */
@@ -41,6 +43,7 @@ class ArchiveExport {
             for (ArchiveTable table : ArchiveTables.ALL) {
                 write(table, writer, new Fields(currency), progress);
             }
+            photos.write(writer, progress);
         } catch (UncheckedIOException failed) {
             throw failed.getCause();
         }

@@ -27,12 +27,14 @@ class ArchiveImport {
     private final Books books;
     private final CurrentShop shop;
     private final Clock clock;
+    private final PhotoImport photos;
 
-    ArchiveImport(JdbcTemplate jdbc, Books books, CurrentShop shop, Clock clock) {
+    ArchiveImport(JdbcTemplate jdbc, Books books, CurrentShop shop, Clock clock, PhotoImport photos) {
         this.jdbc = jdbc;
         this.books = books;
         this.shop = shop;
         this.clock = clock;
+        this.photos = photos;
     }
 
     /**
@@ -54,6 +56,7 @@ class ArchiveImport {
             }
         }
         errors.refuseIfAny();
+        photos.store(source, progress);
         shop.changed();
         books.rederive();
     }

@@ -11,7 +11,7 @@ final class ArchiveTables {
     static final int FORMAT = 1;
 
     static final List<ArchiveTable> ALL = Stream.of(
-                    ThingTables.ALL, DocumentTables.ALL, SellingTables.ALL, PhoneTables.ALL)
+                    ThingTables.ALL, DocumentTables.ALL, SellingTables.ALL, PhoneTables.ALL, PhotoTables.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.LinkedHashMap;
@@ -49,6 +51,20 @@ final class ArchiveWriter implements AutoCloseable {
             printer = null;
             manifest.put(file, Manifest.text(digest));
         }
+    }
+
+    /** A file that is no table, as it is. */
+    void file(String name, Path content) throws IOException {
+        digest = Manifest.digest();
+        try (var stream = new DigestOutputStream(sink.open(name), digest)) {
+            Files.copy(content, stream);
+        }
+        manifest.put(name, Manifest.text(digest));
+    }
+
+    /** Says that a file should be here and is not, so that nobody takes the archive for damaged. */
+    void missing(String name) {
+        manifest.put(name, Manifest.MISSING);
     }
 
     /** Ends with the manifest. */

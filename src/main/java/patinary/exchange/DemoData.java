@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.stereotype.Component;
+import patinary.photos.DrawnPhotos;
 import patinary.shop.FirstOwner;
 
 /** Fills a fresh shop with the invented one, before the first page is served. */
@@ -17,10 +18,12 @@ public class DemoData implements SmartInitializingSingleton {
     public static final String PASSWORD = "an invented workroom";
 
     private final ShopArchive archive;
+    private final DrawnPhotos drawn;
     private final FirstOwner owner;
 
-    DemoData(ShopArchive archive, FirstOwner owner) {
+    DemoData(ShopArchive archive, DrawnPhotos drawn, FirstOwner owner) {
         this.archive = archive;
+        this.drawn = drawn;
         this.owner = owner;
     }
 
@@ -31,6 +34,7 @@ public class DemoData implements SmartInitializingSingleton {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
+        drawn.hang();
         owner.make(OWNER, PASSWORD);
     }
 }

@@ -14,6 +14,7 @@ import org.springframework.stereotype.Service;
 import patinary.ledger.Check;
 import patinary.ledger.DocumentRef;
 import patinary.ledger.Finding;
+import patinary.photos.PhotoCheck;
 import patinary.shop.CurrentShop;
 import patinary.shop.FirstOwner;
 
@@ -25,14 +26,22 @@ public class Errands {
 
     private final ShopArchive archive;
     private final Check check;
+    private final PhotoCheck photos;
     private final CurrentShop shop;
     private final FirstOwner owner;
     private final MessageSource messages;
     private final PrintStream out = System.out;
 
-    Errands(ShopArchive archive, Check check, CurrentShop shop, FirstOwner owner, MessageSource messages) {
+    Errands(
+            ShopArchive archive,
+            Check check,
+            PhotoCheck photos,
+            CurrentShop shop,
+            FirstOwner owner,
+            MessageSource messages) {
         this.archive = archive;
         this.check = check;
+        this.photos = photos;
         this.shop = shop;
         this.owner = owner;
         this.messages = messages;
@@ -91,7 +100,18 @@ public class Errands {
         List<Finding> findings = check.run();
         findings.forEach(this::tell);
         say(findings.isEmpty() ? "exchange.check.right" : "exchange.check.wrong", String.valueOf(findings.size()));
-        return findings.isEmpty();
+        return checkPhotos() && findings.isEmpty();
+    }
+
+    /** A file that nothing names is told, but nothing is lost by it. */
+    private boolean checkPhotos() {
+        List<PhotoCheck.Finding> findings = photos.run();
+        for (PhotoCheck.Finding finding : findings) {
+            say("exchange.check." + "photo-" + finding.what().name().toLowerCase(Locale.ROOT), finding.sha256());
+        }
+        long lost = findings.stream().filter(PhotoCheck.Finding::isLoss).count();
+        say(lost == 0 ? "exchange.check.photos-right" : "exchange.check.photos-wrong", String.valueOf(lost));
+        return lost == 0;
     }
 
     private void exportZip(Path target) throws IOException {

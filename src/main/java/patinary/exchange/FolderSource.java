@@ -18,11 +18,19 @@ final class FolderSource implements ArchiveSource {
 
     FolderSource(Path folder) throws IOException {
         this.folder = folder;
+        names = new TreeSet<>(files(folder));
+        Path photos = folder.resolve(PhotoTables.FOLDER);
+        if (Files.isDirectory(photos, LinkOption.NOFOLLOW_LINKS)) {
+            files(photos).forEach(name -> names.add(PhotoTables.FOLDER + name));
+        }
+    }
+
+    private static Set<String> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            names = files.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+            return files.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
                     .map(file -> file.getFileName().toString())
                     .filter(name -> !name.endsWith(".md"))
-                    .collect(Collectors.toCollection(TreeSet::new));
+                    .collect(Collectors.toSet());
         }
     }
 

@@ -17,6 +17,9 @@ final class Manifest {
     static final String FORMAT = "format";
     static final String CALCULATION = "calculation";
 
+    /** Stands instead of a hash where the shop had lost the file when the archive was written. */
+    static final String MISSING = "missing";
+
     private Manifest() {}
 
     static MessageDigest digest() {

@@ -2,29 +2,34 @@ package patinary.exchange;
 
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Holds an archive's files against its manifest, where it has one, and finds files that no archive has. */
 final class ManifestCheck {
 
     private final ArchiveSource source;
     private final ErrorList errors;
+    private final Set<String> lost = new HashSet<>();
 
     ManifestCheck(ArchiveSource source, ErrorList errors) {
         this.source = source;
         this.errors = errors;
     }
 
-    void run() throws IOException {
+    /** @return the pictures that the shop had lost already when the archive was written */
+    Set<String> run() throws IOException {
         for (String name : source.names()) {
-            if (!name.equals(Manifest.FILE) && ArchiveTables.ofFile(name).isEmpty()) {
+            if (!name.equals(Manifest.FILE) && ArchiveTables.ofFile(name).isEmpty() && !PhotoTables.isFile(name)) {
                 errors.add(ArchiveError.ofFile(name, "file-unknown"));
             }
         }
         if (source.names().contains(Manifest.FILE)) {
             compare(read());
         }
+        return lost;
     }
 
     private Map<String, String> read() throws IOException {
@@ -45,7 +50,11 @@ final class ManifestCheck {
         }
         for (Map.Entry<String, String> entry : entries.entrySet()) {
             if (!source.names().contains(entry.getKey())) {
-                errors.add(ArchiveError.ofFile(entry.getKey(), "file-missing"));
+                if (entry.getValue().equals(Manifest.MISSING) && PhotoTables.isFile(entry.getKey())) {
+                    lost.add(entry.getKey());
+                } else {
+                    errors.add(ArchiveError.ofFile(entry.getKey(), "file-missing"));
+                }
             } else if (!entry.getValue().equals(Manifest.hash(source.open(entry.getKey())))) {
                 errors.add(ArchiveError.ofFile(entry.getKey(), "hash"));
             }

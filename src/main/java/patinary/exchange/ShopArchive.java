@@ -32,7 +32,7 @@ public class ShopArchive {
 
     /** Writes the shop as files in a folder, which is made where it is missing. */
     public void exportFolder(Path folder, Progress progress) throws IOException {
-        Files.createDirectories(folder);
+        Files.createDirectories(folder.resolve(PhotoTables.FOLDER));
         export.write(name -> Files.newOutputStream(folder.resolve(name)), progress);
     }
 

@@ -19,6 +19,9 @@ final class ZipSource implements ArchiveSource {
     private static final int MOST_ENTRIES = 200;
     private static final long MOST_BYTES = 512L * 1024 * 1024;
 
+    /** Photos are bounded for themselves: each by {@link PhotoImport#MOST_BYTES}, all of them by their number. */
+    static final int MOST_PHOTOS = 100_000;
+
     private final ZipFile zip;
     private final Map<String, ZipEntry> entries = new TreeMap<>();
     private final long mostBytes;
@@ -45,7 +48,8 @@ final class ZipSource implements ArchiveSource {
 
     @Override
     public InputStream open(String name) throws IOException {
-        return new BoundedStream(zip.getInputStream(entries.get(name)), name, mostBytes);
+        long most = PhotoTables.isFile(name) ? PhotoImport.MOST_BYTES : mostBytes;
+        return new BoundedStream(zip.getInputStream(entries.get(name)), name, most);
     }
 
     @Override
@@ -55,16 +59,17 @@ final class ZipSource implements ArchiveSource {
 
     private void look(int mostEntries) {
         ErrorList errors = new ErrorList();
-        if (zip.size() > mostEntries) {
+        if (zip.size() > mostEntries + MOST_PHOTOS || tables() > mostEntries) {
             throw new ArchiveRefused(ArchiveError.ofFile("", "zip-entries", String.valueOf(mostEntries)));
         }
         long declared = 0;
         for (ZipEntry entry : Collections.list(zip.entries())) {
-            declared += Math.max(0, entry.getSize());
             String name = entry.getName();
-            if (entry.isDirectory() || name.contains("/") || name.contains("\\") || name.contains("..")) {
+            boolean photo = PhotoTables.isFile(name);
+            declared += photo ? 0 : Math.max(0, entry.getSize());
+            if (!photo && isElsewhere(entry)) {
                 errors.add(ArchiveError.ofFile(name, "zip-path"));
-            } else if (!name.endsWith(".md") && entries.put(name, entry) != null) {
+            } else if (!name.endsWith(".md") && !entry.isDirectory() && entries.put(name, entry) != null) {
                 errors.add(ArchiveError.ofFile(name, "zip-twice"));
             }
         }
@@ -72,5 +77,18 @@ final class ZipSource implements ArchiveSource {
             errors.add(ArchiveError.ofFile("", "zip-size", String.valueOf(mostBytes)));
         }
         errors.refuseIfAny();
+    }
+
+    private long tables() {
+        return zip.stream()
+                .filter(entry -> !PhotoTables.isFile(entry.getName()))
+                .count();
+    }
+
+    /** The folder of photos may have an entry of its own, as zip programs write one; no other may. */
+    private static boolean isElsewhere(ZipEntry entry) {
+        String name = entry.getName();
+        return !name.equals(PhotoTables.FOLDER)
+                && (entry.isDirectory() || name.contains("/") || name.contains("\\") || name.contains(".."));
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.TreeMap;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.multipart.MultipartHttpServletRequest;
+import org.springframework.web.util.WebUtils;
 
 /**
  * Tells whether two requests say the same: a SHA-256 over where they were sent and all their fields and files. The token
@@ -39,7 +40,9 @@ final class Fingerprint {
         Fingerprint print = new Fingerprint();
         print.add(request.getRequestURI());
         new TreeMap<>(request.getParameterMap()).forEach((name, values) -> print.add(name, values));
-        if (request instanceof MultipartHttpServletRequest parts) {
+        // The files may stand behind the wrappers of filters.
+        MultipartHttpServletRequest parts = WebUtils.getNativeRequest(request, MultipartHttpServletRequest.class);
+        if (parts != null) {
             new TreeMap<>(parts.getMultiFileMap()).forEach((name, files) -> print.add(name, files));
         }
         return print.hex();

@@ -33,7 +33,7 @@ class Doors {
             + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
     private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
     /** What a phone needs to keep copies of the pages that open before the sign-in. */
-    private static final String[] FOR_A_PHONE = {"/phone/token", "/sw.js", "/manifest.webmanifest", "/trust"};
+    private static final String[] FOR_A_PHONE = {"/phone/token", "/sw.js"};
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 

@@ -460,7 +460,7 @@ function beside(input, text) {
   error.textContent = text;
   input.setAttribute("aria-invalid", "true");
   input.setAttribute("aria-describedby", error.id);
-  input.before(error);
+  (input.closest(".tick") || input).before(error);
   for (let up = input; up && up !== form; up = up.parentElement) if (up.tagName === "DETAILS") up.open = true;
   return input;
 }

@@ -7,7 +7,7 @@ if (!strip || !window.indexedDB) return;
 
 const SCHEMA = 1;                      // of the entries; has nothing to do with the version of the pages
 const PATIENCE = 5000, PHOTO_PATIENCE = 60000, LOCK_PATIENCE = 20000;
-const PAUSES = [5, 15, 45, 120, 300, 600];
+const PAUSES = [2, 5, 15, 45, 120, 300, 600];
 const OLD = 2 * 24 * 3600e3, LISTS_AGE = 600e3, TAP = 600, EDGE = 1600;
 const TRIES = 10;
 const words = strip.dataset;
@@ -42,7 +42,12 @@ async function change(work) {
     const transaction = opened.transaction(["entries", "facts"], "readwrite", { durability: "strict" });
     transaction.oncomplete = done;
     transaction.onabort = () => failed(transaction.error || new Error("not stored"));
-    work(transaction.objectStore("entries"), transaction.objectStore("facts"));
+    try {
+      work(transaction.objectStore("entries"), transaction.objectStore("facts"));
+    } catch (failure) {
+      failed(failure);
+      transaction.abort();               // all of it or nothing
+    }
   });
 }
 
@@ -363,7 +368,7 @@ async function heed(entry, body) {
 }
 
 function pause(entry, why) {
-  const longest = why === "unreachable" ? 3 : PAUSES.length - 1;
+  const longest = why === "unreachable" ? 4 : PAUSES.length - 1;
   const seconds = PAUSES[Math.min(entry.tries, longest)] * (0.8 + 0.4 * Math.random());
   if (why === "unreachable") become("unreachable");
   return renewed(entry, { tries: entry.tries + 1, next: Date.now() + seconds * 1000 });
@@ -466,6 +471,7 @@ window.outbox = { all, fact, discard, send: () => send(true), lists: () => lists
   if (navigator.serviceWorker) navigator.serviceWorker.register("/sw.js").catch(() => {});
   await pageRead;
   await show();
+  if ((await all()).length) await renew();
   await freshLists();
   for (const form of document.querySelectorAll("form[data-outbox]")) await mend(form);
   await send(false);

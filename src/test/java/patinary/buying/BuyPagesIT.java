@@ -136,8 +136,8 @@ class BuyPagesIT {
         assertThat(price(page)).hasValue("");
         assertThat(sum("select count(*) from receipt")).isZero();
         visit.context().setOffline(false);
-        page.reload();
         assertThat(page.locator(".outbox-said")).containsText("recorded");
+        page.reload();
         assertThat(sum("select sum(till_total_minor) from receipt")).isEqualTo(600);
         assertThat(price(page)).hasValue("");
         visit.look("buy");

@@ -64,27 +64,18 @@ final class Catalogue {
     }
 
     private void sources() {
-        source("Hollow Barn thrift room", "Rounds up for the animal shelter on request", "", "6");
-        source("Marsh Lane house clearances", "Sells by the lot, premium of 10 percent", "", "");
-        source("Tuesday yard auction", "Premium is taxed", "RC-1204-INVENTED", "");
-        source("Brinewater flea field", "Cash only, no receipts", "", "");
-        source("Plank and Pigment supply room", "Gives store credit for unopened jars", "RC-1204-INVENTED", "");
-        source("Doorstep gifts", "Neighbours bring things by", "", "");
+        source("Hollow Barn thrift room", "Rounds up for the animal shelter on request", "");
+        source("Marsh Lane house clearances", "Sells by the lot, premium of 10 percent", "");
+        source("Tuesday yard auction", "Premium is taxed", "RC-1204-INVENTED");
+        source("Brinewater flea field", "Cash only, no receipts", "");
+        source("Plank and Pigment supply room", "Gives store credit for unopened jars", "RC-1204-INVENTED");
+        source("Doorstep gifts", "Neighbours bring things by", "");
+        shop.rows.add("quick_percent", "00000000-0000-4000-8000-0000000000b1", "blue tags, half price", 1, 50);
+        shop.rows.add("quick_percent", "00000000-0000-4000-8000-0000000000b2", "last hour on Sunday", 2, 25);
     }
 
-    /** Her buttons for the marks on tickets. To be called last: it draws, and the other rows are to stay as they are. */
-    void percents() {
-        percent(1, "Yellow dot", 30);
-        percent(2, "Blue dot", 50);
-        percent(3, "Last Tuesday", 25);
-    }
-
-    private void percent(int line, String name, int percent) {
-        shop.rows.add("quick_percent", shop.id(name), name, line, percent);
-    }
-
-    private void source(String name, String note, String certificate, String tax) {
-        shop.rows.add("source", shop.id(name), name, note, certificate, tax);
+    private void source(String name, String note, String certificate) {
+        shop.rows.add("source", shop.id(name), name, note, certificate, "");
     }
 
     private void places() {

@@ -60,8 +60,7 @@ public final class DemoShop {
     }
 
     private void live() {
-        Catalogue catalogue = new Catalogue(shop);
-        catalogue.fill();
+        new Catalogue(shop).fill();
         new FirstDay(shop, finding).open();
         while (shop.day.isBefore(State.LAST)) {
             shop.day = shop.day.plusDays(1);
@@ -74,7 +73,6 @@ public final class DemoShop {
             evening.getOrDefault(shop.day, () -> {}).run();
         }
         offering.finish();
-        catalogue.percents();
         new MarketDays(shop).write();
     }
 

@@ -57,6 +57,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
             throw new IllegalStateException(failed);
         }
         List<String> own = new ArrayList<>(shared);
+        own.removeIf(property -> property.startsWith("patinary.data="));
+        own.add("patinary.data=" + folder);
         own.set(0, "spring.datasource.url=" + url.replaceFirst("(//[^/]+/)[^?]+", "$1" + name));
         return own;
     }
@@ -68,7 +70,7 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
     private static synchronized List<String> address() {
         if (address.isEmpty()) {
             address = switch (CHOSEN) {
-                case "h2" -> h2();
+                case "h2" -> dataFolder();
                 case "postgresql" -> containersAllowed() ? container() : unpacked();
                 default ->
                     throw new IllegalArgumentException("patinary.test.database must be h2 or postgresql: " + CHOSEN);
@@ -77,7 +79,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
         return address;
     }
 
-    private static List<String> h2() {
+    /** A data folder of its own; the embedded database is in it, and the photos are with either. */
+    private static List<String> dataFolder() {
         try {
             Path folder = Files.createTempDirectory("patinary-test");
             return List.of("patinary.data=" + folder);
@@ -110,9 +113,13 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
     }
 
     private static List<String> properties(String url, String user, String password) {
-        return List.of(
-                "spring.datasource.url=" + url,
-                "spring.datasource.username=" + user,
-                "spring.datasource.password=" + password);
+        List<String> properties = new ArrayList<>(dataFolder());
+        properties.addAll(
+                0,
+                List.of(
+                        "spring.datasource.url=" + url,
+                        "spring.datasource.username=" + user,
+                        "spring.datasource.password=" + password));
+        return properties;
     }
 }

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
+import patinary.photos.DrawnPhotos;
 import patinary.testing.Browser;
 import patinary.testing.ShopTest;
 
@@ -58,6 +59,9 @@ class EveryPageIT {
     @Autowired
     private ShopArchive archive;
 
+    @Autowired
+    private DrawnPhotos drawn;
+
     private final List<String> faults = new ArrayList<>();
 
     private @Nullable CDPSession developer;
@@ -65,6 +69,7 @@ class EveryPageIT {
     @Test
     void isOpenAndFitForEverybody(Browser.Visit visit) throws IOException {
         archive.load(Path.of("db", "demo"), Progress.SILENT);
+        drawn.hang();
         visit.signIn();
         Set<String> seen = new LinkedHashSet<>();
         Deque<String> ahead = new ArrayDeque<>(List.of("/", "/no-such-page"));
@@ -154,6 +159,6 @@ class EveryPageIT {
     }
 
     private static boolean isFile(String path) {
-        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|pdf)|.*/download");
+        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|pdf)|.*/download|/photos/.*/full");
     }
 }
