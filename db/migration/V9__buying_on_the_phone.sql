@@ -7,6 +7,7 @@ create table quick_percent (
     line integer not null,
     name varchar(60) not null,
     percent numeric(9, 4) not null,
+    version bigint default 0 not null,
     constraint quick_percent_pk primary key (id),
     constraint quick_percent_name_uk unique (name),
     constraint quick_percent_percent_ck check (percent > 0)
