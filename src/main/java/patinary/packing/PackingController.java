@@ -73,7 +73,7 @@ class PackingController {
 
     @GetMapping(Ids.PATH + "/edit")
     String edit(@PathVariable UUID id, Model model) {
-        PackingLists.Facts facts = lists.find(id).orElseThrow(() -> new NotFound("packing list " + id));
+        PackingLists.Facts facts = known(id);
         PackingForm form = new PackingForm();
         form.title = facts.title();
         form.day = facts.marketDay().toString();
@@ -91,6 +91,7 @@ class PackingController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        known(id);
         PackingLists.Facts facts = read(id, form, errors);
         if (errors.hasErrors()) {
             response.setStatus(422);
@@ -103,12 +104,14 @@ class PackingController {
 
     @PostMapping(Ids.PATH + "/remove")
     String remove(@PathVariable UUID id, RedirectAttributes redirect) {
-        String title = lists.find(id)
-                .orElseThrow(() -> new NotFound("packing list " + id))
-                .title();
+        String title = known(id).title();
         boolean gone = lists.remove(id);
         Notice.next(redirect, gone ? "packing.removed" : "packing.not-removed", title);
         return gone ? "redirect:/market-days" : "redirect:/market-days/" + id;
+    }
+
+    private PackingLists.Facts known(UUID id) {
+        return lists.find(id).orElseThrow(() -> new NotFound("packing list " + id));
     }
 
     private PackingLists.Facts read(UUID id, PackingForm form, BindingResult errors) {

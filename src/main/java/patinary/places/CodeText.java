@@ -13,13 +13,15 @@ import java.util.stream.Stream;
 public final class CodeText {
 
     private static final Pattern SHORT = Pattern.compile("P?0*([0-9]{1,8})");
+    private static final String PATH = "/p/";
     private static final Pattern BETWEEN = Pattern.compile("[\\s.\\-\u2010-\u2015]+");
 
     private CodeText() {}
 
     /** What the text may mean, the likelier first, each {@link #plain}; empty where it means nothing. */
     public static List<String> meanings(String typed) {
-        String plain = plain(typed.substring(typed.lastIndexOf("/p/") + (typed.contains("/p/") ? 3 : 0)));
+        int path = typed.lastIndexOf(PATH);
+        String plain = plain(path < 0 ? typed : typed.substring(path + PATH.length()));
         if (plain.isEmpty()) {
             return List.of();
         }
