@@ -40,7 +40,7 @@ class StartingPagesIT {
         page.fill("#lastClosing", "20.00");
         visit.look("opening-typed");
         page.click("main .buttons button.main");
-        assertThat(page.textContent("[role=status]")).contains("saved");
+        assertThat(page.textContent(".notice[role=status]")).contains("saved");
         visit.look("opening-saved");
 
         visit.open("/pieces");

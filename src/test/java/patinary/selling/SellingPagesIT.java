@@ -152,7 +152,7 @@ class SellingPagesIT {
         visit.look("sale-refunded");
         page.click("text=Undo the sale");
         page.click("text=Yes, undo it");
-        assertThat(page.textContent("[role=status]")).contains("Remove those first");
+        assertThat(page.textContent(".notice[role=status]")).contains("Remove those first");
         visit.open("/payments");
         visit.look("payments");
         visit.open("/payments/new");

@@ -33,7 +33,7 @@ class FirstStartIT {
         fill(page, TestDatabase.SETUP_CODE, InventedShop.PASSWORD);
         page.click("main button.main");
         assertThat(page.url()).endsWith("/sign-in");
-        assertThat(page.textContent("[role=status]")).contains(InventedShop.NAME);
+        assertThat(page.textContent(".notice[role=status]")).contains(InventedShop.NAME);
         visit.look("sign-in");
 
         page.fill("#name", InventedShop.OWNER);

@@ -84,7 +84,7 @@ class SignedInIT {
         assertThat(page.textContent("#hourlyRate-error")).contains("two ways");
         page.fill("#hourlyRate", "$24.50");
         page.click("main button.main");
-        assertThat(page.textContent("[role=status]")).contains("saved");
+        assertThat(page.textContent(".notice[role=status]")).contains("saved");
         assertThat(page.inputValue("#hourlyRate")).isEqualTo("24.50");
         visit.look("settings-saved");
     }
