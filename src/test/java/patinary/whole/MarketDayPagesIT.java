@@ -16,6 +16,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import patinary.testing.Browser;
+import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 import patinary.testing.Trestle;
 
@@ -70,6 +71,20 @@ class MarketDayPagesIT {
         }
     }
 
+    /** A phone that scans a label is often signed out; it asks once and shows what was scanned. */
+    @Test
+    void aScanLeadsThroughTheSignInAndBack(Browser.Visit visit) {
+        Page page = visit.open("/p/p1");
+        assertThat(page.content()).doesNotContain("Tin tray");
+        page.fill("#name", InventedShop.OWNER);
+        page.fill("#password", InventedShop.PASSWORD);
+        page.click("main button[type=submit]");
+        page.waitForURL("**/p/p1");
+        assertThat(page.textContent("h1")).startsWith("Tin tray");
+        page.click(".acts .main");
+        assertThat(page.inputValue("#price")).isEqualTo("45.00");
+    }
+
     @Test
     void aListIsPackedWithTheThumbAndPrinted(Browser.Visit visit) {
         Page phone = phone(visit);
@@ -77,6 +92,7 @@ class MarketDayPagesIT {
         phone.fill("#title", "Lantern fair");
         phone.fill("#day", "2025-05-03");
         phone.tap("main button[type=submit]");
+        phone.waitForURL("**/add");
         phone.locator(".pick label").all().forEach(label -> label.tap());
         picture(phone, "market-days-add");
         phone.tap("text=Add to the list");
