@@ -137,9 +137,54 @@ final class ThingTables {
                     .key("piece_id", "tag")
                     .ref("piece_id", "piece")
                     .name("tag", 60)
+                    .done(),
+            table("label_setting")
+                    .key("name")
+                    .name("name", 20)
+                    .text("setting", 200)
+                    .done(),
+            labelGrid(),
+            table("packing_list")
+                    .key("id")
+                    .id("id")
+                    .name("title", 60)
+                    .column("market_day", Type.DATE)
+                    .ref("channel_id", "channel")
+                    .optional()
+                    .text("note", 1000)
+                    .done(),
+            table("packing_piece")
+                    .key("packing_list_id", "piece_id")
+                    .ref("packing_list_id", "packing_list")
+                    .ref("piece_id", "piece")
+                    .column("packed", Type.YES_NO)
+                    .column("home", Type.YES_NO)
+                    .text("place_before", 60)
                     .done());
 
     private ThingTables() {}
+
+    private static ArchiveTable labelGrid() {
+        return named("label_grid", 60)
+                .words("paper", "LETTER", "A4", "ROLL")
+                .column("grid_rows", Type.WHOLE)
+                .aboveZero()
+                .column("grid_columns", Type.WHOLE)
+                .aboveZero()
+                .decimal("left_mm", 5, 4)
+                .zeroOrMore()
+                .decimal("top_mm", 5, 4)
+                .zeroOrMore()
+                .decimal("width_mm", 5, 4)
+                .aboveZero()
+                .decimal("height_mm", 5, 4)
+                .aboveZero()
+                .decimal("across_mm", 5, 4)
+                .zeroOrMore()
+                .decimal("down_mm", 5, 4)
+                .zeroOrMore()
+                .done();
+    }
 
     private static TableBuilder named(String table, int size) {
         return table(table).key("id").key("name").id("id").name("name", size);

@@ -47,15 +47,17 @@ class PieceController {
             @RequestParam(defaultValue = "") String kind,
             @RequestParam(defaultValue = "") String style,
             @RequestParam(defaultValue = "") String source,
+            @RequestParam(defaultValue = "") String place,
             @RequestParam(defaultValue = "") String sort,
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
-        PieceQuery query = new PieceQuery(q, state, kind, style, source, sort);
+        PieceQuery query = new PieceQuery(q, state, kind, style, source, place, sort);
         model.addAttribute("wanted", query);
         model.addAttribute("rows", list.find(query, Window.of(page)));
         model.addAttribute("states", PieceState.choices());
         model.addAttribute("sorts", PieceQuery.sorts());
         model.addAttribute("sources", list.sources());
+        model.addAttribute("places", list.places());
         offerLists(model);
         return "pieces/pieces";
     }
@@ -110,6 +112,7 @@ class PieceController {
 
     private String form(UUID id, Model model) {
         model.addAttribute("id", id);
+        model.addAttribute("places", list.places());
         offerLists(model);
         return "pieces/piece-form";
     }

@@ -89,6 +89,13 @@ class PieceList {
                 .list();
     }
 
+    /** Where there are pieces, for the filter and while a place is typed. */
+    List<Choice> places() {
+        return jdbc.sql("select distinct place from piece where place <> '' order by place")
+                .query((row, number) -> Choice.named(row.getString("place"), row.getString("place")))
+                .list();
+    }
+
     private static String where(PieceQuery query, Map<String, Object> values) {
         List<String> parts = new ArrayList<>();
         if (!query.words().isBlank()) {
@@ -99,6 +106,10 @@ class PieceList {
         if (Stream.of(PieceState.values()).anyMatch(state -> state.name().equals(query.state()))) {
             values.put("state", query.state());
             parts.add("s.state = :state");
+        }
+        if (!query.place().isEmpty()) {
+            values.put("place", query.place());
+            parts.add("p.place = :place");
         }
         byId(query.kind(), "kind", "p.kind_id = :kind", parts, values);
         byId(query.style(), "style", "p.style_id = :style", parts, values);

@@ -12,9 +12,10 @@ import patinary.web.Choice;
  * @param kind the id of a kind, or empty
  * @param style the id of a style, or empty
  * @param source the id of a source, or empty
+ * @param place where it is, in so many words, or empty
  * @param sort a {@link Sort}, or empty
  */
-record PieceQuery(String words, String state, String kind, String style, String source, String sort) {
+record PieceQuery(String words, String state, String kind, String style, String source, String place, String sort) {
 
     /** In which order; each ends with the code, so that no order is left to chance. */
     enum Sort {
@@ -43,7 +44,7 @@ record PieceQuery(String words, String state, String kind, String style, String 
 
     /** Whether anything narrows the list, so that "none found" differs from "none there". */
     public boolean isNarrow() {
-        return !(words + state + kind + style + source).isBlank();
+        return !(words + state + kind + style + source + place).isBlank();
     }
 
     static List<Choice> sorts() {

@@ -73,6 +73,7 @@ public final class DemoShop {
             evening.getOrDefault(shop.day, () -> {}).run();
         }
         offering.finish();
+        new MarketDays(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -1,0 +1,110 @@
+package patinary.labels;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The grids to choose from: those that came with the program, and her own. */
+@Repository
+class LabelGrids {
+
+    /** A row of her own grids. */
+    record Row(
+            UUID id,
+            String name,
+            String paper,
+            int gridRows,
+            int gridColumns,
+            BigDecimal leftMm,
+            BigDecimal topMm,
+            BigDecimal widthMm,
+            BigDecimal heightMm,
+            BigDecimal acrossMm,
+            BigDecimal downMm) {
+
+        KnownGrid grid() {
+            return new KnownGrid(
+                    id.toString(),
+                    name,
+                    new LabelGrid(
+                            Paper.valueOf(paper),
+                            gridRows,
+                            gridColumns,
+                            leftMm,
+                            topMm,
+                            widthMm,
+                            heightMm,
+                            acrossMm,
+                            downMm));
+        }
+    }
+
+    private static final List<KnownGrid> BUILT_IN = BuiltInGrids.load();
+
+    private final JdbcClient jdbc;
+
+    LabelGrids(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Her own first. */
+    List<KnownGrid> all() {
+        return Stream.concat(own().stream(), BUILT_IN.stream()).toList();
+    }
+
+    List<KnownGrid> builtIn() {
+        return BUILT_IN;
+    }
+
+    List<KnownGrid> own() {
+        return jdbc.sql("select * from label_grid order by lower(name), name").query(Row.class).list().stream()
+                .map(Row::grid)
+                .toList();
+    }
+
+    Optional<KnownGrid> find(String key) {
+        return all().stream().filter(known -> known.key().equals(key)).findFirst();
+    }
+
+    /** Whether another of her grids bears this name, capitals or not. */
+    boolean isTaken(String name, UUID but) {
+        return jdbc.sql("select count(*) from label_grid where lower(name) = lower(?) and id <> ?")
+                        .params(name, but)
+                        .query(Long.class)
+                        .single()
+                > 0;
+    }
+
+    /** Keeps a grid of hers, new or changed. */
+    @Transactional
+    public void keep(UUID id, String name, LabelGrid grid) {
+        remove(id);
+        jdbc.sql("""
+                        insert into label_grid (name, paper, grid_rows, grid_columns, left_mm, top_mm, width_mm,
+                            height_mm, across_mm, down_mm, id, version)
+                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                .params(
+                        name,
+                        grid.paper().name(),
+                        grid.rows(),
+                        grid.columns(),
+                        grid.left(),
+                        grid.top(),
+                        grid.width(),
+                        grid.height(),
+                        grid.across(),
+                        grid.down(),
+                        id)
+                .update();
+    }
+
+    @Transactional
+    public void remove(UUID id) {
+        jdbc.sql("delete from label_grid where id = ?").param(id).update();
+    }
+}

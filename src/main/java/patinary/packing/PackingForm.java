@@ -1,0 +1,10 @@
+package patinary.packing;
+
+/** A market day, as typed. */
+class PackingForm {
+
+    public String title = "";
+    public String day = "";
+    public String channel = "";
+    public String note = "";
+}

@@ -1,0 +1,8 @@
+package patinary.places;
+
+/** Another name for a place. */
+class RenameForm {
+
+    public String place = "";
+    public String name = "";
+}
