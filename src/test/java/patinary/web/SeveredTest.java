@@ -13,8 +13,10 @@ class SeveredTest {
     @Test
     void aConnectionThatBrokeOffIsNoFailureOfOurs() {
         EOFException end = new EOFException();
-        assertThat(Severed.is(new IllegalStateException(new ClientAbortException(end)))).isTrue();
-        assertThat(Severed.is(new AsyncRequestNotUsableException("gone", new IOException("Broken pipe")))).isTrue();
+        assertThat(Severed.is(new IllegalStateException(new ClientAbortException(end))))
+                .isTrue();
+        assertThat(Severed.is(new AsyncRequestNotUsableException("gone", new IOException("Broken pipe"))))
+                .isTrue();
         assertThat(Severed.is(new IllegalStateException("a damaged file", end))).isFalse();
     }
 }
