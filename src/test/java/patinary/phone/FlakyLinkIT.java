@@ -101,7 +101,7 @@ class FlakyLinkIT {
         List<UUID> recorded = new ArrayList<>(
                 jdbc.sql("select id from owner_money").query(UUID.class).list());
         assertThat(recorded).hasSizeBetween(ENTRIES / 20, ENTRIES / 5).allMatch(FlakyLinkIT::isDocument);
-        recorded.addAll(jdbc.sql("select cast(name as uuid) from source")
+        recorded.addAll(jdbc.sql("select cast(note as uuid) from source")
                 .query(UUID.class)
                 .list());
         assertThat(recorded).containsExactlyInAnyOrderElementsOf(keys);

@@ -81,8 +81,9 @@ class ProbeController {
 
     /** Costs next to nothing, and nothing but the key keeps it from being stored twice: the row has an id of its own. */
     private Delivery.Stored row(Delivery delivery) {
-        jdbc.sql("insert into source (id, name, note, resale_certificate, version) values (?, ?, '', '', 0)")
-                .params(UUID.randomUUID(), delivery.key().toString())
+        UUID own = UUID.randomUUID();
+        jdbc.sql("insert into source (id, name, note, resale_certificate, version) values (?, ?, ?, '', 0)")
+                .params(own, own.toString(), delivery.key().toString())
                 .update();
         return new Delivery.Stored("/sources", "web.money.label", "a row", "USD");
     }
