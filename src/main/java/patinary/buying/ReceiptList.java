@@ -31,9 +31,9 @@ class ReceiptList {
     static final String OPEN = "OPEN";
 
     private static final String QUESTION = """
-             exists (select 1 from receipt_line ql where ql.receipt_id = r.id and ql.title = ?
-                     union all
-                     select 1 from receipt_charge qc where qc.receipt_id = r.id and qc.title = ?)""";
+            exists (select 1 from receipt_line ql where ql.receipt_id = r.id and ql.title = ?
+                    union all
+                    select 1 from receipt_charge qc where qc.receipt_id = r.id and qc.title = ?)""";
 
     private static final String FROM = """
             from receipt r
@@ -66,7 +66,7 @@ class ReceiptList {
         paged.add(window.offset());
         paged.add(window.size());
         return jdbc.sql("select r.id, d.doc_date, coalesce(s.name, '') as source_name, r.till_total_minor,"
-                        + " coalesce(o.amount_minor, 0) as owed_minor, case when"
+                        + " coalesce(o.amount_minor, 0) as owed_minor, case when "
                         + QUESTION
                         + " then 1 else 0 end as questions "
                         + FROM
@@ -135,7 +135,7 @@ class ReceiptList {
             values.add(query.kind());
         }
         if (OPEN.equals(query.kind())) {
-            where.append(" and").append(QUESTION);
+            where.append(" and ").append(QUESTION);
             values.addAll(List.of(question.title(), question.title()));
         }
         UUID source = uuid(query.source());

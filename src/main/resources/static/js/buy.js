@@ -450,6 +450,10 @@ form.addEventListener("input", event => {
   const thing = event.target.closest("[data-thing]"), name = event.target.name || "";
   if (thing && name.endsWith("].otherPercent") && event.target.value.trim()) all('[name$="].percent"]', thing).forEach(radio => { radio.checked = false; });
   if (thing && name.endsWith("].percent")) field(thing, "otherPercent").value = "";
+  if (name === "settle") {
+    all(".outbox-problem", one("[data-difference]")).forEach(each => each.remove());
+    all("[name=settle]").forEach(radio => { radio.removeAttribute("aria-invalid"); radio.removeAttribute("aria-describedby"); });
+  }
   if (name === "day" && event.target.value !== "OTHER") form.elements.date.value = "";
   if (thing && event.target.type === "file") {
     const file = event.target.files[0], piece = value(thing, "piece");
@@ -548,7 +552,8 @@ form.addEventListener("outbox:mend", event => {
 
 document.addEventListener("lists:ready", event => {
   rows = { ...rows, ...event.detail };
-  if (rows.money) Object.assign(money, rows.money);
+  // What the shop has put into the page itself is newer than what was kept here.
+  if (rows.money && !words.code) Object.assign(money, rows.money);
   blankOffer();
   things().forEach(offer);
   first("source", "sources");

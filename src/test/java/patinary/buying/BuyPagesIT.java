@@ -53,6 +53,7 @@ class BuyPagesIT {
               });
             }""";
 
+    private static final String WAITING = "() => window.outbox.all().then(entries => entries.length)";
     /** What the page says about a kind once the list has come. */
     private static final String ADVISED = """
             ([kind, advice]) => {
@@ -151,6 +152,7 @@ class BuyPagesIT {
         assertThat(page.locator("[data-difference]")).containsText("Say what the difference is");
         visit.look("buy-difference");
         page.check("#settle-OPEN");
+        assertThat(page.locator("[data-difference] .error")).hasCount(0);
         visit.look("buy-photo");
         visit.context().setOffline(true);
         page.click("button.big");
@@ -158,10 +160,11 @@ class BuyPagesIT {
         assertThat(page.locator("[data-thing]")).hasCount(1);
         assertThat(price(page)).hasValue("");
         assertThat(sum("select count(*) from receipt")).isZero();
+        assertThat(page.evaluate(WAITING)).isEqualTo(2);
         visit.context().setOffline(false);
         // Only an empty outbox says that nothing is under way any more: a reload would cut it off, and it would come
         // again.
-        page.waitForFunction("() => window.outbox.all().then(entries => entries.length === 0)");
+        page.waitForCondition(() -> page.evaluate(WAITING).equals(0));
         assertThat(jdbc.sql("select piece_id, stage from photo").query().singleRow())
                 .containsEntry("piece_id", UUID.fromString(piece))
                 .containsEntry("stage", "BEFORE");
