@@ -26,7 +26,7 @@ class BuyLists {
             order by case when u.used_at is null then 1 else 0 end, u.used_at desc, lower(w.name), w.id""";
 
     private static final String SOURCES = """
-            select s.id, s.name, s.tax_percent from source s
+            select s.id, s.name, s.tax_percent, s.resale_certificate from source s
             left join (select r.source_id, max(d.recorded_at) as used_at
                        from receipt r join document d on d.id = r.id group by r.source_id) u on u.source_id = s.id
             order by case when u.used_at is null then 1 else 0 end, u.used_at desc, lower(s.name), s.id""";
@@ -34,8 +34,11 @@ class BuyLists {
     /** An answer of a list. */
     record Row(String value, String text) {}
 
-    /** @param tax what the till adds, as a number, or null */
-    record SourceRow(String value, String text, @Nullable String tax) {}
+    /**
+     * @param tax what the till adds, as a number, or null
+     * @param certificate whether it sells goods for sale without that tax
+     */
+    record SourceRow(String value, String text, @Nullable String tax, boolean certificate) {}
 
     /**
      * How amounts are read and shown.
@@ -83,7 +86,8 @@ class BuyLists {
                     return new SourceRow(
                             row.getObject("id", UUID.class).toString(),
                             row.getString("name"),
-                            tax == null ? null : tax.stripTrailingZeros().toPlainString());
+                            tax == null ? null : tax.stripTrailingZeros().toPlainString(),
+                            !row.getString("resale_certificate").isBlank());
                 })
                 .list();
     }

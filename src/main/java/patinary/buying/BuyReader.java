@@ -13,6 +13,7 @@ import patinary.buying.BuyForm.Thing;
 import patinary.buying.ReceiptForm.ChargeForm;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.buying.ReceiptForm.PieceForm;
+import patinary.money.Percent;
 import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 
@@ -64,30 +65,42 @@ class BuyReader {
         ReceiptForm receipt = new ReceiptForm();
         receipt.id = form.id;
         receipt.day = form.day;
-        receipt.date = form.date;
+        receipt.date = BuyingDates.onTheClockOf(form.day, form.date, shop.today());
         receipt.source = form.newSource.isBlank() ? form.source : "";
         receipt.newSource = form.newSource;
         receipt.tillTotal = form.tillTotal;
         receipt.paidWith = form.paidWith;
         form.things.forEach(thing -> receipt.lines.add(line(thing)));
-        String tax = tax(form, receipt.source);
-        if (!tax.isBlank()) {
-            ChargeForm charge = new ChargeForm();
-            charge.value = tax.contains("%") ? tax : tax + "%";
-            receipt.charges.add(charge);
+        if (form.tax.isBlank()) {
+            Ids.read(receipt.source).flatMap(sources::findById).ifPresent(source -> usualTax(receipt, source));
+        } else {
+            receipt.charges.add(tax(form.tax.contains("%") ? form.tax : form.tax + "%"));
         }
         return receipt;
     }
 
-    private String tax(BuyForm form, String source) {
-        if (!form.tax.isBlank()) {
-            return form.tax;
+    /** Goods for sale bought with a resale certificate are not taxed; what goes home is. */
+    private static void usualTax(ReceiptForm receipt, Source source) {
+        Percent percent = source.taxPercent();
+        if (percent == null) {
+            return;
         }
-        return Ids.read(source)
-                .flatMap(sources::findById)
-                .map(Source::taxPercent)
-                .map(percent -> percent.value().stripTrailingZeros().toPlainString())
-                .orElse("");
+        ChargeForm tax = tax(percent.value().stripTrailingZeros().toPlainString() + "%");
+        if (!source.resaleCertificate().isBlank()) {
+            IntStream.rangeClosed(1, receipt.lines.size())
+                    .filter(at -> receipt.lines.get(at - 1).kind.equals(LineKind.HOME.name()))
+                    .forEach(tax.lines::add);
+            if (tax.lines.isEmpty()) {
+                return;
+            }
+        }
+        receipt.charges.add(tax);
+    }
+
+    private static ChargeForm tax(String value) {
+        ChargeForm tax = new ChargeForm();
+        tax.value = value;
+        return tax;
     }
 
     private LineForm line(Thing thing) {

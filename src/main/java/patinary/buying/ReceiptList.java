@@ -15,14 +15,25 @@ import patinary.web.Window;
 @Repository
 class ReceiptList {
 
-    /** A receipt in the list; {@code what} is its first lines, {@code owed} what is not paid yet. */
-    record Row(UUID id, LocalDate date, String source, String what, long total, long owed) {}
+    /**
+     * A receipt in the list; {@code what} is its first lines, {@code owed} what is not paid yet,
+     * {@code open} whether a difference to its total is not known yet.
+     */
+    record Row(UUID id, LocalDate date, String source, String what, long total, long owed, boolean open) {}
 
     /** The rows found, and the total of all of them on every page. */
     record Found(Page<Row> rows, long total) {}
 
     /** What is asked for; empty answers ask for everything. */
     record Query(String text, String kind, String source, String year) {}
+
+    /** What {@link Query#kind} asks for beside the kinds of lines: receipts with an open question. */
+    static final String OPEN = "OPEN";
+
+    private static final String QUESTION = """
+            exists (select 1 from receipt_line ql where ql.receipt_id = r.id and ql.title = ?
+                    union all
+                    select 1 from receipt_charge qc where qc.receipt_id = r.id and qc.title = ?)""";
 
     private static final String FROM = """
             from receipt r
@@ -31,9 +42,11 @@ class ReceiptList {
             left join owed_by_shop o on o.receipt_id = r.id""";
 
     private final JdbcClient jdbc;
+    private final OpenQuestion question;
 
-    ReceiptList(JdbcClient jdbc) {
+    ReceiptList(JdbcClient jdbc, OpenQuestion question) {
         this.jdbc = jdbc;
+        this.question = question;
     }
 
     Found find(Query query, Window window) {
@@ -48,11 +61,14 @@ class ReceiptList {
     }
 
     private List<Row> rows(String where, List<Object> values, Window window) {
-        List<Object> paged = new ArrayList<>(values);
+        List<Object> paged = new ArrayList<>(List.of(question.title(), question.title()));
+        paged.addAll(values);
         paged.add(window.offset());
         paged.add(window.size());
         return jdbc.sql("select r.id, d.doc_date, coalesce(s.name, '') as source_name, r.till_total_minor,"
-                        + " coalesce(o.amount_minor, 0) as owed_minor "
+                        + " coalesce(o.amount_minor, 0) as owed_minor, case when "
+                        + QUESTION
+                        + " then 1 else 0 end as questions "
                         + FROM
                         + where
                         + " order by d.doc_date desc, d.recorded_at desc, d.id offset ? rows fetch next ? rows only")
@@ -63,7 +79,8 @@ class ReceiptList {
                         row.getString("source_name"),
                         "",
                         row.getLong("till_total_minor"),
-                        row.getLong("owed_minor")))
+                        row.getLong("owed_minor"),
+                        row.getInt("questions") > 0))
                 .list();
     }
 
@@ -90,8 +107,14 @@ class ReceiptList {
                 .query((row, number) -> new Title(row.getObject("receipt_id", UUID.class), row.getString("title")))
                 .list();
         return rows.stream()
-                .map(row ->
-                        new Row(row.id(), row.date(), row.source(), what(titles, row.id()), row.total(), row.owed()))
+                .map(row -> new Row(
+                        row.id(),
+                        row.date(),
+                        row.source(),
+                        what(titles, row.id()),
+                        row.total(),
+                        row.owed(),
+                        row.open()))
                 .toList();
     }
 
@@ -104,12 +127,16 @@ class ReceiptList {
         return own.size() > 3 ? first + " …" : first;
     }
 
-    private static String where(Query query, List<Object> values) {
+    private String where(Query query, List<Object> values) {
         StringBuilder where = new StringBuilder(" where 1 = 1");
         text(query.text(), where, values);
         if (List.of(LineKind.values()).stream().anyMatch(kind -> kind.name().equals(query.kind()))) {
             where.append(" and exists (select 1 from receipt_line k where k.receipt_id = r.id and k.kind = ?)");
             values.add(query.kind());
+        }
+        if (OPEN.equals(query.kind())) {
+            where.append(" and ").append(QUESTION);
+            values.addAll(List.of(question.title(), question.title()));
         }
         UUID source = uuid(query.source());
         if (source != null) {

@@ -3,6 +3,7 @@ package patinary.buying;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Controller;
@@ -48,6 +49,7 @@ class ReceiptPages {
     private final Sources sources;
     private final MoneyPlaces places;
     private final Categories categories;
+    private final OpenQuestion question;
 
     ReceiptPages(
             ReceiptDesk desk,
@@ -56,7 +58,8 @@ class ReceiptPages {
             ReceiptChoices choices,
             Sources sources,
             MoneyPlaces places,
-            Categories categories) {
+            Categories categories,
+            OpenQuestion question) {
         this.desk = desk;
         this.list = list;
         this.facts = facts;
@@ -64,6 +67,7 @@ class ReceiptPages {
         this.sources = sources;
         this.places = places;
         this.categories = categories;
+        this.question = question;
     }
 
     @GetMapping
@@ -77,7 +81,12 @@ class ReceiptPages {
         ReceiptList.Query query = new ReceiptList.Query(q, kind, source, year);
         model.addAttribute("asked", query);
         model.addAttribute("found", list.find(query, Window.of(page)));
-        model.addAttribute("kinds", ReceiptChoices.lineKinds());
+        model.addAttribute(
+                "kinds",
+                Stream.concat(
+                                ReceiptChoices.lineKinds().stream(),
+                                Stream.of(Choice.said(ReceiptList.OPEN, "buying.filter.open")))
+                        .toList());
         model.addAttribute("sources", choices.sources());
         model.addAttribute(
                 "years",
@@ -101,6 +110,7 @@ class ReceiptPages {
         model.addAttribute("rounding", sums.rounding());
         model.addAttribute(
                 "payments", receipt.payments().stream().map(this::payment).toList());
+        model.addAttribute("open", question.isOn(receipt));
         model.addAttribute("pieces", facts.pieces(id));
         model.addAttribute("paid", facts.paid(id));
         model.addAttribute("owed", facts.owed(id));

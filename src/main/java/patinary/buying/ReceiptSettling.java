@@ -1,9 +1,8 @@
 package patinary.buying;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.MessageSource;
-import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import org.springframework.validation.BindingResult;
 import org.springframework.validation.DirectFieldBindingResult;
@@ -20,12 +19,12 @@ class ReceiptSettling {
 
     private final ReceiptReader reader;
     private final CurrentShop shop;
-    private final MessageSource messages;
+    private final OpenQuestion question;
 
-    ReceiptSettling(ReceiptReader reader, CurrentShop shop, MessageSource messages) {
+    ReceiptSettling(ReceiptReader reader, CurrentShop shop, OpenQuestion question) {
         this.reader = reader;
         this.shop = shop;
-        this.messages = messages;
+        this.question = question;
     }
 
     ReceiptReader.Outcome read(ReceiptForm form, BindingResult errors, String action) {
@@ -62,12 +61,22 @@ class ReceiptSettling {
         }
     }
 
-    /** What the till asked beyond the things was sales tax, whatever percentage was expected. */
+    /** What the till asked beyond the things was sales tax, whatever percentage was expected, on what was taxed before. */
     private void tax(ReceiptForm form) {
-        form.charges.removeIf(charge -> charge.kind.equals(ChargeKind.TAX.name()));
+        List<ChargeForm> before = form.charges.stream()
+                .filter(charge -> charge.kind.equals(ChargeKind.TAX.name()))
+                .toList();
+        form.charges.removeAll(before);
         ReceiptReader.Difference whole = difference(form);
         if (whole != null && whole.difference().isPositive()) {
-            form.charges.add(charge(ChargeKind.TAX, "", whole.difference()));
+            ChargeForm tax = charge(ChargeKind.TAX, "", whole.difference());
+            if (before.stream().noneMatch(charge -> charge.lines.isEmpty())) {
+                before.stream()
+                        .flatMap(charge -> charge.lines.stream())
+                        .distinct()
+                        .forEach(tax.lines::add);
+            }
+            form.charges.add(tax);
         }
     }
 
@@ -84,7 +93,7 @@ class ReceiptSettling {
      * money below them is a discount. Both carry a title that says so, until she finds out and changes the receipt.
      */
     private void open(ReceiptForm form, Amount more) {
-        String title = messages.getMessage("buying.open-question", null, LocaleContextHolder.getLocale());
+        String title = question.title();
         if (more.isPositive()) {
             // What applied to every line so far does not apply to this one, which would change the total again.
             form.charges.stream()

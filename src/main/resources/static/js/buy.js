@@ -106,9 +106,15 @@ function advise(thing) {
   const line = one("[data-advice]", thing), kind = field(thing, "kind").value, style = field(thing, "style").value;
   const fits = (rows.advice || []).filter(row => row.kind && row.kind === kind);
   const row = fits.find(each => each.style && each.style === style) || fits.find(each => !each.style);
-  const most = row && (/^-?[0-9]+$/.test(String(row.most)) ? said(BigInt(row.most)) : row.most);
-  line.textContent = row ? row.words || fill(words.most, most) : "";
-  show(line, row && chosen(thing, "use") === "PIECES");
+  line.textContent = row ? adviceOf(row) : "";
+  show(line, line.textContent && chosen(thing, "use") === "PIECES");
+}
+
+// The figure with what it rests on; where that is little, or there is no figure, the words that say so.
+function adviceOf(row) {
+  const figure = /^[0-9]+$/.test(String(row.most ?? ""));
+  const most = figure ? fill(Number(row.sold) === 1 ? words.mostOne : words.most, said(BigInt(row.most)), row.sold) : "";
+  return [most, row.few || !figure ? row.words : ""].filter(Boolean).join(" ");
 }
 
 // ---- the whole
@@ -117,8 +123,18 @@ function tax(sums) {
   const typed = form.elements.tax.value.trim();
   const read = percent(typed || sourceTax());
   if (read.problem) return read;
-  const base = sums.filter(each => each.use !== "CHARITY").reduce((sum, each) => sum + each.net, 0n);
-  return { part: read.part, minor: share(base, read.part) };
+  return { part: read.part, minor: share(base(sums), read.part) };
+}
+
+// A donation is not taxed; nor, where the tax is the source's own and she has a certificate there, is what is to sell.
+const taxed = use => use === "HOME" || use === "PIECES" && !untaxed();
+const base = sums => sums.filter(each => taxed(each.use)).reduce((sum, each) => sum + each.net, 0n);
+const untaxed = () => !form.elements.tax.value.trim() && certificate();
+
+function certificate() {
+  const row = (rows.sources || []).find(each => each.value === form.elements.source.value);
+  const option = form.elements.source.selectedOptions[0];
+  return !form.elements.newSource.value.trim() && Boolean(row ? row.certificate : option && option.dataset.certificate === "true");
 }
 
 function sourceTax() {
@@ -164,6 +180,7 @@ function atTheTill(now) {
   one("[data-exact]").textContent = fill(words.exactWords, said(now.total));
   show(one("[data-exact]"), now.whole && !form.elements.tillTotal.value.trim());
   show(one("[data-new-source]"), !form.elements.source.value);
+  show(one("[data-certificate-words]"), certificate() && sourceTax());
   show(one("[data-date]"), form.elements.day.value === "OTHER");
   const by = now.difference, less = by < 0n;
   if (form.elements.settled.value !== plain(by)) {
@@ -422,18 +439,21 @@ form.addEventListener("click", event => {
 // The price on the tag that, with tax, makes the difference; where none does, the rest is asked again.
 function forgotten() {
   const now = reckon(), by = now.difference;
-  const price = by * 1000000n / (1000000n + now.added.part);
-  const exact = [price, price + 1n, price - 1n].find(each => each >= 0n && each + share(base(now) + each, now.added.part) - now.added.minor === by);
+  const part = taxed("PIECES") ? now.added.part : 0n, before = share(base(now.full), part);
+  const price = by * 1000000n / (1000000n + part);
+  const exact = [price, price + 1n, price - 1n].find(each => each >= 0n && each + share(base(now.full) + each, part) - before === by);
   const card = add(false);
   if (card) field(card, "price").value = plain(exact === undefined ? price : exact);
 }
-
-const base = now => now.full.filter(each => each.use !== "CHARITY").reduce((sum, each) => sum + each.net, 0n);
 
 form.addEventListener("input", event => {
   const thing = event.target.closest("[data-thing]"), name = event.target.name || "";
   if (thing && name.endsWith("].otherPercent") && event.target.value.trim()) all('[name$="].percent"]', thing).forEach(radio => { radio.checked = false; });
   if (thing && name.endsWith("].percent")) field(thing, "otherPercent").value = "";
+  if (name === "settle") {
+    all(".outbox-problem", one("[data-difference]")).forEach(each => each.remove());
+    all("[name=settle]").forEach(radio => { radio.removeAttribute("aria-invalid"); radio.removeAttribute("aria-describedby"); });
+  }
   if (name === "day" && event.target.value !== "OTHER") form.elements.date.value = "";
   if (thing && event.target.type === "file") {
     const file = event.target.files[0], piece = value(thing, "piece");
@@ -503,7 +523,7 @@ form.addEventListener("submit", event => {
   // "Today" is said on the day of buying and may be read on another; so is the tax of a source.
   const day = form.elements.day.value;
   if (day !== "OTHER") form.elements.date.value = today(day === "TODAY" ? 0 : 1);
-  if (!form.elements.tax.value.trim()) form.elements.tax.value = sourceTax() || "0";
+  if (!form.elements.tax.value.trim() && !certificate()) form.elements.tax.value = sourceTax() || "0";
 }, true);
 
 // Not kept by the outbox, so sent the ordinary way: what comes back is the answer, and the draft is done with.
@@ -532,7 +552,8 @@ form.addEventListener("outbox:mend", event => {
 
 document.addEventListener("lists:ready", event => {
   rows = { ...rows, ...event.detail };
-  if (rows.money) Object.assign(money, rows.money);
+  // What the shop has put into the page itself is newer than what was kept here.
+  if (rows.money && !words.code) Object.assign(money, rows.money);
   blankOffer();
   things().forEach(offer);
   first("source", "sources");

@@ -33,6 +33,9 @@ class BuyIT {
     @Autowired
     private JdbcClient jdbc;
 
+    @Autowired
+    private patinary.shop.CurrentShop shop;
+
     @BeforeEach
     void fill() {
         Shelf.fill(jdbc);
@@ -72,6 +75,81 @@ class BuyIT {
         assertThat(account("MONEY")).isEqualTo(-1944);
         mvc.perform(single(UUID.randomUUID(), "10.00").param("tax", "0").param("tillTotal", "10.00"))
                 .andExpect(status().isSeeOther());
+    }
+
+    /** With a resale certificate only what goes home is taxed: 8.25 % of 3.00 is 0.2475, so 0.25. */
+    @Test
+    void leavesGoodsForSaleUntaxedWhereThereIsAResaleCertificate() throws Exception {
+        jdbc.sql("update source set tax_percent = 8.25, resale_certificate = 'invented 1'")
+                .update();
+        mvc.perform(mixed().param("tillTotal", "18.25")).andExpect(status().isSeeOther());
+        assertThat(account("PIECES")).isEqualTo(1449);
+        assertThat(account("OWNER_OUT")).isEqualTo(376);
+        mvc.perform(single(UUID.randomUUID(), "10.00").param("tillTotal", "10.00"))
+                .andExpect(status().isSeeOther());
+        // All was taxed after all, and she says so.
+        mvc.perform(single(UUID.randomUUID(), "10.00").param("tax", "8.25").param("tillTotal", "10.83"))
+                .andExpect(status().isSeeOther());
+        // What the till asked beyond the list was tax on what is for home, as the rest is not taxed.
+        mvc.perform(mixed("00000000-0000-4000-8000-00000000b009", "00000000-0000-4000-8000-00000000b00a")
+                        .param("tillTotal", "18.30")
+                        .param("settle", "TAX"))
+                .andExpect(status().isSeeOther());
+        assertThat(account("PIECES")).isEqualTo(1449 + 1000 + 1083 + 1449);
+    }
+
+    @Test
+    void findsWhatIsNotKnownYetUntilItIs() throws Exception {
+        settle("12.00", "OPEN", "2.00", 1000);
+        settle("8.00", "OPEN", "-2.00", 800);
+        mvc.perform(single(UUID.randomUUID(), "10.00").param("tillTotal", "10.00"))
+                .andExpect(status().isSeeOther());
+        String all = page("/receipts");
+        assertThat(all.split("Open question</span>", -1)).hasSize(3);
+        assertThat(all).contains("3 receipts");
+        assertThat(page("/receipts?kind=OPEN")).contains("2 receipts");
+        assertThat(page("/receipts?kind=OPEN&q=nowhere")).contains("No receipt here");
+        String open = jdbc.sql("select receipt_id from receipt_charge")
+                .query(UUID.class)
+                .single()
+                .toString();
+        assertThat(page("/receipts/" + open)).contains("Once you know, change the receipt");
+        jdbc.sql("update receipt_charge set title = 'Member card'").update();
+        assertThat(page("/receipts/" + open)).doesNotContain("Open question");
+        assertThat(page("/receipts?kind=OPEN").split("Open question</span>", -1))
+                .hasSize(2);
+    }
+
+    /** The shop's day rules the books; a phone further east is a day ahead of it for some hours. */
+    @Test
+    void takesAPhonesTodayForTheShopsWhereItIsADayAhead() throws Exception {
+        java.time.LocalDate today = shop.today();
+        deliver("TODAY", today.plusDays(1)).andExpect(status().isCreated());
+        deliver("TODAY", today.minusDays(3)).andExpect(status().isCreated());
+        deliver("TODAY", today.plusDays(2)).andExpect(status().is(422));
+        deliver("OTHER", today.plusDays(1)).andExpect(status().is(422));
+        assertThat(jdbc.sql("select doc_date from document order by doc_date")
+                        .query(java.time.LocalDate.class)
+                        .list())
+                .containsExactly(today.minusDays(3), today);
+    }
+
+    private org.springframework.test.web.servlet.ResultActions deliver(String day, java.time.LocalDate date)
+            throws Exception {
+        UUID id = UUID.randomUUID();
+        return mvc.perform(single(id, "10.00")
+                .header("Idempotency-Key", "\"" + id + "\"")
+                .accept("application/json")
+                .param("day", day)
+                .param("date", date.toString())
+                .param("tillTotal", "10.00"));
+    }
+
+    private String page(String address) throws Exception {
+        return mvc.perform(get(address).with(InventedShop.owner()))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     @Test
@@ -213,8 +291,12 @@ class BuyIT {
     }
 
     private static MockHttpServletRequestBuilder mixed(String id) {
+        return mixed(id, PIECE);
+    }
+
+    private static MockHttpServletRequestBuilder mixed(String id, String piece) {
         return buy(UUID.fromString(id))
-                .param("things[0].piece", PIECE)
+                .param("things[0].piece", piece)
                 .param("things[0].price", "4.99")
                 .param("things[0].percent", "50")
                 .param("things[0].kind", KIND)
