@@ -48,26 +48,37 @@ offer_over as (
     join gone g on g.piece_id = op.piece_id
     where g.since >= d.doc_date
 ),
--- An offer stands until it is withdrawn or over.
+-- An offer stands until it is withdrawn or over. The later ones are asked for by "not exists": a numbering would be worked
+-- out anew for every piece.
 live_offer as (
-    select op.piece_id, op.offer_id, d.doc_date as since,
-           row_number() over (partition by op.piece_id order by d.doc_date desc, d.id desc) as rank_in_piece
+    select op.piece_id, op.offer_id, d.doc_date as since
     from offer_piece op
     join offer o on o.id = op.offer_id
     join document d on d.id = o.id
-    left join offer_over on offer_over.offer_id = op.offer_id
-    where o.ended_on is null and offer_over.offer_id is null
+    where o.ended_on is null
+      and not exists (select 1 from offer_over where offer_over.offer_id = op.offer_id)
+      and not exists (select 1
+                      from offer_piece lp
+                      join offer lo on lo.id = lp.offer_id
+                      join document ld on ld.id = lp.offer_id
+                      where lp.piece_id = op.piece_id and lo.ended_on is null
+                        and (ld.doc_date > d.doc_date or ld.doc_date = d.doc_date and ld.id > d.id)
+                        and not exists (select 1 from offer_over where offer_over.offer_id = lp.offer_id))
 ),
 last_work as (
-    select bp.piece_id, bp.ready, d.doc_date as since,
-           row_number() over (partition by bp.piece_id order by d.doc_date desc, d.id desc) as rank_in_piece
+    select bp.piece_id, bp.ready, d.doc_date as since
     from bench_piece bp
     join document d on d.id = bp.bench_entry_id
+    where not exists (select 1
+                      from bench_piece lb
+                      join document ld on ld.id = lb.bench_entry_id
+                      where lb.piece_id = bp.piece_id
+                        and (ld.doc_date > d.doc_date or ld.doc_date = d.doc_date and ld.id > d.id))
 ),
 last_price as (
-    select opr.offer_id, opr.price_minor,
-           row_number() over (partition by opr.offer_id order by opr.valid_from desc) as rank_in_offer
+    select opr.offer_id, opr.price_minor
     from offer_price opr
+    where not exists (select 1 from offer_price later where later.offer_id = opr.offer_id and later.valid_from > opr.valid_from)
 ),
 found as (
     select f.piece_id, min(d.doc_date) as since
@@ -110,7 +121,7 @@ from piece p
 left join gone on gone.piece_id = p.id
 left join last_sale ls on ls.piece_id = p.id
 left join came_back cb on cb.piece_id = p.id
-left join live_offer lo on lo.piece_id = p.id and lo.rank_in_piece = 1
-left join last_price lp on lp.offer_id = lo.offer_id and lp.rank_in_offer = 1
-left join last_work lw on lw.piece_id = p.id and lw.rank_in_piece = 1
+left join live_offer lo on lo.piece_id = p.id
+left join last_price lp on lp.offer_id = lo.offer_id
+left join last_work lw on lw.piece_id = p.id
 left join found on found.piece_id = p.id;

@@ -1,5 +1,7 @@
 -- What each piece cost and earned so far; money from the postings, minutes from the bench entries.
 
+-- Made anew with piece_state, which it reads.
+
 drop view if exists piece_figures cascade;
 
 create view piece_figures as

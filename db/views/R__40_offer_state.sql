@@ -3,6 +3,8 @@
 -- undoing the sale makes it live again. An offer of a piece that is gone has ended on the day it went; of several, the
 -- first. piece_state and offer_spell go by the same rule.
 
+-- Made anew with piece_state, which it reads.
+
 drop view if exists offer_state cascade;
 
 create view offer_state as

@@ -2,6 +2,8 @@
 -- front page counts and adds these rows, and each of its figures opens them. A supply runs low by what is left of it on
 -- bench and shelf together.
 
+-- Made anew with piece_state, which it reads.
+
 drop view if exists bench_and_shelf cascade;
 
 create view bench_and_shelf as

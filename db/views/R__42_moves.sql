@@ -1,5 +1,7 @@
 -- What the page "What moves" is made of: stretches on offer, pieces by group, and pieces as sold.
 
+-- Made anew with piece_state, which it reads.
+
 drop view if exists offer_spell cascade;
 
 -- A piece is on offer from the offer's day until the day before it was withdrawn, or the day it sold or went, whichever

@@ -104,7 +104,7 @@ class NowChoices {
         return cautions.all().stream()
                 .filter(caution -> ids.contains(caution.id()))
                 .sorted(Comparator.comparing(Caution::severity))
-                .map(caution -> new CautionRow(caution.id(), caution.severity().name(), caution.text()))
+                .map(CautionRow::of)
                 .toList();
     }
 

@@ -96,7 +96,7 @@ class NowClock {
             return;
         }
         if (timer.asks(now)) {
-            answers.wrong("minutes", "bench.now.error.ran", timer.hours(now));
+            asks(timer, now, answers);
         } else {
             Optional<Integer> typed = answers.whole("minutes", form.minutes);
             if (answers.anyWrong()) {
@@ -107,11 +107,25 @@ class NowClock {
         off(person);
     }
 
-    /** Before an entry is kept: a clock that is still on gives its minutes where none were typed. */
-    void close(String person, NowForm form, Answers answers) {
-        if (form.minutes.isBlank()) {
-            stop(person, form, answers);
+    /**
+     * The minutes of an entry that is about to be kept: the typed ones, else those of a clock that is still on. The clock
+     * goes on; it is switched off once the entry is kept, so that an entry refused for another reason loses no time.
+     */
+    String minutes(String person, String typed, Answers answers) {
+        Instant now = time.instant();
+        BenchTimer timer = clock.of(person).timer();
+        if (!typed.isBlank() || !timer.isOn()) {
+            return typed;
         }
+        if (timer.asks(now)) {
+            asks(timer, now, answers);
+            return typed;
+        }
+        return Integer.toString(timer.minutes(now));
+    }
+
+    private static void asks(BenchTimer timer, Instant now, Answers answers) {
+        answers.wrong("minutes", "bench.now.error.ran", timer.hours(now));
     }
 
     void off(String person) {

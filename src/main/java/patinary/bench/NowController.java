@@ -96,7 +96,10 @@ class NowController {
             RedirectAttributes redirect) {
         Answers answers = new Answers(errors, shop.currency());
         UUID id = answers.id("id", form.id, "bench.error.form-id");
-        BenchContent content = read(form, answers, who);
+        String typed = form.minutes;
+        form.minutes = clock.minutes(who.getName(), typed, answers);
+        BenchContent content = reading.read(NowReading.entry(form, answers), answers);
+        form.minutes = typed;
         try {
             if (!answers.anyWrong()) {
                 boolean isNew = entries.record(id, content);
@@ -121,9 +124,15 @@ class NowController {
             if (answers.anyWrong()) {
                 return null;
             }
-            entries.record(delivery.key(), content);
-            return new Delivery.Stored("/bench/" + delivery.key(), "bench.saved");
+            boolean isNew = entries.record(delivery.key(), content);
+            return new Delivery.Stored(
+                    "/bench/" + delivery.key() + (isNew ? version(delivery.key()) : ""), "bench.saved");
         });
+    }
+
+    /** Only with the version it was kept in can an entry be taken back. */
+    private String version(UUID id) {
+        return entries.find(id).map(entry -> "?version=" + entry.version()).orElse("");
     }
 
     /** Takes the entry back, unless it was changed since. */
@@ -140,11 +149,6 @@ class NowController {
             Notice.next(redirect, "bench.not-removed");
         }
         return "redirect:/bench/now";
-    }
-
-    private BenchContent read(NowForm form, Answers answers, Principal who) {
-        clock.close(who.getName(), form, answers);
-        return reading.read(NowReading.entry(form, answers), answers);
     }
 
     private String show(Model model, NowForm form, Principal who) {

@@ -57,10 +57,13 @@ class NowPage {
                         "surfaces",
                         "mishapWords",
                         "nowCautions",
+                        "chosenPieces",
                         "chosen")
                 .forEach(list -> model.addAttribute(list, List.of()));
         model.addAttribute("useRows", new LinkedHashMap<String, SupplyRow>());
         model.addAttribute("calledUp", Set.of());
+        model.addAttribute("calledNotes", 0);
+        model.addAttribute("person", "");
         model.addAttribute("clock", NowClock.View.off());
         model.addAttribute("waits", List.of());
         model.addAttribute("filled", false);
@@ -95,6 +98,7 @@ class NowPage {
         Instant now = time.instant();
         model.addAttribute("clock", clock.view(person, now));
         model.addAttribute("waits", clock.waits(person, now));
+        model.addAttribute("person", person);
         model.addAttribute("filled", true);
     }
 
@@ -111,6 +115,9 @@ class NowPage {
                 : called.stream().map(Caution::id).collect(Collectors.toCollection(LinkedHashSet::new));
         ids.addAll(on);
         model.addAttribute("nowCautions", choices.cautions(ids));
+        model.addAttribute(
+                "calledNotes",
+                choices.cautions(on).stream().filter(row -> !row.isSerious()).count());
         model.addAttribute("calledUp", on);
     }
 

@@ -48,6 +48,21 @@ final class NowRows {
     /** Words she has used before. */
     record WordsRow(String text, List<String> cautions) {}
 
-    /** A caution. */
-    record CautionRow(String value, String severity, String text) {}
+    /**
+     * A caution.
+     *
+     * @param brief its first sentence
+     * @param rest the others, or an empty text
+     */
+    record CautionRow(String value, String severity, String brief, String rest) {
+
+        static CautionRow of(Caution caution) {
+            String[] parts = caution.text().split("(?<=[.!?])\\s+", 2);
+            return new CautionRow(caution.id(), caution.severity().name(), parts[0], parts.length > 1 ? parts[1] : "");
+        }
+
+        public boolean isSerious() {
+            return !severity.equals(Caution.Severity.NOTE.name());
+        }
+    }
 }

@@ -15,6 +15,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
+import patinary.photos.PaperPhotos;
+import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 
@@ -31,6 +33,7 @@ class ReceiptController {
     private final ReceiptChoices choices;
     private final ReceiptPieces pieces;
     private final Refusal refusal;
+    private final PaperPhotos photos;
 
     ReceiptController(
             ReceiptDesk desk,
@@ -38,13 +41,15 @@ class ReceiptController {
             ReceiptSettling settling,
             ReceiptChoices choices,
             ReceiptPieces pieces,
-            Refusal refusal) {
+            Refusal refusal,
+            PaperPhotos photos) {
         this.desk = desk;
         this.fill = fill;
         this.settling = settling;
         this.choices = choices;
         this.pieces = pieces;
         this.refusal = refusal;
+        this.photos = photos;
     }
 
     @GetMapping("/new")
@@ -109,6 +114,7 @@ class ReceiptController {
             response.setStatus(422);
             return page(model, change);
         }
+        Ids.read(form.photo).ifPresent(photo -> photos.give(photo, outcome.draft().id()));
         Notice.next(redirect, change ? "buying.receipt.changed" : "buying.receipt.recorded");
         return "redirect:/receipts/" + outcome.draft().id();
     }

@@ -25,6 +25,9 @@ class ReceiptForm {
     /** How the total, or what further payments leave of it, was paid; see {@link PaidWith}. */
     public String paidWith = "";
 
+    /** The photo it was read from, or empty; it is given to the receipt once that is stored. */
+    public String photo = "";
+
     public List<LineForm> lines = new ArrayList<>();
     public List<ChargeForm> charges = new ArrayList<>();
     public List<PaymentForm> payments = new ArrayList<>();

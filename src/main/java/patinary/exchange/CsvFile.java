@@ -39,24 +39,35 @@ final class CsvFile {
     }
 
     void read(String file, List<String> columns, Rows rows) throws IOException {
+        read(file, columns, Set.of(), rows);
+    }
+
+    /** @param later columns that a file of an earlier release lacks; their cells are then empty */
+    void read(String file, List<String> columns, Set<String> later, Rows rows) throws IOException {
         long line = 1;
         try (Reader reader = text(file);
                 CSVParser parser =
                         CSVParser.builder().setReader(reader).setFormat(FORMAT).get()) {
             Iterator<CSVRecord> records = parser.iterator();
+            int width = 0;
             int[] positions = null;
             while (records.hasNext()) {
                 CSVRecord record = records.next();
                 if (positions == null) {
-                    if (!headerIsRight(file, record.toList(), columns)) {
+                    if (!headerIsRight(file, record.toList(), columns, later)) {
                         return;
                     }
+                    width = record.size();
                     positions =
                             columns.stream().mapToInt(record.toList()::indexOf).toArray();
-                } else if (record.size() != columns.size()) {
-                    errors.add(ArchiveError.of(file, line, "", "", "cells", "" + columns.size(), "" + record.size()));
+                } else if (record.size() != width) {
+                    errors.add(ArchiveError.of(file, line, "", "", "cells", "" + width, "" + record.size()));
                 } else {
-                    rows.row(line, IntStream.of(positions).mapToObj(record::get).toList());
+                    rows.row(
+                            line,
+                            IntStream.of(positions)
+                                    .mapToObj(at -> at < 0 ? "" : record.get(at))
+                                    .toList());
                 }
                 line = parser.getCurrentLineNumber() + 1;
             }
@@ -95,7 +106,7 @@ final class CsvFile {
         return reader;
     }
 
-    private boolean headerIsRight(String file, List<String> header, List<String> columns) {
+    private boolean headerIsRight(String file, List<String> header, List<String> columns, Set<String> later) {
         Set<String> seen = new HashSet<>();
         boolean right = true;
         for (String name : header) {
@@ -106,7 +117,7 @@ final class CsvFile {
             }
         }
         for (String name : columns) {
-            if (!seen.contains(name)) {
+            if (!seen.contains(name) && !later.contains(name)) {
                 errors.add(ArchiveError.of(file, 1, name, "", "column-missing"));
                 right = false;
             }

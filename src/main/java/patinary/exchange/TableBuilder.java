@@ -111,6 +111,11 @@ final class TableBuilder {
         return last(last().optional());
     }
 
+    /** The column came after the first release: an archive of before lacks it, which is the same as empty cells. */
+    TableBuilder later() {
+        return last(last().cameLater());
+    }
+
     TableBuilder aboveZero() {
         return last(last().with(Limit.ABOVE_ZERO));
     }

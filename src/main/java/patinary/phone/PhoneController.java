@@ -36,20 +36,22 @@ class PhoneController {
      * @param signedIn whether entries can be sent now
      * @param header the name of the header that carries the token, or null while signed out
      * @param token what a change must carry
+     * @param person whose things on this phone are hers to see, or null while signed out
      * @param version of the pages, see {@link ProgramVersion}
      */
     record Token(
             boolean signedIn,
             @Nullable String header,
             @Nullable String token,
+            @Nullable String person,
             String version) {}
 
     @GetMapping("/token")
     @ResponseBody
     Token token(@Nullable Principal who, CsrfToken token) {
         return who == null
-                ? new Token(false, null, null, version.text())
-                : new Token(true, token.getHeaderName(), token.getToken(), version.text());
+                ? new Token(false, null, null, null, version.text())
+                : new Token(true, token.getHeaderName(), token.getToken(), who.getName(), version.text());
     }
 
     /** All lists under their names. The phone asks with the tag of the lists it has. */

@@ -1,15 +1,8 @@
 package patinary.selling;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.validation.Errors;
-import patinary.money.Amount;
-import patinary.money.Percent;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
 
@@ -21,11 +14,13 @@ class ChannelAnswers {
 
     private final ChannelBook channels;
     private final MoneyChoices money;
+    private final FeeAnswers rules;
     private final CurrentShop shop;
 
-    ChannelAnswers(ChannelBook channels, MoneyChoices money, CurrentShop shop) {
+    ChannelAnswers(ChannelBook channels, MoneyChoices money, FeeAnswers rules, CurrentShop shop) {
         this.channels = channels;
         this.money = money;
+        this.rules = rules;
         this.shop = shop;
     }
 
@@ -36,13 +31,7 @@ class ChannelAnswers {
         form.name = channel.name();
         form.passesTax = channel.passesTax();
         form.place = channel.moneyPlaceId().toString();
-        for (FeeRule rule : channel.fees()) {
-            ChannelForm.Rule row = new ChannelForm.Rule();
-            row.validFrom = rule.validFrom().toString();
-            row.percent = rule.percent().value().stripTrailingZeros().toPlainString();
-            row.fixed = shop.currency().plain(rule.fixed());
-            form.rules.add(row);
-        }
+        channel.fees().forEach(rule -> form.rules.add(rules.row(rule)));
         return form;
     }
 
@@ -66,26 +55,6 @@ class ChannelAnswers {
         } else if (channels.placeNameTaken(newPlace)) {
             answers.wrong("newPlace", "selling.error.place-taken");
         }
-        return new ChannelBook.Kept(name, place, newPlace, form.passesTax, rules(form, answers));
-    }
-
-    private static List<FeeRule> rules(ChannelForm form, Answers answers) {
-        List<FeeRule> rules = new ArrayList<>();
-        Set<LocalDate> days = new HashSet<>();
-        for (int i = 0; i < form.rules.size(); i++) {
-            ChannelForm.Rule row = form.rules.get(i);
-            if (row.isEmpty()) {
-                continue;
-            }
-            String at = "rules[" + i + "].";
-            LocalDate from = answers.date(at + "validFrom", row.validFrom);
-            if (!days.add(from)) {
-                answers.wrong(at + "validFrom", "selling.error.rule-twice");
-            }
-            Percent percent = answers.percent(at + "percent", row.percent).orElse(Percent.ZERO);
-            Amount fixed = answers.optionalAmount(at + "fixed", row.fixed).orElse(Amount.ZERO);
-            rules.add(new FeeRule(from, percent, fixed));
-        }
-        return rules;
+        return new ChannelBook.Kept(name, place, newPlace, form.passesTax, rules.read(form.rules, answers));
     }
 }

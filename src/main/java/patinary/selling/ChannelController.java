@@ -1,6 +1,7 @@
 package patinary.selling;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -11,6 +12,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.web.Choice;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 
@@ -18,6 +20,11 @@ import patinary.web.Notice;
 @Controller
 @RequestMapping("/channels")
 class ChannelController {
+
+    /** Price and shipping is what an empty answer means; a rule that says so outright is the same rule. */
+    private static final List<Choice> BASES = List.of(
+            Choice.said("PRICE", "selling.fee.base.PRICE"),
+            Choice.said("ALL_WITH_TAX", "selling.fee.base.ALL_WITH_TAX"));
 
     private final ChannelBook channels;
     private final ChannelAnswers reader;
@@ -91,6 +98,7 @@ class ChannelController {
         reader.roomForMore(form);
         model.addAttribute("form", form);
         model.addAttribute("action", action);
+        model.addAttribute("bases", BASES);
         model.addAttribute("places", money.choices());
         return "selling/channel";
     }

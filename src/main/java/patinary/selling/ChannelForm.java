@@ -2,6 +2,7 @@ package patinary.selling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A channel as typed. */
 class ChannelForm {
@@ -11,9 +12,35 @@ class ChannelForm {
         public String validFrom = "";
         public String percent = "";
         public String fixed = "";
+        public String base = "";
+        public String least = "";
+        public String most = "";
+        public String above = "";
+        public String abovePercent = "";
+        public String furtherAbove = "";
+        public String furtherPercent = "";
+        public boolean aboveOnWhole;
+        public String paymentPercent = "";
+        public String paymentFixed = "";
 
         boolean isEmpty() {
-            return validFrom.isBlank() && percent.isBlank() && fixed.isBlank();
+            return validFrom.isBlank() && percent.isBlank() && fixed.isBlank() && !isFuller();
+        }
+
+        /** Whether anything is said in the fold. */
+        public boolean isFuller() {
+            return aboveOnWhole
+                    || Stream.of(
+                                    base,
+                                    least,
+                                    most,
+                                    above,
+                                    abovePercent,
+                                    furtherAbove,
+                                    furtherPercent,
+                                    paymentPercent,
+                                    paymentFixed)
+                            .anyMatch(text -> !text.isBlank());
         }
     }
 

@@ -75,7 +75,7 @@ class SaleAnswers {
             return Optional.empty();
         }
         Amount fee = typedFee.orElseGet(
-                () -> ruledFee(channel.get(), date, nets.minus(discount).plus(shipping)));
+                () -> ruledFee(channel.get(), date, new Charged(nets.minus(discount), shipping, tax)));
         SaleContent unpaid = new SaleContent(
                 date,
                 note,
@@ -96,8 +96,8 @@ class SaleAnswers {
         return answers.anyWrong() ? Optional.empty() : Optional.of(sale);
     }
 
-    static Amount ruledFee(ChannelFacts channel, LocalDate date, Amount base) {
-        return channel.ruleOn(date).map(rule -> rule.on(base)).orElse(Amount.ZERO);
+    static Amount ruledFee(ChannelFacts channel, LocalDate date, Charged charged) {
+        return channel.ruleOn(date).map(rule -> rule.on(charged)).orElse(Amount.ZERO);
     }
 
     private Optional<ChannelFacts> channel(SaleForm form, Answers answers) {

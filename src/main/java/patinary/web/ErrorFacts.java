@@ -17,9 +17,9 @@ class ErrorFacts extends DefaultErrorAttributes {
         Object status = super.getErrorAttributes(request, options).get("status");
         facts.put("status", status);
         Throwable failure = getError(request);
-        if (failure != null) {
+        if (failure != null && !Severed.is(failure)) {
             facts.put("incident", Incident.of(failure));
-        } else if (status instanceof Integer code && code >= 500) {
+        } else if (failure == null && status instanceof Integer code && code >= 500) {
             facts.put("incident", Incident.number());
         }
         return facts;

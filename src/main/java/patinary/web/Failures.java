@@ -55,6 +55,9 @@ class Failures {
 
     @ExceptionHandler
     ModelAndView anythingElse(Exception failure, HttpServletRequest request) {
+        if (Severed.is(failure)) {
+            return page(request, "4xx", HttpStatus.BAD_REQUEST);
+        }
         if (failure instanceof ErrorResponse known && known.getStatusCode().is4xxClientError()) {
             HttpStatusCode status = known.getStatusCode();
             return page(request, status.value() == 404 ? "404" : "4xx", status);

@@ -12,11 +12,41 @@ const fill = (text, ...gaps) => gaps.reduce((all, gap, at) => all.replace(`{${at
 const PLAUSIBLE = 6 * 3600, DRAFT_AGE = 3 * 24 * 3600e3, PIECES = 18, SUPPLIES = 8;
 const said = document.querySelector("[data-now-said]");
 const undo = document.querySelector("[data-undo]");
+let lists = {}, mending = false;
+
+// ---- whose it is. Clock and taps are kept under the person who signed in last on this phone, so also without reception and
+// after a sign-in that is over. After she signed out herself, the page belongs to nobody; what is tapped then goes, like
+// the entries that wait, to whoever signs in next.
+
+const NOBODY = "", PERSON = "patinary-person";
+const read = name => { try { return localStorage.getItem(name); } catch (none) { return null; } };
+const write = (name, text) => { try { localStorage.setItem(name, text); } catch (full) { /* only this page knows then */ } };
 const parked = {
-  get(name) { try { return JSON.parse(localStorage.getItem("bench-" + name)); } catch (none) { return null; } },
-  set(name, value) { try { localStorage.setItem("bench-" + name, JSON.stringify(value)); } catch (full) { /* only this page knows then */ } },
+  of(person, name) { try { return JSON.parse(read(`bench-${name}-${person}`)); } catch (damaged) { return null; } },
+  get(name) { return parked.of(who, name); },
+  set(name, value) { write(`bench-${name}-${who}`, JSON.stringify(value)); },
 };
-let lists = {};
+let who = words.person || read(PERSON) || NOBODY;
+if (words.person) become(words.person);
+
+function become(person) {
+  const left = { clock: parked.of(NOBODY, "clock"), draft: parked.of(NOBODY, "draft"), waits: parked.of(NOBODY, "waits") };
+  who = person;
+  write(PERSON, person);
+  if (left.clock && left.clock.changed > (parked.get("clock") || { changed: 0 }).changed) parked.set("clock", left.clock);
+  if (left.draft && !parked.get("draft")) parked.set("draft", left.draft);
+  if (left.waits && left.waits.length) parked.set("waits", [...(parked.get("waits") || []), ...left.waits]);
+  for (const name of Object.keys(left)) write(`bench-${name}-${NOBODY}`, "null");
+}
+// The shop says who is signed in now. Another person's page is drawn anew; nothing is lost, it is all kept.
+function isStill(person) {
+  if (!person || person === who) return true;
+  const nobody = who === NOBODY;
+  become(person);
+  if (nobody) { clock = parked.get("clock") || clock; waits = parked.get("waits") || waits; }
+  else location.reload();
+  return nobody;
+}
 
 function made(html) {
   const box = document.createElement("div");
@@ -95,6 +125,7 @@ function addUse(row) {
     one("[data-measures]", made1).append(measure);
   }
   one("[data-times]", made1).hidden = !row.measures.length;
+  one("details", made1).open = !row.measures.length;
   openRow.before(made1);
   reveal(made1);
   return made1;
@@ -114,6 +145,7 @@ function measured(row, typed) {
     field(row, "times").value = times;
   } else {
     field(row, "quantity").value = typed;
+    one("details", row).open = true;
   }
 }
 function step(button) {
@@ -130,6 +162,11 @@ function follow() {
   const pieces = chosen().map(about), styles = new Set(pieces.map(piece => piece.style));
   for (const button of every("[data-styles] > button")) button.hidden = !styles.has(button.dataset.style);
   for (const row of every("[data-use]")) if (row !== openRow) parts(row, pieces);
+  const box = form.elements["mishaps[0].piece"], before = box.value;
+  if ([...box.options].slice(1).map(option => option.value).join() !== pieces.map(piece => piece.value).join()) {
+    box.replaceChildren(box.options[0], ...pieces.map(piece => new Option(piece.code + " " + piece.title, piece.value)));
+    box.value = pieces.some(piece => piece.value === before) ? before : "";
+  }
   cautions(pieces);
 }
 function order() {
@@ -141,6 +178,8 @@ function order() {
 function parts(row, pieces) {
   const box = one("[data-parts]", row);
   const kept = new Map(every("[data-part]", box).map(part => [part.dataset.part, part]));
+  // What is there already stays: the finger may be on its way into one of the fields.
+  if ([...kept.keys()].join() === pieces.map(piece => piece.value).join()) return;
   box.replaceChildren(...pieces.map((piece, at) => {
     const part = made(template("part").replaceAll("NN", place(row)).replaceAll("PP", at).replaceAll("PIECE", piece.value));
     every("[data-code]", part).forEach(each => { each.textContent = piece.code; });
@@ -158,12 +197,16 @@ function cautions(pieces) {
   const call = part => (part.dataset.cautions || "").split(" ").forEach(id => called.add(id));
   every("[data-use]").filter(picked).forEach(call);
   every("[data-phrases] button").filter(phrase => text.includes(phrase.textContent.toLowerCase())).forEach(call);
-  let any = false;
+  let any = false, notes = 0;
   for (const line of every("[data-caution]")) {
     // What the shop found in the words themselves stays.
     line.hidden = !called.has(line.dataset.caution) && !line.dataset.said;
     any = any || !line.hidden;
+    if (!line.hidden && line.closest("[data-notes]")) notes++;
   }
+  const more = one("[data-notes]");
+  more.hidden = !notes;
+  one("summary", more).textContent = fill(words.more, notes);
   one("[data-cautions-shown]").hidden = !any;
 }
 
@@ -281,7 +324,7 @@ async function meet() {
   const mine = turn;
   try {
     const pass = await token();
-    if (!pass) return;
+    if (!pass || !isStill(pass.person)) return;
     const answer = await fetch("/bench/clock", { method: "POST", redirect: "error", body: JSON.stringify({ timer: clock.changed ? clock : null, waits }),
       headers: { "Content-Type": "application/json", Accept: "application/json", [pass.header]: pass.token } });
     if (!answer.ok) return;
@@ -302,20 +345,22 @@ async function meet() {
 
 // ---- what is half tapped is kept, too
 
-const LOOSE = ["minutes", "done", "note", "date", "mishaps[0].what", "mishaps[0].surface", "mishaps[0].supply"];
+const LOOSE = ["minutes", "done", "note", "date", "mishaps[0].what", "mishaps[0].surface", "mishaps[0].supply", "mishaps[0].piece"];
 function parkDraft() {
+  if (mending) return;
   const values = Object.fromEntries(LOOSE.map(name => [name, form.elements[name].value]));
   const ready = every("[name=ready]:checked").map(box => box.value);
   const uses = every("[data-use]").filter(picked).map(row => ({
     value: row.dataset.supply, name: one("[data-name]", row).textContent, line: one("[data-line]", row).textContent, cautions: (row.dataset.cautions || "").split(" "),
     measures: every("[name$='.measure']", row).map(each => each.value), measure: (one("[name$='.measure']:checked", row) || {}).value || "",
-    times: field(row, "times").value, quantity: field(row, "quantity").value, exact: field(row, "how").checked, share: field(row, "share").value }));
+    times: field(row, "times").value, quantity: field(row, "quantity").value, exact: field(row, "how").checked, share: field(row, "share").value,
+    only: every("[name$='.only']:checked", row).map(box => box.value),
+    weights: Object.fromEntries(every("[data-part]", row).map(part => [part.dataset.part, field(part, "weight").value])) }));
   const day = form.elements.day.value, pieces = chosen().map(about);
   const any = uses.length || pieces.length || LOOSE.some(name => values[name]);
   parked.set("draft", any ? { at: Date.now(), values, day, pieces, ready, uses } : null);
 }
 function restore(draft) {
-  for (const name of LOOSE) if (draft.values[name]) form.elements[name].value = draft.values[name];
   if (draft.day) form.elements.day.value = draft.day;
   for (const row of draft.pieces) one("[name=pieces]", addPiece(row)).checked = true;
   for (const box of every("[name=ready]")) if (draft.ready.includes(box.value)) box.checked = true;
@@ -327,16 +372,40 @@ function restore(draft) {
     field(row, "how").checked = old.exact;
   }
   follow();
+  for (const old of draft.uses) shares(use(old.value), old);
+  loose(draft);
+  follow();
+}
+function loose(draft) {
+  for (const name of LOOSE) if (draft.values[name]) form.elements[name].value = draft.values[name];
+  const mishap = form.elements["mishaps[0].what"].closest("details");
+  mishap.open = mishap.open || LOOSE.some(name => name.startsWith("mishaps") && draft.values[name]);
+}
+function shares(row, old) {
+  for (const part of every("[data-part]", row)) {
+    field(part, "only").checked = old.only.includes(part.dataset.part);
+    field(part, "weight").value = old.weights[part.dataset.part] || "";
+  }
+  if (old.quantity || old.exact || old.share !== "EQUAL" || old.only.length) one("details", row).open = true;
+}
+function restoreKept() {
+  const draft = parked.get("draft");
+  if (!draft || draft.at < Date.now() - DRAFT_AGE) return false;
+  restore(draft);
+  return true;
 }
 // A refused entry comes back as the names and values it was sent with.
 function fromFields(fields) {
   const all = name => fields.filter(([key]) => key === name).map(([, value]) => value), get = name => all(name)[0] || "";
   const rows = fields.filter(([key, value]) => /^uses\[\d+\]\.supply$/.test(key) && value).map(([key, value]) => [/\d+/.exec(key)[0], value]);
+  const weights = at => Object.fromEntries(fields.map(([key, value]) => [new RegExp(`^uses\\[${at}\\]\\.parts\\[(\\d+)\\]\\.piece$`).exec(key), value])
+    .filter(([found]) => found).map(([found, id]) => [id, get(`uses[${at}].parts[${found[1]}].weight`)]));
   const piece = id => (lists["bench-pieces"] || []).find(row => row.value === id) || chip(id) && about(chip(id)) || { value: id, code: "", title: id, cautions: [] };
   return { values: Object.fromEntries(LOOSE.map(name => [name, get(name)])), day: get("day"), ready: all("ready"), pieces: all("pieces").map(piece),
     uses: rows.filter(([at]) => get(`taps[${at}].picked`)).map(([at, id]) => ({ ...(supply(id) || { value: id, name: id, line: "", cautions: [], measures: [] }),
       measure: get(`taps[${at}].measure`), times: get(`taps[${at}].times`) || "1", quantity: get(`uses[${at}].quantity`),
-      exact: get(`uses[${at}].how`) === "EXACT", share: get(`uses[${at}].share`) || "EQUAL" })) };
+      exact: get(`uses[${at}].how`) === "EXACT", share: get(`uses[${at}].share`) || "EQUAL",
+      only: all(`uses[${at}].only`), weights: weights(at) })) };
 }
 function afresh() {
   every("[name=pieces], [name=ready], [name$='.picked'][type=checkbox], [name$='.measure'], [name$='.how']").forEach(box => { box.checked = false; });
@@ -347,10 +416,10 @@ function afresh() {
   form.elements.day.value = "TODAY";
   every(".summary, .error:not([data-asked], [data-wait-error])").forEach(part => part.remove());
   every("[data-caution]").forEach(line => { delete line.dataset.said; });
+  every("[name$='.only']").forEach(box => { box.checked = false; });
+  every("[name$='.weight']").forEach(box => { box.value = ""; });
   one("[data-asked]").hidden = true;
   asking = false;
-  parked.set("draft", null);
-  if (clock.started !== null) tick(off(0));
   search();
   follow();
 }
@@ -405,30 +474,50 @@ form.addEventListener("keydown", event => { if (event.key === "Enter" && event.t
 form.addEventListener("submit", event => {
   const wrongButton = event.submitter && event.submitter.name === "act";
   const box = form.elements.minutes, empty = box.value.trim() === "";
-  if (empty && clock.started !== null && seconds() > PLAUSIBLE) { ask(); tick(off(0)); }
+  if (empty && !mending && clock.started !== null && seconds() > PLAUSIBLE) ask();
   if (wrongButton || asking && empty) {
     event.preventDefault();
     delete form.dataset.sent;
     if (event.submitter) event.submitter.removeAttribute("aria-busy");
     if (asking) box.focus();
-  } else if (empty && clock.started !== null) box.value = minutes();
+  }
 });
 // An entry may be sent days later: "today" is said as the day it was on this phone.
 form.addEventListener("formdata", event => {
   const day = form.elements.day.value, data = event.formData;
+  // The clock's minutes go along without being written into the field: if nothing is kept, the clock goes on.
+  if (!String(data.get("minutes")).trim() && clock.started !== null && !mending && !form.dataset.plain) data.set("minutes", minutes());
   if (data.get("date") || day === "OTHER") return;
   const date = new Date();
   if (day === "YESTERDAY") date.setDate(date.getDate() - 1);
   data.set("day", "OTHER");
   data.set("date", [date.getFullYear(), date.getMonth() + 1, date.getDate()].map(part => String(part).padStart(2, "0")).join("-"));
 });
-form.addEventListener("outbox:saved", () => { afresh(); undo.hidden = true; scrollTo(0, 0); });
-form.addEventListener("outbox:mend", event => { event.preventDefault(); afresh(); restore(fromFields(event.detail.fields)); });
+form.addEventListener("outbox:saved", () => {
+  afresh();
+  if (mending) {
+    mending = false;
+    restoreKept();
+  } else {
+    parked.set("draft", null);
+    if (clock.started !== null) tick(off(0));
+  }
+  undo.hidden = true;
+  scrollTo(0, 0);
+});
+// While an old entry is mended, the clock and what is half tapped belong to another one and stay as they are.
+form.addEventListener("outbox:mend", event => {
+  event.preventDefault();
+  mending = true;
+  afresh();
+  restore(fromFields(event.detail.fields));
+});
 document.addEventListener("outbox:sent", event => {
-  if (!/^\/bench\/[0-9a-f-]{36}$/.test(event.detail.href || "")) return;
+  const kept = /^(\/bench\/[0-9a-f-]{36})\?version=(\d+)$/.exec(event.detail.href || "");
+  if (!kept) return;
   undo.elements.id.value = event.detail.key;
-  undo.elements.version.value = "0";
-  every("a", undo).forEach(way => { way.href = event.detail.href + "/edit"; });
+  undo.elements.version.value = kept[2];
+  every("a", undo).forEach(way => { way.href = kept[1] + "/edit"; });
   undo.hidden = false;
 });
 undo.addEventListener("submit", async event => {
@@ -467,8 +556,13 @@ function caution(row) {
   const line = made(template("caution"));
   line.dataset.caution = row.value;
   line.hidden = true;
+  one(row.rest ? "[data-whole]" : "details", line).remove();
   one("strong", line).textContent = one("[data-severities]").dataset[row.severity.toLowerCase()];
-  one("span", line).textContent = row.text;
+  one("[data-brief]", line).textContent = row.brief;
+  if (row.rest) {
+    one("[data-rest]", line).textContent = row.rest;
+    one("details", line).open = row.severity === "STOP";
+  }
   return line;
 }
 function fromLists() {
@@ -477,8 +571,7 @@ function fromLists() {
     Object.assign(option.dataset, { name: row.name, line: row.line, measures: row.measures.join("|"), cautions: row.cautions.join(" ") });
     return option;
   }));
-  const open = every("[data-use]").filter(row => row !== openRow).length;
-  if (!open) (lists["bench-supplies"] || []).slice(0, SUPPLIES).forEach(addUse);
+  (lists["bench-supplies"] || []).slice(0, SUPPLIES).forEach(addUse);
   (lists["bench-pieces"] || []).slice(0, PIECES).forEach(addPiece);
   one("[data-styles]").replaceChildren(...(lists["bench-styles"] || []).map(styleButton));
   one("[data-phrases]").replaceChildren(...(lists.phrases || []).map(row => button(row.text, row.cautions)));
@@ -486,7 +579,9 @@ function fromLists() {
   for (const [box, list] of Object.entries(boxes)) {
     one(`[data-fills="${box}"]`).replaceChildren(...(lists[list] || []).map(row => button(row.text, [])));
   }
-  one("[data-cautions-shown] ul").replaceChildren(...(lists["bench-cautions"] || []).map(caution));
+  const warned = lists["bench-cautions"] || [], isNote = row => row.severity === "NOTE";
+  one("[data-serious]").replaceChildren(...warned.filter(row => !isNote(row)).map(caution));
+  one("[data-notes] ul").replaceChildren(...warned.filter(isNote).map(caution));
   const asked = new URLSearchParams(location.search).getAll("piece").concat(clock.started === null ? [] : clock.pieces || []);
   for (const id of asked) if (chip(id)) one("[name=pieces]", chip(id)).checked = true;
 }
@@ -494,6 +589,8 @@ document.addEventListener("lists:ready", event => {
   const first = !Object.keys(lists).length;
   lists = event.detail;
   if (!filled && first) fromLists();
+  // What is chosen from a list could not be put back before the list was there.
+  if (!filled && first && !mending && parked.get("draft")) loose(parked.get("draft"));
   follow();
   if (first) order();
 });
@@ -503,12 +600,10 @@ document.addEventListener("lists:ready", event => {
 reveal(form);
 one("[data-find]").hidden = true;
 every("[data-caution]:not([hidden])").forEach(line => { if (document.getElementById("summary")) line.dataset.said = "yes"; });
-const draft = parked.get("draft");
 if (!undo.hidden) parked.set("draft", null);
-else if (draft && draft.at > Date.now() - DRAFT_AGE && !document.getElementById("summary")) {
-  restore(draft);
-  said.textContent = words.restored;
-}
+else if (!document.getElementById("summary") && !new URLSearchParams(location.search).has("mend") && restoreKept()) said.textContent = words.restored;
+// With script another supply becomes a line of its own as soon as it is chosen.
+if (!every(".wrong, .error", openRow).length && !field(openRow, "quantity").value) one("details", openRow).hidden = true;
 follow();
 draw();
 meet();

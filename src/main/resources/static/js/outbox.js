@@ -6,7 +6,7 @@ const strip = document.getElementById("outbox");
 if (!strip || !window.indexedDB) return;
 
 const SCHEMA = 1;                      // of the entries; has nothing to do with the version of the pages
-const PATIENCE = 5000, PHOTO_PATIENCE = 60000, LOCK_PATIENCE = 20000;
+const PATIENCE = 5000, PHOTO_PATIENCE = 60000, LOCK_PATIENCE = 20000, LEASE = 20000;
 const PAUSES = [2, 5, 15, 45, 120, 300, 600];
 const OLD = 2 * 24 * 3600e3, LISTS_AGE = 600e3, TAP = 600, EDGE = 1600;
 const TRIES = 10;
@@ -261,7 +261,7 @@ function send(forced) {
 // One tab sends at a time. A tab that a phone put to sleep may hold the turn for ever, so it is taken over after a while;
 // should both send the same entry, the shop still records it once.
 async function alone(work) {
-  if (!navigator.locks) return work();
+  if (!navigator.locks) return leased(work);
   const waiting = new AbortController();
   const timer = setTimeout(() => waiting.abort(), LOCK_PATIENCE);
   const begin = () => { clearTimeout(timer); return work(); };
@@ -271,6 +271,18 @@ async function alone(work) {
     if (!waiting.signal.aborted) throw failure;
     return navigator.locks.request("patinary-outbox", { steal: true }, begin);
   }
+}
+
+// Where a browser has no locks, as over plain HTTP, the turn is a note with an end; who does not get it asks again later.
+async function leased(work) {
+  const mine = uuid();
+  const take = (fits, end) => change((entries, facts) => {
+    const now = facts.get("turn");
+    now.onsuccess = () => { if (fits(now.result)) facts.put({ by: mine, end: end }, "turn"); };
+  });
+  await take(turn => !turn || turn.end < Date.now() || turn.end > Date.now() + LEASE, Date.now() + LEASE);
+  if ((await fact("turn")).by !== mine) return;
+  await work().finally(() => take(turn => turn.by === mine, 0));
 }
 
 async function sendAll(forced) {

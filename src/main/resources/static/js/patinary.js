@@ -36,6 +36,10 @@ addEventListener("pageshow", () => {
   }
 });
 
+// Whoever signs out leaves nothing half entered in sight for the next person; it comes back with her sign-in.
+const leave = document.querySelector("form.leave");
+if (leave) leave.addEventListener("submit", () => { try { localStorage.removeItem("patinary-person"); } catch (none) { /* nothing is kept */ } });
+
 // The list behind "More" closes when another place is touched or Escape is pressed.
 const more = document.querySelector("details.more");
 if (more) {

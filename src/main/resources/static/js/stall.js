@@ -91,13 +91,13 @@ function leave() {
 
 function due() {
   const price = money.read(field("price").value);
-  const tax = form.dataset.passing.split(" ").includes(field("channel").value) ? 0 : money.read(field("tax").value || "0");
+  const tax = (form.dataset.passing || "").split(" ").includes(field("channel").value) ? 0 : money.read(field("tax").value || "0");
   return price === null || tax === null ? null : price + tax;
 }
 
 // The exact sum, and what a buyer is likely to hand over: the next full notes above it.
 function likely(sum) {
-  const full = form.dataset.notes.split(" ").filter(Boolean).map(Number).map(note => Math.ceil(sum / note) * note);
+  const full = (form.dataset.notes || "").split(" ").filter(Boolean).map(Number).map(note => Math.ceil(sum / note) * note);
   return [...new Set(full)].filter(each => each > sum).sort((one, other) => one - other).slice(0, 4);
 }
 

@@ -129,12 +129,44 @@ class NowIT {
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("It ran 14 hours: how long did you really work?")));
         assertThat(entries()).isZero();
+        assertThat(clock.of(InventedShop.OWNER).timer().isOn()).isTrue();
         send(tapped().param("minutes", "40")).andExpect(status().isSeeOther());
         assertThat(jdbc.sql("select minutes from bench_entry")
                         .query(Integer.class)
                         .single())
                 .isEqualTo(40);
         assertThat(clock.of(InventedShop.OWNER).timer().isOn()).isFalse();
+    }
+
+    @Test
+    void anEntryRefusedForAnotherReasonLeavesTheClockRunning() throws Exception {
+        act("clock-go");
+        move(25 * 60);
+        send(tapped().param("uses[0].quantity", "a puddle"))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("name=\"minutes\" type=\"text\" value=\"\"")));
+        assertThat(clock.of(InventedShop.OWNER).timer().isRunning()).isTrue();
+        move(5 * 60);
+        send(tapped()).andExpect(status().isSeeOther());
+        assertThat(jdbc.sql("select minutes from bench_entry")
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(30);
+        assertThat(clock.of(InventedShop.OWNER).timer().isOn()).isFalse();
+    }
+
+    @Test
+    void aMishapNamesItsPiece() throws Exception {
+        send(tapped().param("mishaps[0].what", "Peeled")
+                        .param("mishaps[0].piece", UUID.randomUUID().toString()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("id=\"mishaps0.piece-error\"")));
+        send(tapped().param("mishaps[0].what", "Peeled").param("mishaps[0].piece", bench.crate.toString()))
+                .andExpect(status().isSeeOther());
+        assertThat(jdbc.sql("select piece_id from bench_mishap")
+                        .query(UUID.class)
+                        .single())
+                .isEqualTo(bench.crate);
     }
 
     @Test
@@ -212,7 +244,7 @@ class NowIT {
         for (int i = 0; i < 2; i++) {
             deliver(tapped().param("minutes", "20"))
                     .andExpect(status().is(i == 0 ? 201 : 200))
-                    .andExpect(content().string(containsString("/bench/" + id)));
+                    .andExpect(content().string(containsString("/bench/" + id + "?version=0")));
         }
         deliver(tapped().param("minutes", "25")).andExpect(status().is(422));
         assertThat(entries()).isEqualTo(1);
@@ -236,6 +268,8 @@ class NowIT {
                 .andExpect(status().isOk())
                 .andExpect(content().string(not(containsString("Small box"))))
                 .andExpect(content().string(not(containsString("Pond green"))));
+        mvc.perform(get("/phone/token")).andExpect(content().string(containsString("\"person\":null")));
+        read("/phone/token").andExpect(content().string(containsString("\"person\":\"" + InventedShop.OWNER)));
         read("/phone/lists")
                 .andExpect(content()
                         .string(allOf(

@@ -3,6 +3,8 @@ package patinary.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import java.time.Instant;
+import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -10,6 +12,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import patinary.testing.Browser;
+import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 import patinary.testing.StockedBench;
 
@@ -23,6 +26,9 @@ class NowPagesIT {
 
     @Autowired
     private JdbcClient jdbc;
+
+    @Autowired
+    private BenchClock clock;
 
     private StockedBench bench;
     private int taps;
@@ -48,7 +54,7 @@ class NowPagesIT {
         page.reload();
         assertThat(page.isChecked("#piece-" + bench.crate)).isTrue();
         assertThat(page.isVisible("button[value=clock-pause]")).isTrue();
-        String paint = "[data-use][data-supply='" + bench.paint + "'] ";
+        String paint = paint();
         tap(page, paint + "> .tap");
         tap(page, paint + ".tap:has([value=dab])");
         tap(page, paint + "[data-step='1']");
@@ -72,6 +78,107 @@ class NowPagesIT {
                         .query(Long.class)
                         .single())
                 .isEqualTo(2);
+    }
+
+    /** What is half tapped is hers: away with her sign-out, back with her sign-in, and there without reception. */
+    @Test
+    void clockAndTapsOutliveTheTabWithoutReceptionAndAreHersAlone(Browser.Visit visit) {
+        visit.signIn();
+        Page page = ready(visit);
+        tap(page, "button[value=clock-go]:visible");
+        tap(page, "label:has(#piece-" + bench.box + ")");
+        tap(page, "label:has(#piece-" + bench.crate + ")");
+        tap(page, paint() + "> .tap");
+        tap(page, paint() + "summary");
+        tap(page, paint() + part(bench.crate) + ".tap");
+        page.fill(paint() + part(bench.crate) + "[name$=weight]", "2");
+        page.click("form.leave button");
+        visit.open("/bench/now");
+        page.waitForSelector("#piece-" + bench.box);
+        assertThat(page.isChecked("#piece-" + bench.box)).isFalse();
+        assertThat(page.isVisible("button[value=clock-pause]")).isFalse();
+
+        visit.signIn();
+        page = ready(visit);
+        assertTapped(page);
+        Instant start = clock.of(InventedShop.OWNER).timer().started();
+        assertThat(start).isNotNull();
+        visit.context().setOffline(true);
+        page.close();
+        Page again = visit.context().newPage();
+        again.clock().setFixedTime(start.plusSeconds(25 * 60 + 2).toEpochMilli());
+        again.navigate("/bench/now");
+        again.waitForSelector(paint());
+        assertTapped(again);
+        assertThat(again.textContent("[data-clock-words]")).contains("25 min");
+        tap(again, "button[value=clock-pause]:visible");
+        again.waitForResponse(
+                answer -> answer.url().endsWith("/bench/clock"),
+                () -> visit.context().setOffline(false));
+        BenchTimer kept = clock.of(InventedShop.OWNER).timer();
+        assertThat(kept.isRunning()).isFalse();
+        assertThat(kept.worked()).isEqualTo(25 * 60 + 2);
+    }
+
+    @Test
+    void aRefusedEntryComesBackWithItsSharesAndCanBeTakenBackOnceItIsKept(Browser.Visit visit) {
+        visit.signIn();
+        Page page = visit.open("/bench/now");
+        page.setViewportSize(390, 844);
+        tap(page, "label:has(#piece-" + bench.box + ")");
+        tap(page, "label:has(#piece-" + bench.crate + ")");
+        tap(page, paint() + "> .tap");
+        tap(page, paint() + "summary");
+        page.fill(paint() + "[name$=quantity]", "a puddle");
+        page.selectOption(paint() + "[name$=share]", "TYPED");
+        page.fill(paint() + part(bench.box) + "[name$=weight]", "1");
+        page.fill(paint() + part(bench.crate) + "[name$=weight]", "2");
+        tap(page, ".now-save button");
+        page.waitForFunction("() => window.outbox.all().then(all => all.length === 1 && all[0].state === 'heed')");
+        tap(page, "button[value=clock-go]:visible");
+        String key = (String) page.evaluate("() => window.outbox.all().then(all => all[0].key)");
+
+        visit.open("/bench/now?mend=" + key);
+        page.waitForSelector(paint() + ".outbox-problem:visible");
+        visit.look("bench-now-mend");
+        assertThat(page.inputValue(paint() + "[name$=quantity]")).isEqualTo("a puddle");
+        assertThat(page.inputValue(paint() + part(bench.crate) + "[name$=weight]"))
+                .isEqualTo("2");
+        page.fill(paint() + "[name$=quantity]", "3 dabs");
+        tap(page, ".now-save button");
+        page.waitForSelector("[data-undo]:visible");
+        assertThat(page.isVisible("button[value=clock-pause]")).isTrue();
+        assertThat(bench.landed()).containsEntry("Small box", 20L).containsEntry("Long crate", 40L);
+        page.click("[data-undo] button");
+        page.waitForSelector(".notice");
+        assertThat(jdbc.sql("select count(*) from bench_entry")
+                        .query(Long.class)
+                        .single())
+                .isZero();
+    }
+
+    private void assertTapped(Page page) {
+        assertThat(page.isChecked("#piece-" + bench.box)).isTrue();
+        assertThat(page.isVisible("button[value=clock-pause]")).isTrue();
+        assertThat(page.isChecked(paint() + part(bench.crate) + "[name$=only]")).isTrue();
+        assertThat(page.inputValue(paint() + part(bench.crate) + "[name$=weight]"))
+                .isEqualTo("2");
+    }
+
+    /** The page once it would also open without reception. */
+    private Page ready(Browser.Visit visit) {
+        Page page = visit.open("/bench/now");
+        page.waitForFunction(
+                "() => navigator.serviceWorker.controller && (window.outbox.lists()['bench-pieces'] || []).length > 0");
+        return page;
+    }
+
+    private String paint() {
+        return "[data-use][data-supply='" + bench.paint + "'] ";
+    }
+
+    private static String part(UUID piece) {
+        return "[data-part='" + piece + "'] ";
     }
 
     private void tap(Page page, String what) {

@@ -99,8 +99,38 @@ final class Catalogue {
     private void channel(
             String name, String place, boolean passes, String early, int earlyFixed, String late, int fixed) {
         shop.rows.add("channel", shop.id(name), name, shop.id(place), passes);
-        shop.rows.add("channel_fee", shop.id(name), State.FIRST, early, usd(earlyFixed));
-        shop.rows.add("channel_fee", shop.id(name), Selling.FEES_RISE, late, usd(fixed));
+        shop.rows.add(
+                "channel_fee",
+                shop.id(name),
+                State.FIRST,
+                early,
+                usd(earlyFixed),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "");
+        shop.rows.add(
+                "channel_fee",
+                shop.id(name),
+                Selling.FEES_RISE,
+                late,
+                usd(fixed),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "");
     }
 
     private void supplies() {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import patinary.money.Amount;
 
 /** Every way in which an archive can be wrong is told with its file, line, column and value, and all at once. */
 class ArchiveCheckTest {
@@ -30,6 +32,31 @@ class ArchiveCheckTest {
 
         assertThat(new ArchiveCheck(archive, Progress.SILENT).run().currency().code())
                 .isEqualTo("USD");
+    }
+
+    /** Files of before fees could be fuller: the later columns and the later file are not there. */
+    @Test
+    void anArchiveOfTheFirstReleasePasses() throws IOException {
+        archive.with("channel.csv", "id,name,money_place_id,passes_tax", B + ",Market," + A + ",no")
+                .with("channel_fee.csv", "channel_id,valid_from,percent,fixed", B + ",2025-01-01,9.5,0.25");
+
+        Cells cells = new ArchiveCheck(archive, Progress.SILENT).run();
+
+        List<Row> rows = new ArrayList<>();
+        new RowReader(archive, cells, new ErrorList(), Progress.SILENT)
+                .read(ArchiveTables.named("channel_fee"), rows::add);
+        assertThat(rows).singleElement().satisfies(row -> {
+            assertThat(row.get("fixed")).isEqualTo(Amount.of(25));
+            assertThat(row.has("base")).isFalse();
+            assertThat(row.has("payment_fixed")).isFalse();
+        });
+    }
+
+    @Test
+    void stillAsksForTheColumnsThatWereAlwaysThere() {
+        archive.with("channel_fee.csv", "channel_id,valid_from,percent,base", B + ",2025-01-01,9.5,PRICE");
+
+        assertThat(errors()).extracting(ArchiveError::column).contains("fixed").doesNotContain("least");
     }
 
     @Test

@@ -22,7 +22,14 @@ final class ArchivePages {
 
     private static String line(Column column) {
         return "| `" + column.name() + "` | " + holds(column) + " | "
-                + (column.presence() == Column.Presence.REQUIRED ? "no" : "yes") + " |\n";
+                + mayBeEmpty(column) + " |\n";
+    }
+
+    private static String mayBeEmpty(Column column) {
+        if (column.later()) {
+            return "yes, or not there";
+        }
+        return column.presence() == Column.Presence.REQUIRED ? "no" : "yes";
     }
 
     private static String holds(Column column) {

@@ -21,6 +21,8 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.util.ReflectionTestUtils;
@@ -247,8 +249,12 @@ class OutboxIT {
         assertStored(2);
     }
 
-    @Test
-    void twoWindowsSendOneAfterTheOther(Browser.Visit visit) {
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void twoWindowsSendOneAfterTheOther(boolean locks, Browser.Visit visit) {
+        if (!locks) {
+            visit.context().addInitScript("Object.defineProperty(Navigator.prototype, 'locks', { value: undefined })");
+        }
         Page first = ready(visit);
         Page second = visit.context().newPage();
         second.navigate(first.url());

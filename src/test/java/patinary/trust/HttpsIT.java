@@ -34,6 +34,7 @@ import patinary.testing.TestDatabase;
 /** The packed program with HTTPS of its own: a client that trusts its authority alone, and a browser on another name. */
 class HttpsIT {
 
+    private static final List<String> PHONE_PAGES = List.of("/buy", "/stall", "/bench/now", "/waiting");
     private static final String NAME = "workroom.local";
 
     @TempDir
@@ -140,8 +141,10 @@ class HttpsIT {
         assertThat(visit.context().cookies())
                 .singleElement()
                 .satisfies(cookie -> assertThat(cookie.secure).isTrue());
-        for (String path : phonePages(page)) {
-            assertThat(visit.open(path).locator(".plain-way").count()).as(path).isZero();
+        for (String path : PHONE_PAGES) {
+            assertThat(visit.open(path).locator("main h1").count()).as(path).isOne();
+            assertThat(page.url()).endsWith(path);
+            assertThat(page.locator(".plain-way").count()).as(path).isZero();
             // Its own script registers it; without trust in the certificate the browser would refuse.
             assertThat(page.evaluate("navigator.serviceWorker.ready.then(worker => worker.scope)"))
                     .isEqualTo("https://" + NAME + ":" + securePort + "/");
@@ -149,14 +152,6 @@ class HttpsIT {
         visit.open("/trust");
         visit.look("trust-secure");
         assertThat(againstInstalling(visit)).isEmpty();
-    }
-
-    /** Those that this build of the shop has. */
-    private static List<String> phonePages(Page page) {
-        return java.util.stream.Stream.of("/buy", "/stall", "/bench/now", "/waiting")
-                .filter(path -> page.evaluate("path => fetch(path).then(answer => answer.status)", path)
-                        .equals(200))
-                .toList();
     }
 
     private static void signIn(Browser.Visit visit, String start) {
@@ -199,7 +194,7 @@ class HttpsIT {
         visit.look("trust-plain");
         assertThat(againstInstalling(visit)).contains("not-from-secure-origin");
         signIn(visit, "http://" + NAME + ":" + program.port());
-        for (String path : phonePages(page)) {
+        for (String path : PHONE_PAGES) {
             assertThat(visit.open(path).locator(".plain-way").isVisible())
                     .as(path)
                     .isTrue();

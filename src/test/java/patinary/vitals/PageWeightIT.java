@@ -8,7 +8,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.LoadState;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -24,6 +23,7 @@ import patinary.testing.ShopTest;
 class PageWeightIT {
 
     private static final int MOST_BYTES = 100_000;
+    private static final int MOST_SCRIPT = 50_000;
     private static final int MOST_REQUESTS = 8;
     private static final Set<String> FILES = Set.of("Stylesheet", "Script", "Image");
 
@@ -35,13 +35,13 @@ class PageWeightIT {
         archive.load(Path.of("db", "demo"), Progress.SILENT);
         Page signedIn = visit.signIn();
         String start = signedIn.url().replaceFirst("(//[^/]+).*", "$1");
-        List<String> pages = PhonePages.thatAnswer(signedIn);
-        assertThat(pages).isNotEmpty();
-        for (String path : pages) {
+        for (String path : PhonePages.ALL) {
             try (BrowserContext fresh = visit.context().browser().newContext(new NewContextOptions())) {
                 fresh.addCookies(visit.context().cookies());
                 Traffic first = open(fresh, start + path);
                 assertThat(first.bytes()).as(path + ": " + first.asked()).isBetween(1000L, (long) MOST_BYTES);
+                System.out.printf("%s: %d bytes, %d of them script%n", path, first.bytes(), script(first));
+                assertThat(script(first)).as("script of " + path).isBetween(1000L, (long) MOST_SCRIPT);
                 assertThat(first.requests()).as(path + ": " + first.asked()).isBetween(1, MOST_REQUESTS);
                 Traffic second = open(fresh, start + path);
                 assertThat(second.asked().values())
@@ -53,10 +53,18 @@ class PageWeightIT {
         }
     }
 
+    private static long script(Traffic traffic) {
+        return traffic.asked().values().stream()
+                .filter(one -> one.type().equals("Script"))
+                .mapToLong(Traffic.Asked::bytes)
+                .sum();
+    }
+
     private static Traffic open(BrowserContext context, String url) {
         try (Page page = context.newPage()) {
             Traffic traffic = new Traffic(page);
-            page.navigate(url);
+            assertThat(page.navigate(url).status()).as(url).isEqualTo(200);
+            assertThat(page.url()).isEqualTo(url);
             page.waitForLoadState(LoadState.NETWORKIDLE);
             return traffic;
         }

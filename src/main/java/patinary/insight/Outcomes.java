@@ -1,0 +1,99 @@
+package patinary.insight;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.shop.Aims;
+import patinary.shop.CurrentAims;
+import patinary.shop.CurrentShop;
+
+/** Reads what became of the pieces, already added up by kind and style, and works out what to pay. */
+@Repository
+@Transactional(readOnly = true)
+class Outcomes {
+
+    /** Only pieces whose full time is over count as tried: neither the young unsold ones nor the young sold ones. */
+    private static final String CELLS = """
+            select o.kind_id, o.kind, o.style_id, o.style, count(*) as pieces,
+                   sum(case when o.clock_from <= cast(:full as date) then 1 else 0 end) as tried,
+                   sum(case when o.clock_from <= cast(:full as date)
+                        and o.sold_on <= o.clock_from + cast(:days as integer) then 1 else 0 end) as sold_in_time,
+                   count(o.net_minor) as sold,
+                   coalesce(sum(cast(o.net_minor as numeric(30, 0))), 0) as net_sum,
+                   coalesce(sum(cast(o.net_minor as numeric(30, 0)) * o.net_minor), 0) as net_squares,
+                   sum(case when o.worked then 1 else 0 end) as worked,
+                   coalesce(sum(case when o.worked then cast(o.supplies_minor as numeric(30, 0)) end), 0) as supplies_sum,
+                   coalesce(sum(case when o.worked
+                        then cast(o.supplies_minor as numeric(30, 0)) * o.supplies_minor end), 0) as supplies_squares,
+                   coalesce(sum(case when o.worked then o.minutes end), 0) as minutes_sum,
+                   coalesce(sum(case when o.worked then o.minutes * o.minutes end), 0) as minutes_squares
+            from piece_outcome o
+            group by o.kind_id, o.kind, o.style_id, o.style
+            order by o.kind, o.style""";
+
+    private record Cell(
+            @Nullable UUID kindId,
+            String kind,
+            @Nullable UUID styleId,
+            String style,
+            long pieces,
+            long tried,
+            long soldInTime,
+            long sold,
+            BigDecimal netSum,
+            BigDecimal netSquares,
+            long worked,
+            BigDecimal suppliesSum,
+            BigDecimal suppliesSquares,
+            BigDecimal minutesSum,
+            BigDecimal minutesSquares) {
+
+        PayRow.Group group() {
+            return new PayRow.Group(kindId, kind, styleId, style);
+        }
+
+        Pool pool() {
+            return new Pool(
+                    pieces,
+                    new Tries(tried, soldInTime),
+                    new Moments(sold, netSum, netSquares),
+                    new Moments(worked, suppliesSum, suppliesSquares),
+                    new Moments(worked, minutesSum, minutesSquares));
+        }
+    }
+
+    private final JdbcClient jdbc;
+    private final CurrentShop shop;
+    private final CurrentAims aims;
+
+    Outcomes(JdbcClient jdbc, CurrentShop shop, CurrentAims aims) {
+        this.jdbc = jdbc;
+        this.shop = shop;
+        this.aims = aims;
+    }
+
+    /** The whole shop first; empty where there is no piece. */
+    List<PayRow> whatToPay() {
+        Aims now = aims.get();
+        Map<PayRow.Group, Pool> cells = cells(shop.today(), now.horizonDays());
+        return cells.isEmpty() ? List.of() : WhatToPay.rows(cells, now, shop.hourlyRate());
+    }
+
+    Map<PayRow.Group, Pool> cells(LocalDate today, int horizonDays) {
+        Map<PayRow.Group, Pool> cells = new LinkedHashMap<>();
+        jdbc.sql(CELLS)
+                .param("full", today.minusDays(horizonDays))
+                .param("days", horizonDays)
+                .query(Cell.class)
+                .list()
+                .forEach(cell -> cells.merge(cell.group(), cell.pool(), Pool::plus));
+        return cells;
+    }
+}

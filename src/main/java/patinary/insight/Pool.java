@@ -1,0 +1,24 @@
+package patinary.insight;
+
+/**
+ * What is known of a group of pieces.
+ *
+ * @param pieces all there are
+ * @param tries pieces that had their full time on offer
+ * @param net what sold pieces left of their sales, in minor units
+ * @param supplies used on finished pieces, in minor units
+ * @param minutes spent on finished pieces
+ */
+record Pool(long pieces, Tries tries, Moments net, Moments supplies, Moments minutes) {
+
+    static final Pool NONE = new Pool(0, Tries.NONE, Moments.NONE, Moments.NONE, Moments.NONE);
+
+    Pool plus(Pool other) {
+        return new Pool(
+                pieces + other.pieces,
+                tries.plus(other.tries),
+                net.plus(other.net),
+                supplies.plus(other.supplies),
+                minutes.plus(other.minutes));
+    }
+}

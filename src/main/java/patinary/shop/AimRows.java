@@ -1,0 +1,5 @@
+package patinary.shop;
+
+import org.springframework.data.repository.CrudRepository;
+
+interface AimRows extends CrudRepository<KeptAims, Integer> {}

@@ -1,0 +1,112 @@
+package patinary.insight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+import static patinary.testing.InventedShop.owner;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import patinary.exchange.Progress;
+import patinary.exchange.ShopArchive;
+import patinary.testing.ShopTest;
+
+/** What to pay, on the demo shop's stored rows. Everything is invented. */
+@ShopTest
+class WhatToPayIT {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private ShopArchive archive;
+
+    @Autowired
+    private Outcomes outcomes;
+
+    @Autowired
+    private AdviceList list;
+
+    @Test
+    void anEmptyShopIsToldSo() throws Exception {
+        mvc.perform(get("/moves/what-to-pay").with(owner()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Nothing has been offered")))
+                .andExpect(content().string(not(containsString("??"))));
+    }
+
+    @Test
+    void everyPieceThatTellsSomethingIsCountedOnce() throws Exception {
+        demo();
+        List<PayRow> rows = outcomes.whatToPay();
+        Pool whole = rows.get(0).pool();
+        assertThat(whole.pieces())
+                .isEqualTo(jdbc.sql("select count(*) from piece_outcome")
+                        .query(Long.class)
+                        .single());
+        assertThat(whole.net().count())
+                .isEqualTo(jdbc.sql("select count(*) from piece_state where state = 'SOLD'")
+                        .query(Long.class)
+                        .single());
+        assertThat(whole.net().sum())
+                .isEqualByComparingTo(jdbc.sql("""
+                        select sum(sales_minor + shipping_minor - refunds_minor - fees_minor - postage_minor)
+                        from piece_figures where sold_on is not null""")
+                        .query(BigDecimal.class)
+                        .single());
+        assertThat(whole.tries().sold()).isLessThanOrEqualTo(whole.tries().pieces());
+        assertThat(rows.get(0).most()).isNotNull();
+        mvc.perform(get("/moves/what-to-pay?row=1").with(owner()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Chance that it sells within 180 days")))
+                .andExpect(content().string(not(containsString("??"))));
+        mvc.perform(get("/moves/what-to-pay.csv").with(owner())).andExpect(status().isOk());
+        assertThat(list.rows()).hasSameSizeAs(rows);
+        assertThat(list.rows().get(0).pieces()).isNull();
+        assertThat(list.rows().get(1).pieces()).isEqualTo(rows.get(1).pool().pieces());
+    }
+
+    @Test
+    void whatSheAimsAtIsKeptAndUsed() throws Exception {
+        demo();
+        long before = rowMost();
+        mvc.perform(post("/shop/aims")
+                        .with(owner())
+                        .with(csrf())
+                        .param("version", "-1")
+                        .param("horizonDays", "180")
+                        .param("targetKind", "AMOUNT")
+                        .param("target", "1.00")
+                        .param("priceEndings", ".00 .95"))
+                .andExpect(status().isSeeOther());
+        assertThat(rowMost()).isEqualTo(before - 100);
+        mvc.perform(post("/shop/aims")
+                        .with(owner())
+                        .with(csrf())
+                        .param("version", "0")
+                        .param("horizonDays", "0"))
+                .andExpect(status().isUnprocessableEntity());
+    }
+
+    private long rowMost() {
+        return outcomes.whatToPay().get(0).budget().most().minor();
+    }
+
+    private void demo() throws IOException {
+        archive.load(Path.of("db", "demo"), Progress.SILENT);
+    }
+}
