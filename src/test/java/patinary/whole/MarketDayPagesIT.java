@@ -104,7 +104,8 @@ class MarketDayPagesIT {
         assertThat(phone.locator("#piece-" + tray).isVisible()).isTrue();
         assertThat(phone.locator("dl.facts").textContent()).contains("1 of 6");
         phone.locator("#piece-" + tray).getByText("Came home").tap();
-        phone.waitForCondition(() -> trestle.place(tray).equals("Shelf A"));
+        phone.locator("#piece-" + tray).getByText("Not home", exact()).waitFor();
+        assertThat(trestle.place(tray)).isEqualTo("Shelf A");
         assertThat((List<?>) phone.evaluate(SMALL)).isEmpty();
         picture(phone, "market-day-phone");
 
