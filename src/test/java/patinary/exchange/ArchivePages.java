@@ -21,8 +21,7 @@ final class ArchivePages {
     }
 
     private static String line(Column column) {
-        return "| `" + column.name() + "` | " + holds(column) + " | "
-                + mayBeEmpty(column) + " |\n";
+        return "| `" + column.name() + "` | " + holds(column) + " | " + mayBeEmpty(column) + " |\n";
     }
 
     private static String mayBeEmpty(Column column) {

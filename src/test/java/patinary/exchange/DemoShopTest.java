@@ -43,7 +43,8 @@ class DemoShopTest {
                 .filter(name -> demo.text(name).lines().count() < 2)
                 .forEach(empty::add);
         assertThat(empty)
-                .as("no year is sealed yet, she said nothing of her aims, nothing came from a phone, and photos are drawn at the start")
+                .as(
+                        "no year is sealed yet, she said nothing of her aims, nothing came from a phone, and photos are drawn at the start")
                 .containsExactly("aim.csv", "delivery.csv", "photo.csv", "year_seal.csv");
     }
 

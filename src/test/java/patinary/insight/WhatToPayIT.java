@@ -65,9 +65,7 @@ class WhatToPayIT {
         assertThat(whole.net().sum())
                 .isEqualByComparingTo(jdbc.sql("""
                         select sum(sales_minor + shipping_minor - refunds_minor - fees_minor - postage_minor)
-                        from piece_figures where sold_on is not null""")
-                        .query(BigDecimal.class)
-                        .single());
+                        from piece_figures where sold_on is not null""").query(BigDecimal.class).single());
         assertThat(whole.tries().sold()).isLessThanOrEqualTo(whole.tries().pieces());
         assertThat(rows.get(0).most()).isNotNull();
         mvc.perform(get("/moves/what-to-pay?row=1").with(owner()))

@@ -22,7 +22,10 @@ final class SlipRates {
         SlipRates rates = new SlipRates();
         for (int layout = 0; layout < LAYOUTS; layout++) {
             DrawnSlip truth = new DrawnSlip(layout);
-            rates.count(layout, truth, SlipReader.read(WordTable.read(program.read(SlipPicture.prepare(truth.photo(), steps)))));
+            rates.count(
+                    layout,
+                    truth,
+                    SlipReader.read(WordTable.read(program.read(SlipPicture.prepare(truth.photo(), steps)))));
         }
         return rates;
     }
@@ -41,9 +44,12 @@ final class SlipRates {
         linesRight += right;
         extra += left.size();
         left.forEach(item -> wrong.add(layout + " extra " + item));
-        totalRight += note(read.total() != null && read.total() == truth.total, layout + " total " + truth.total + " " + read.total());
+        totalRight += note(
+                read.total() != null && read.total() == truth.total,
+                layout + " total " + truth.total + " " + read.total());
         dateRight += note(read.dates().contains(truth.date), layout + " date " + truth.date + " " + read.dates());
-        shopRight += note(read.shop().equalsIgnoreCase(truth.shop), layout + " shop " + truth.shop + " / " + read.shop());
+        shopRight +=
+                note(read.shop().equalsIgnoreCase(truth.shop), layout + " shop " + truth.shop + " / " + read.shop());
     }
 
     private int note(boolean right, String what) {
