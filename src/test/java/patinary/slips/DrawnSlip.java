@@ -20,8 +20,16 @@ final class DrawnSlip {
     private static final List<String> SHOPS = List.of(
             "Harbor Lane Thrift", "Old Mill Attic", "Tin Lantern Barn", "Second Cup House", "Brass Button Market");
     private static final List<String> THINGS = List.of(
-            "Oak side table", "Brass candle holder", "Blue glass vase", "Picture frame", "Wicker basket",
-            "Small mirror", "Paint brush set", "Chalk paint 500 ml", "Wooden tray", "Enamel jug");
+            "Oak side table",
+            "Brass candle holder",
+            "Blue glass vase",
+            "Picture frame",
+            "Wicker basket",
+            "Small mirror",
+            "Paint brush set",
+            "Chalk paint 500 ml",
+            "Wooden tray",
+            "Enamel jug");
     private static final List<String> FONTS =
             List.of("DejaVu Sans Mono", "Liberation Mono", "DejaVu Sans", "Liberation Sans", "DejaVu Serif");
 
@@ -103,7 +111,8 @@ final class DrawnSlip {
     }
 
     private String written() {
-        String month = date.getMonth().name().substring(0, 1) + date.getMonth().name().substring(1, 3).toLowerCase(Locale.ROOT);
+        String month = date.getMonth().name().substring(0, 1)
+                + date.getMonth().name().substring(1, 3).toLowerCase(Locale.ROOT);
         return switch (layout % 5) {
             case 0 -> date.toString();
             case 1 -> "%02d/%02d/%d".formatted(date.getMonthValue(), date.getDayOfMonth(), date.getYear());
@@ -133,7 +142,8 @@ final class DrawnSlip {
             pen.drawString(row[1], right, y);
             if (layout % 7 == 3 && !row[1].isEmpty()) {
                 int from = 70 + pen.getFontMetrics().stringWidth(row[0]);
-                int dots = Math.max(0, (right - 20 - from) / pen.getFontMetrics().charWidth('.'));
+                int dots =
+                        Math.max(0, (right - 20 - from) / pen.getFontMetrics().charWidth('.'));
                 pen.drawString(".".repeat(dots), from, y);
             }
         }

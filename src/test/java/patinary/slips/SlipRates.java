@@ -9,6 +9,7 @@ import java.util.Set;
 final class SlipRates {
 
     static final int LAYOUTS = 24;
+    static final int LINES_AT_LEAST = 80;
 
     int lines;
     int linesRight;
@@ -22,7 +23,10 @@ final class SlipRates {
         SlipRates rates = new SlipRates();
         for (int layout = 0; layout < LAYOUTS; layout++) {
             DrawnSlip truth = new DrawnSlip(layout);
-            rates.count(layout, truth, SlipReader.read(WordTable.read(program.read(SlipPicture.prepare(truth.photo(), steps)))));
+            rates.count(
+                    layout,
+                    truth,
+                    SlipReader.read(WordTable.read(program.read(SlipPicture.prepare(truth.photo(), steps)))));
         }
         return rates;
     }
@@ -41,9 +45,12 @@ final class SlipRates {
         linesRight += right;
         extra += left.size();
         left.forEach(item -> wrong.add(layout + " extra " + item));
-        totalRight += note(read.total() != null && read.total() == truth.total, layout + " total " + truth.total + " " + read.total());
+        totalRight += note(
+                read.total() != null && read.total() == truth.total,
+                layout + " total " + truth.total + " " + read.total());
         dateRight += note(read.dates().contains(truth.date), layout + " date " + truth.date + " " + read.dates());
-        shopRight += note(read.shop().equalsIgnoreCase(truth.shop), layout + " shop " + truth.shop + " / " + read.shop());
+        shopRight +=
+                note(read.shop().equalsIgnoreCase(truth.shop), layout + " shop " + truth.shop + " / " + read.shop());
     }
 
     private int note(boolean right, String what) {
