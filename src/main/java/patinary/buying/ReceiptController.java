@@ -114,7 +114,8 @@ class ReceiptController {
             response.setStatus(422);
             return page(model, change);
         }
-        Ids.read(form.photo).ifPresent(photo -> photos.give(photo, outcome.draft().id()));
+        Ids.read(form.photo)
+                .ifPresent(photo -> photos.give(photo, outcome.draft().id()));
         Notice.next(redirect, change ? "buying.receipt.changed" : "buying.receipt.recorded");
         return "redirect:/receipts/" + outcome.draft().id();
     }

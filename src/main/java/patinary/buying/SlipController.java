@@ -28,8 +28,7 @@ class SlipController {
     private final ReceiptFill fill;
     private final ReceiptChoices choices;
 
-    SlipController(
-            SlipDesk slips, PaperPhotos photos, Sources sources, ReceiptFill fill, ReceiptChoices choices) {
+    SlipController(SlipDesk slips, PaperPhotos photos, Sources sources, ReceiptFill fill, ReceiptChoices choices) {
         this.slips = slips;
         this.photos = photos;
         this.sources = sources;

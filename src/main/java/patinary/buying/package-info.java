@@ -1,6 +1,18 @@
 /** Sources, receipts, returns to suppliers and bills paid. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "phone", "photos", "pieces", "slips", "supplies"})
+@ApplicationModule(
+        allowedDependencies = {
+            "money",
+            "measure",
+            "ledger",
+            "shop",
+            "web",
+            "phone",
+            "photos",
+            "pieces",
+            "slips",
+            "supplies"
+        })
 package patinary.buying;
 
 import org.jspecify.annotations.NullMarked;

@@ -34,7 +34,8 @@ public record Slip(
         if (total == null) {
             return false;
         }
-        long lines = items.stream().mapToLong(item -> item.net() - item.discount()).sum();
+        long lines =
+                items.stream().mapToLong(item -> item.net() - item.discount()).sum();
         long before = lines - (discount == null ? 0 : discount);
         return before == total || before + (tax == null ? 0 : tax) == total;
     }

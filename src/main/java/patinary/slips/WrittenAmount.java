@@ -25,14 +25,15 @@ record WrittenAmount(long minor, String before) {
         }
         long whole = Long.parseLong(found.group("whole").replaceAll("\\D", ""));
         long minor = whole * 100 + Long.parseLong(found.group("cents"));
-        boolean negative = found.group("minus") != null
-                || found.group("minusTwo") != null
-                || found.group("minusAfter") != null;
+        boolean negative =
+                found.group("minus") != null || found.group("minusTwo") != null || found.group("minusAfter") != null;
         return Optional.of(new WrittenAmount(negative ? -minor : minor, tidy(found.group("before"))));
     }
 
     /** Without the dots that lead the eye to the price. */
     static String tidy(String text) {
-        return text.replaceAll("[.\\u2026_\\u00b7]{2,}.*$", "").replaceAll("[\\s.:=_$\\u20ac\\u00a3-]+$", "").strip();
+        return text.replaceAll("[.\\u2026_\\u00b7]{2,}.*$", "")
+                .replaceAll("[\\s.:=_$\\u20ac\\u00a3-]+$", "")
+                .strip();
     }
 }

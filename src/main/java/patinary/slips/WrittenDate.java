@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 /** Finds a date in a line. Where day and month could be either way round, both are given. */
 final class WrittenDate {
 
-    private static final Pattern YEAR_FIRST = Pattern.compile("(?<!\\d)(20\\d{2})[-/.](\\d{1,2})[-/.](\\d{1,2})(?!\\d)");
+    private static final Pattern YEAR_FIRST =
+            Pattern.compile("(?<!\\d)(20\\d{2})[-/.](\\d{1,2})[-/.](\\d{1,2})(?!\\d)");
     private static final Pattern NUMBERS =
             Pattern.compile("(?<!\\d)(\\d{1,2})\\s?([-/.])\\s?(\\d{1,2})\\s?\\2\\s?(20\\d{2}|\\d{2})(?!\\d)");
     private static final Pattern DAY_NAME =
