@@ -5,7 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * An amount at the end of a line, with two decimals after a point or a comma.
+ * An amount at the end of a line, with two decimals after a point or a comma, which is sometimes
+ * misread as a colon.
  *
  * @param minor in hundredths, negative where a minus stands before or after it
  * @param before what the line says before it
@@ -14,12 +15,12 @@ record WrittenAmount(long minor, String before) {
 
     private static final Pattern AT_END = Pattern.compile(
             "(?<before>.*?)(?<minus>[-\\u2013\\u2014\\u2212]\\s?)?[$\\u20ac\\u00a3]?\\s?(?<minusTwo>[-\\u2013\\u2014\\u2212])?"
-                    + "(?<whole>\\d{1,3}(?:[.,' ]\\d{3})+|\\d{1,6})\\s?[.,]\\s?(?<cents>\\d{2})"
+                    + "(?<!\\d)(?<!\\d[.,/])(?<whole>\\d{1,3}(?:[.,']\\d{3})+|\\d{1,6})\\s?[.,:]\\s?(?<cents>\\d{2})"
                     + "\\s?(?<minusAfter>[-\\u2013\\u2014\\u2212])?\\s?(?:[$\\u20ac\\u00a3]|EUR|USD)?(?:\\s[A-Z*])?$");
 
     static Optional<WrittenAmount> atEnd(String line) {
         Matcher found = AT_END.matcher(line.strip());
-        if (!found.matches() || endsInsideNumber(found.group("before"))) {
+        if (!found.matches()) {
             return Optional.empty();
         }
         long whole = Long.parseLong(found.group("whole").replaceAll("\\D", ""));
@@ -27,11 +28,6 @@ record WrittenAmount(long minor, String before) {
         boolean negative =
                 found.group("minus") != null || found.group("minusTwo") != null || found.group("minusAfter") != null;
         return Optional.of(new WrittenAmount(negative ? -minor : minor, tidy(found.group("before"))));
-    }
-
-    private static boolean endsInsideNumber(String before) {
-        return !before.isEmpty()
-                && (Character.isDigit(before.charAt(before.length() - 1)) || before.matches(".*\\d[.,/]$"));
     }
 
     /** Without the dots that lead the eye to the price. */

@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.Random;
 
 /** An invented slip drawn by the test, with the truth about it, and a photo's faults put on it by a seeded generator. */
-final class DrawnSlip {
+public final class DrawnSlip {
 
     private static final List<String> SHOPS = List.of(
             "Harbor Lane Thrift", "Old Mill Attic", "Tin Lantern Barn", "Second Cup House", "Brass Button Market");
@@ -41,7 +41,7 @@ final class DrawnSlip {
     private final int layout;
     private final Random random;
 
-    DrawnSlip(int layout) {
+    public DrawnSlip(int layout) {
         this.layout = layout;
         random = new Random(4_100 + layout);
         shop = SHOPS.get(layout % SHOPS.size());
@@ -123,7 +123,7 @@ final class DrawnSlip {
     }
 
     /** The slip as a photo shows it: leaning up to 3 degrees, blurred, noisy, lit from one side. */
-    BufferedImage photo() {
+    public BufferedImage photo() {
         int width = layout % 2 == 0 ? 760 : 1_000;
         Font font = new Font(FONTS.get(layout % FONTS.size()), Font.PLAIN, layout % 2 == 0 ? 25 : 27);
         BufferedImage picture = new BufferedImage(width, 120 + rows.size() * 42, BufferedImage.TYPE_BYTE_GRAY);

@@ -9,6 +9,7 @@ import java.util.Set;
 final class SlipRates {
 
     static final int LAYOUTS = 24;
+    static final int LINES_AT_LEAST = 84;
 
     int lines;
     int linesRight;
