@@ -58,6 +58,7 @@ class CommandsIT {
     private Ended run(String... words) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         database.forEach(property -> command.add("-D" + property));
         command.addAll(List.of("-jar", System.getProperty("patinary.jar"), "--data=" + folder.resolve("data")));
         command.addAll(List.of(words));

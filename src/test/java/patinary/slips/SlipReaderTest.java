@@ -13,9 +13,20 @@ class SlipReaderTest {
     @Test
     void readsLinesDiscountsTaxAndTotal() {
         Slip slip = read(
-                "Tin Lantern Barn", "Date: 2026-03-28", "Oak table 12.00", "Markdown -0.50", "3 x Jug $4.50",
-                "Basket 2 @ 2,10 4,20", "Blue vase", "2 x 1.25 2.50", "Subtotal 22.70", "Discount -2.00",
-                "Sales tax 7% 1:45", "TOTAL $22.15", "Cash 30.00", "Change 7.85");
+                "Tin Lantern Barn",
+                "Date: 2026-03-28",
+                "Oak table 12.00",
+                "Markdown -0.50",
+                "3 x Jug $4.50",
+                "Basket 2 @ 2,10 4,20",
+                "Blue vase",
+                "2 x 1.25 2.50",
+                "Subtotal 22.70",
+                "Discount -2.00",
+                "Sales tax 7% 1:45",
+                "TOTAL $22.15",
+                "Cash 30.00",
+                "Change 7.85");
         assertThat(slip.shop()).isEqualTo("Tin Lantern Barn");
         assertThat(slip.dates()).containsExactly(LocalDate.of(2026, 3, 28));
         assertThat(slip.items())
@@ -47,7 +58,8 @@ class SlipReaderTest {
     @Test
     void garbledRowsOfTheTableAreLeftOut() {
         String good = "5\t1\t1\t1\t1\t1\t10\t20\t30\t12\t91.5\tOak";
-        List<SlipLine> lines = WordTable.read("level\tpage\n" + good + "\n5\t1\t1\t1\t1\t2\tx\t20\t30\t12\t91\tbad\n5\t1");
+        List<SlipLine> lines =
+                WordTable.read("level\tpage\n" + good + "\n5\t1\t1\t1\t1\t2\tx\t20\t30\t12\t91\tbad\n5\t1");
         assertThat(lines).hasSize(1);
         assertThat(lines.get(0).text()).isEqualTo("Oak");
     }

@@ -18,9 +18,7 @@ class SlipReadingTest {
         need(program);
         SlipRates rates = SlipRates.measure(program, EnumSet.allOf(SlipPicture.Step.class));
         System.out.println(rates);
-        assertThat(rates.linesRight)
-                .as(rates + " " + rates.wrong)
-                .isGreaterThanOrEqualTo(SlipRates.LINES_AT_LEAST);
+        assertThat(rates.linesRight).as(rates + " " + rates.wrong).isGreaterThanOrEqualTo(SlipRates.LINES_AT_LEAST);
         assertThat(rates.extra).as(rates + " " + rates.wrong).isLessThanOrEqualTo(5);
         assertThat(rates.totalRight).as(rates + " " + rates.wrong).isGreaterThanOrEqualTo(19);
         assertThat(rates.dateRight).as(rates + " " + rates.wrong).isGreaterThanOrEqualTo(22);
