@@ -67,7 +67,7 @@ class WhatToPayIT {
                         select sum(sales_minor + shipping_minor - refunds_minor - fees_minor - postage_minor)
                         from piece_figures where sold_on is not null""").query(BigDecimal.class).single());
         assertThat(whole.tries().sold()).isLessThanOrEqualTo(whole.tries().pieces());
-        assertThat(rows.get(0).most()).isNotNull();
+        assertThat(rows.get(0).budget()).isNotNull();
         mvc.perform(get("/moves/what-to-pay?row=1").with(owner()))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("Chance that it sells within 180 days")))

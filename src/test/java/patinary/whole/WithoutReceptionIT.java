@@ -212,8 +212,9 @@ class WithoutReceptionIT {
         page.tap(paint + "[data-step='1']");
         page.tap("label:has(#ready-" + bench.box + ")");
         page.evaluate("""
-                () => { const clock = JSON.parse(localStorage.getItem("bench-clock"));
-                  localStorage.setItem("bench-clock", JSON.stringify({ ...clock, since: clock.since - 25 * 60000 })); }""");
+                () => { const name = Object.keys(localStorage).find(key => key.startsWith("bench-clock-") && localStorage.getItem(key) !== "null");
+                  const clock = JSON.parse(localStorage.getItem(name));
+                  localStorage.setItem(name, JSON.stringify({ ...clock, since: clock.since - 25 * 60000 })); }""");
         page.reload();
         assertThat(page.locator("[data-clock-words]")).containsText("25 min");
         assertThat(page.locator("#piece-" + bench.crate)).isChecked();
