@@ -167,9 +167,8 @@ class NowPagesIT {
 
     /** The page once it would also open without reception. */
     private Page ready(Browser.Visit visit) {
-        Page page = visit.open("/bench/now");
-        page.waitForFunction(
-                "() => navigator.serviceWorker.controller && (window.outbox.lists()['bench-pieces'] || []).length > 0");
+        Page page = visit.openToStay("/bench/now");
+        page.waitForFunction("() => (window.outbox.lists()['bench-pieces'] || []).length > 0");
         return page;
     }
 

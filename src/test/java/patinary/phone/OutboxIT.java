@@ -360,8 +360,7 @@ class OutboxIT {
     /** From the second visit on the pages open without reception and without a sign-in, and show nothing of the shop. */
     @Test
     void thePagesOpenSignedOutAndWithoutReception(Browser.Visit visit) {
-        Page page = visit.open("/waiting");
-        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+        Page page = visit.openToStay("/waiting");
         visit.context().setOffline(true);
         page.reload();
         assertThat(page.locator("h1")).hasText("Waiting to be sent");
@@ -379,9 +378,8 @@ class OutboxIT {
 
     private Page ready(Browser.Visit visit) {
         visit.signIn();
-        Page page = visit.open("/probe");
-        page.waitForFunction(
-                "() => navigator.serviceWorker.controller !== null && window.outbox.lists().probe !== undefined");
+        Page page = visit.openToStay("/probe");
+        page.waitForFunction("() => window.outbox.lists().probe !== undefined");
         return page;
     }
 

@@ -110,6 +110,19 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         return running;
     }
 
+    /**
+     * Waits until a page of the phone would also open without reception. A page that was loading while the worker began
+     * stays without it, so it is opened once more: the guide promises the second visit.
+     */
+    public static Page toStay(Page page) {
+        page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
+        if (Boolean.TRUE.equals(page.evaluate("() => navigator.serviceWorker.controller === null"))) {
+            page.reload();
+        }
+        page.waitForFunction("() => navigator.serviceWorker.controller !== null");
+        return page;
+    }
+
     /** One person's stay in the shop, with her own cookies. */
     public static final class Visit {
 
@@ -140,6 +153,11 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         public Page open(String path) {
             page.navigate(start + path);
             return page;
+        }
+
+        /** Goes to a page of the phone and comes back when it would also open without reception. */
+        public Page openToStay(String path) {
+            return toStay(open(path));
         }
 
         /** Signs the invented owner in, by the page. */

@@ -274,6 +274,7 @@ class WithoutReceptionIT {
         signIn(page);
         page.waitForURL(start + "/");
         page.navigate(path);
+        Browser.toStay(page);
         until(page, READY, true);
         phone.clearCookies();
         phone.setOffline(true);
