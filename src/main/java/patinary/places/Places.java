@@ -12,7 +12,7 @@ import patinary.web.Window;
 
 /**
  * Shelves, boxes and stalls. A place is the word that stands with its pieces and nothing else: it is there from the
- * first piece put there until the last one leaves; docs/decisions/0012-places-and-packing.md.
+ * first piece put there until the last one leaves; docs/decisions/0011-places-and-packing.md.
  */
 @Service
 public class Places {
