@@ -126,7 +126,7 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
     /** One person's stay in the shop, with her own cookies. */
     public static final class Visit {
 
-        private static final double PATIENCE = 30_000;
+        private static final double PATIENCE = 60_000;
         private static final Path PICTURES = Path.of("target", "screenshots");
 
         private final BrowserContext context;
