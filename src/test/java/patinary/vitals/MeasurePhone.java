@@ -138,7 +138,8 @@ final class MeasurePhone {
                 settle(page);
             }
         }
-        Locator kept = page.locator("form[data-outbox] button[type=submit]").first();
+        Locator kept = page.locator("form[data-outbox] button[type=submit]:not([aria-hidden])")
+                .first();
         if (kept.count() > 0 && kept.isVisible()) {
             kept.tap();
             taps++;
