@@ -140,11 +140,7 @@ class BuyController {
         model.addAttribute("uses", USES);
         model.addAttribute("settlements", SETTLEMENTS);
         model.addAttribute("mostRounding", ReceiptReader.Difference.MOST_ROUNDING);
-        model.addAttribute(
-                "days",
-                List.of(ReceiptForm.TODAY, ReceiptForm.YESTERDAY, ReceiptForm.OTHER).stream()
-                        .map(day -> Choice.said(day, "buying.day." + day))
-                        .toList());
+        model.addAttribute("days", ReceiptChoices.days());
         return "buying/buy";
     }
 

@@ -1,6 +1,5 @@
 package patinary.buying;
 
-import java.util.function.Supplier;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import patinary.phone.PhoneList;
@@ -9,41 +8,33 @@ import patinary.phone.PhoneList;
 @Configuration(proxyBeanMethods = false)
 class BuyPhoneLists {
 
-    private record Kept(String name, Supplier<Object> from) implements PhoneList {
-
-        @Override
-        public Object rows() {
-            return from.get();
-        }
-    }
-
     @Bean
     PhoneList kindsOnPhone(BuyLists lists) {
-        return new Kept("kinds", lists::kinds);
+        return PhoneList.of("kinds", lists::kinds);
     }
 
     @Bean
     PhoneList stylesOnPhone(BuyLists lists) {
-        return new Kept("styles", lists::styles);
+        return PhoneList.of("styles", lists::styles);
     }
 
     @Bean
     PhoneList sourcesOnPhone(BuyLists lists) {
-        return new Kept("sources", lists::sources);
+        return PhoneList.of("sources", lists::sources);
     }
 
     @Bean
     PhoneList percentsOnPhone(BuyLists lists) {
-        return new Kept("percents", lists::percents);
+        return PhoneList.of("percents", lists::percents);
     }
 
     @Bean
     PhoneList paidOnPhone(BuyLists lists) {
-        return new Kept("paid", lists::paid);
+        return PhoneList.of("paid", lists::paid);
     }
 
     @Bean
     PhoneList moneyOnPhone(BuyLists lists) {
-        return new Kept("money", lists::money);
+        return PhoneList.of("money", lists::money);
     }
 }

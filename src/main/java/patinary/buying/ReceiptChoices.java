@@ -66,11 +66,14 @@ class ReceiptChoices {
                         .map(style -> Choice.named(style.id().toString(), style.name()))
                         .toList());
         model.addAttribute("trips", trips());
-        model.addAttribute(
-                "days",
-                List.of(ReceiptForm.TODAY, ReceiptForm.YESTERDAY, ReceiptForm.OTHER).stream()
-                        .map(day -> Choice.said(day, "buying.day." + day))
-                        .toList());
+        model.addAttribute("days", days());
+    }
+
+    /** The quick answers to when it was bought. */
+    static List<Choice> days() {
+        return List.of(ReceiptForm.TODAY, ReceiptForm.YESTERDAY, ReceiptForm.OTHER).stream()
+                .map(day -> Choice.said(day, "buying.day." + day))
+                .toList();
     }
 
     /** The money place that the receipt typed last was paid from, or empty. */

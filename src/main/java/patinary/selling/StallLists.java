@@ -2,7 +2,6 @@ package patinary.selling;
 
 import java.util.List;
 import java.util.UUID;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -23,17 +22,9 @@ class StallLists {
     /** A choice of a form; {@code usual} marks what is chosen where the phone remembers nothing. */
     record Option(String value, String text, boolean usual, boolean passes) {}
 
-    private record Rows(String name, Supplier<Object> reading) implements PhoneList {
-
-        @Override
-        public Object rows() {
-            return reading.get();
-        }
-    }
-
     @Bean
     PhoneList stallOffers(StallGoods goods) {
-        return new Rows(
+        return PhoneList.of(
                 "offers",
                 () -> goods.all().stream()
                         .map(ware ->
@@ -43,7 +34,7 @@ class StallLists {
 
     @Bean
     PhoneList stallChannels(ChannelBook channels, StallDesk desk) {
-        return new Rows("channels", () -> {
+        return PhoneList.of("channels", () -> {
             String usual = desk.blank().channel;
             return channels.all().stream()
                     .map(channel -> new Option(
@@ -57,7 +48,7 @@ class StallLists {
 
     @Bean
     PhoneList stallPlaces(MoneyChoices money, StallDesk desk) {
-        return new Rows("cashplaces", () -> {
+        return PhoneList.of("cashplaces", () -> {
             String usual = desk.blank().place;
             return money.choices().stream()
                     .map(place -> new Option(place.value(), place.text(), usual.equals(place.value()), false))
