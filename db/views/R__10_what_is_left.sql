@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- What is left of supplies and of money, and what is owed; all from the postings.
 -- Views depend on views of lower numbers: after changing one, change the later files too, so that they are made anew.
 

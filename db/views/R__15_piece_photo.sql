@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- The picture of each piece: the first of its photos, in the order she put them in. A piece without a photo has no row.
 -- The picture itself is served at /photos/{photo_id}/small, /middle and /full.
 

@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- What each thing on a sale earned and cost. What belongs to a sale as a whole (postage, shipping given back, fee
 -- returned) is shared over its things by price, equally where every price is zero; running totals are rounded and
 -- their differences taken, so that the shares add up to the cent. Every thing sold has its row, also one that was given
@@ -5,96 +7,98 @@
 
 drop view if exists sale_part cascade;
 
+-- Everything is gathered in one pass and added up by sale and thing, and not joined from sums of its own: H2 works out a
+-- joined sum again for every row. The row of a sale without a thing carries what belongs to the sale as a whole.
 create view sale_part as
-with part as (
-    select p.sale_id,
-           p.piece_id,
-           p.supply_id,
-           cast(-sum(case when p.account = 'SALES' then p.amount_minor else 0 end) as bigint) as price_minor,
-           cast(-sum(case when p.account = 'SHIPPING_CHARGED' then p.amount_minor else 0 end) as bigint) as shipping_minor,
-           cast(sum(case when p.account = 'FEES' then p.amount_minor else 0 end) as bigint) as fee_minor,
-           cast(sum(case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end) as bigint) as retail_minor
-    from (select s.id as sale_id, po.piece_id, po.supply_id, po.account, po.amount_minor
-          from posting po
-          join sale s on s.id = po.document_id
-          where po.piece_id is not null or po.supply_id is not null
-          union all
-          select sp.sale_id, sp.piece_id, cast(null as uuid), 'SALES', 0
-          from sale_piece sp
-          union all
-          select sl.sale_id, cast(null as uuid), sl.supply_id, 'SALES', 0
-          from sale_line sl
-          where sl.supply_id is not null) p
-    group by p.sale_id, p.piece_id, p.supply_id
-),
-whole as (
-    select p.origin_id as sale_id,
-           sum(case when p.account = 'POSTAGE' then p.amount_minor else 0 end) as postage_minor,
-           sum(case when p.account = 'REFUNDS' then p.amount_minor else 0 end) as refund_minor,
-           sum(case when p.account = 'FEES' then p.amount_minor else 0 end) as fee_minor
+with amount as (
+    select po.document_id as sale_id, po.piece_id, po.supply_id, 1 as listed,
+           case when po.account = 'SALES' then -po.amount_minor else 0 end as price_minor,
+           case when po.account = 'SHIPPING_CHARGED' then -po.amount_minor else 0 end as shipping_minor,
+           case when po.account = 'FEES' then po.amount_minor else 0 end as fee_minor,
+           cast(0 as bigint) as postage_minor,
+           cast(0 as bigint) as refund_minor,
+           case when po.account = 'COST_OF_RETAIL' then po.amount_minor else 0 end as cost_minor
+    from posting po
+    join sale s on s.id = po.document_id
+    where po.piece_id is not null or po.supply_id is not null
+    union all
+    select sp.sale_id, sp.piece_id, cast(null as uuid), 1, 0, 0, 0, 0, 0, 0
+    from sale_piece sp
+    union all
+    select sl.sale_id, cast(null as uuid), sl.supply_id, 1, 0, 0, 0, 0, 0, 0
+    from sale_line sl
+    where sl.supply_id is not null
+    union all
+    select p.origin_id, cast(null as uuid), cast(null as uuid), 0, 0, 0,
+           case when p.account = 'FEES' then p.amount_minor else 0 end,
+           case when p.account = 'POSTAGE' then p.amount_minor else 0 end,
+           case when p.account = 'REFUNDS' then p.amount_minor else 0 end, 0
     from posting p
     where p.origin_id is not null and p.piece_id is null and p.supply_id is null
       and p.account in ('POSTAGE', 'REFUNDS', 'FEES')
-    group by p.origin_id
-),
-given_back as (
-    select p.origin_id as sale_id, p.piece_id, p.supply_id,
-           cast(sum(case when p.account = 'REFUNDS' then p.amount_minor else 0 end) as bigint) as refund_minor
+    union all
+    select p.origin_id, p.piece_id, p.supply_id, 0, 0, 0, 0, 0,
+           case when p.account = 'REFUNDS' then p.amount_minor else 0 end,
+           case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end
     from posting p
-    where p.account = 'REFUNDS' and p.origin_id is not null and (p.piece_id is not null or p.supply_id is not null)
-    group by p.origin_id, p.piece_id, p.supply_id
-),
--- Cost that reaches a piece after it was sold, and cost taken back by a return, belong to the last sale before.
-piece_cost as (
-    select cost.sale_id, cost.piece_id, cast(sum(cost.amount_minor) as bigint) as cost_minor
-    from (select p.piece_id,
-                 p.amount_minor,
-                 (select d.id
-                  from sale_piece sp
-                  join document d on d.id = sp.sale_id
-                  where sp.piece_id = p.piece_id and d.doc_date <= p.doc_date
-                  order by d.doc_date desc, d.id desc
-                  fetch first 1 row only) as sale_id
-          from posting p
-          where p.account = 'COST_OF_PIECES') cost
-    group by cost.sale_id, cost.piece_id
-),
-retail_back as (
-    select p.origin_id as sale_id, p.supply_id, cast(sum(p.amount_minor) as bigint) as cost_minor
+    where p.origin_id is not null and (p.account = 'REFUNDS' and (p.piece_id is not null or p.supply_id is not null)
+                                       or p.account = 'COST_OF_RETAIL')
+    union all
+    -- Cost that reaches a piece after it was sold, and cost taken back by a return, belong to the last sale before.
+    select (select d.id
+            from sale_piece sp
+            join document d on d.id = sp.sale_id
+            where sp.piece_id = p.piece_id and d.doc_date <= p.doc_date
+            order by d.doc_date desc, d.id desc
+            fetch first 1 row only),
+           p.piece_id, cast(null as uuid), 0, 0, 0, 0, 0, 0, p.amount_minor
     from posting p
-    where p.account = 'COST_OF_RETAIL' and p.origin_id is not null
-    group by p.origin_id, p.supply_id
+    where p.account = 'COST_OF_PIECES'
+),
+part as (
+    select sale_id, piece_id, supply_id,
+           max(listed) as listed,
+           sum(price_minor) as price_minor,
+           sum(shipping_minor) as shipping_minor,
+           sum(fee_minor) as fee_minor,
+           sum(postage_minor) as postage_minor,
+           sum(refund_minor) as refund_minor,
+           sum(cost_minor) as cost_minor
+    from amount
+    group by sale_id, piece_id, supply_id
 ),
 weighed as (
     select part.*,
-           case when sum(part.price_minor) over (partition by part.sale_id) = 0 then 1 else part.price_minor end as weight,
-           coalesce(cast(part.piece_id as varchar(40)), cast(part.supply_id as varchar(40))) as sort
+           case when piece_id is null and supply_id is null then fee_minor else 0 end as whole_fee_minor,
+           case when piece_id is null and supply_id is null then refund_minor else 0 end as whole_refund_minor,
+           case
+               when listed = 0 then 0
+               when sum(price_minor) over (partition by sale_id) = 0 then 1
+               else price_minor
+           end as weight,
+           coalesce(cast(piece_id as varchar(40)), cast(supply_id as varchar(40)), '') as sort
     from part
 ),
 placed as (
     select weighed.*,
-           cast(sum(weight) over (partition by sale_id) as numeric(30, 4)) as weights,
+           sum(whole_fee_minor) over (partition by sale_id) as fee_of_all,
+           sum(whole_refund_minor) over (partition by sale_id) as refund_of_all,
+           sum(postage_minor) over (partition by sale_id) as postage_of_all,
+           nullif(cast(sum(weight) over (partition by sale_id) as numeric(30, 4)), 0) as weights,
            cast(sum(weight) over (partition by sale_id order by sort rows unbounded preceding) as numeric(30, 4)) as upto
     from weighed
 )
-select placed.sale_id,
-       placed.piece_id,
-       placed.supply_id,
-       placed.price_minor,
-       placed.shipping_minor,
-       cast(placed.fee_minor
-            + round(coalesce(whole.fee_minor, 0) * upto / weights, 0)
-            - round(coalesce(whole.fee_minor, 0) * (upto - weight) / weights, 0) as bigint) as fee_minor,
-       cast(round(coalesce(whole.postage_minor, 0) * upto / weights, 0)
-            - round(coalesce(whole.postage_minor, 0) * (upto - weight) / weights, 0) as bigint) as postage_minor,
-       cast(coalesce(given_back.refund_minor, 0)
-            + round(coalesce(whole.refund_minor, 0) * upto / weights, 0)
-            - round(coalesce(whole.refund_minor, 0) * (upto - weight) / weights, 0) as bigint) as refund_minor,
-       cast(coalesce(piece_cost.cost_minor, 0) + placed.retail_minor
-            + coalesce(retail_back.cost_minor, 0) as bigint) as cost_minor
+select sale_id,
+       piece_id,
+       supply_id,
+       cast(price_minor as bigint) as price_minor,
+       cast(shipping_minor as bigint) as shipping_minor,
+       cast(fee_minor + round(fee_of_all * upto / weights, 0)
+            - round(fee_of_all * (upto - weight) / weights, 0) as bigint) as fee_minor,
+       cast(round(postage_of_all * upto / weights, 0)
+            - round(postage_of_all * (upto - weight) / weights, 0) as bigint) as postage_minor,
+       cast(refund_minor + round(refund_of_all * upto / weights, 0)
+            - round(refund_of_all * (upto - weight) / weights, 0) as bigint) as refund_minor,
+       cast(cost_minor as bigint) as cost_minor
 from placed
-left join whole on whole.sale_id = placed.sale_id
-left join given_back on given_back.sale_id = placed.sale_id
-    and (given_back.piece_id = placed.piece_id or given_back.supply_id = placed.supply_id)
-left join piece_cost on piece_cost.sale_id = placed.sale_id and piece_cost.piece_id = placed.piece_id
-left join retail_back on retail_back.sale_id = placed.sale_id and retail_back.supply_id = placed.supply_id;
+where listed = 1;

@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- Where each piece stands: found, on the bench, ready, on offer, sold, or gone. Derived from the documents alone.
 
 drop view if exists piece_state cascade;

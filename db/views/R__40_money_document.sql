@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- Money documents that belong to no piece, in one list. `flow` says whether money came in, went out, or neither: a move
 -- between two places, or a trip, which the owner's own car pays for and whose amount is what the books say. A count of the cash box is listed with what it
 -- found over or short, not with what was counted.

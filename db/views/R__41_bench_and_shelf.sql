@@ -1,30 +1,30 @@
+-- Made anew with all views: ${views}
+
 -- What waits, what is ready, what is owed, what is tied up: one row for each thing, under the word of its list. The
 -- front page counts and adds these rows, and each of its figures opens them. A supply runs low by what is left of it on
 -- bench and shelf together.
 
--- Made anew with piece_state, which it reads.
+-- It reads piece_figures and sale_part first and once each (see there).
 
 drop view if exists bench_and_shelf cascade;
 
 create view bench_and_shelf as
-select case s.state when 'BENCH' then 'bench' when 'READY' then 'ready' else 'found' end as list,
-       '/pieces/' || cast(p.id as varchar(36)) as link,
-       p.code, p.title, s.since as on_day, f.in_stock_minor as amount_minor,
+select l.list, '/pieces/' || cast(p.id as varchar(36)) as link, p.code, p.title,
+       case when l.list = 'tied-pieces' then f.found_on else f.since end as on_day,
+       case when l.list <> 'no-cost' then f.in_stock_minor end as amount_minor,
        cast(null as numeric(30, 14)) as quantity, cast(null as varchar(10)) as dimension
-from piece_state s
-join piece p on p.id = s.piece_id
-join piece_figures f on f.piece_id = p.id
-where s.state in ('FOUND', 'BENCH', 'READY')
-union all
-select 'no-cost', '/pieces/' || cast(p.id as varchar(36)), p.code, p.title, s.since, null, null, null
-from piece_state s
-join piece p on p.id = s.piece_id
-join piece_figures f on f.piece_id = p.id
-where f.purchase_minor + f.regrouped_minor = 0 and s.state not in ('SOLD', 'GONE')
+from piece_figures f
+left join (values ('found'), ('bench'), ('ready'), ('no-cost'), ('tied-pieces')) l (list)
+    on l.list = lower(f.state)
+    or l.list = 'no-cost' and f.purchase_minor + f.regrouped_minor = 0 and f.state not in ('SOLD', 'GONE')
+    or l.list = 'tied-pieces' and f.in_stock_minor <> 0
+left join piece p on p.id = f.piece_id
+where l.list is not null
 union all
 select 'to-post', '/sales/' || cast(sa.id as varchar(36)), sa.order_reference,
        coalesce(nullif((select min(sl.title) from sale_line sl where sl.sale_id = sa.id), ''), sa.buyer), d.doc_date,
-       (select sum(sp.price_minor + sp.shipping_minor) from sale_part sp where sp.sale_id = sa.id), null, null
+       (select -sum(po.amount_minor) from posting po
+        where po.document_id = sa.id and po.account in ('SALES', 'SHIPPING_CHARGED')), null, null
 from sale sa
 join document d on d.id = sa.id
 where sa.posted_on is null
@@ -32,14 +32,9 @@ union all
 select 'sold', '/sales/' || cast(sp.sale_id as varchar(36)), coalesce(p.code, ''), coalesce(p.title, su.name), d.doc_date,
        sp.price_minor + sp.shipping_minor - sp.refund_minor, null, null
 from sale_part sp
-join document d on d.id = sp.sale_id
+left join document d on d.id = sp.sale_id
 left join piece p on p.id = sp.piece_id
 left join supply su on su.id = sp.supply_id
-union all
-select 'tied-pieces', '/pieces/' || cast(p.id as varchar(36)), p.code, p.title, f.found_on, f.in_stock_minor, null, null
-from piece_figures f
-join piece p on p.id = f.piece_id
-where f.in_stock_minor <> 0
 union all
 select case sl.place when 'BENCH' then 'tied-bench' else 'tied-shelf' end, '/supplies/' || cast(su.id as varchar(36)),
        '', su.name, null, sl.cost_minor, sl.quantity, su.dimension

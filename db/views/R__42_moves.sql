@@ -1,6 +1,6 @@
--- What the page "What moves" is made of: stretches on offer, pieces by group, and pieces as sold.
+-- Made anew with all views: ${views}
 
--- Made anew with piece_state, which it reads.
+-- What the page "What moves" is made of: stretches on offer, pieces by group, and pieces as sold.
 
 drop view if exists offer_spell cascade;
 

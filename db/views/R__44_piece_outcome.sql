@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- What became of each piece, for the sum of what to pay: one row for each piece that tells something. Left out are pieces
 -- that became part of others or went back to where they were bought, as nobody ever could buy them.
 -- clock_from: its first day on offer (a sale implies an offer); for a piece that was let go before, the day it went, as it
@@ -8,15 +10,7 @@
 drop view if exists piece_outcome cascade;
 
 create view piece_outcome as
-with clock as (
-    select f.piece_id,
-           case
-               when f.offered_on is not null and (f.sold_on is null or f.offered_on <= f.sold_on) then f.offered_on
-               else f.sold_on
-           end as from_day
-    from piece_figures f
-),
-let_go as (
+with let_go as (
     select lg.piece_id, max(d.doc_date) as on_day
     from letting_go lg
     join document d on d.id = lg.id
@@ -34,22 +28,23 @@ select p.id as piece_id,
        p.style_id,
        coalesce(st.name, '') as style,
        case
-           when taken_over.on_day is not null and clock.from_day <= taken_over.on_day then null
-           else coalesce(clock.from_day, let_go.on_day)
+           when taken_over.on_day is not null and f.from_day <= taken_over.on_day then null
+           else coalesce(f.from_day, let_go.on_day)
        end as clock_from,
        f.sold_on,
        case when f.sold_on is not null
            then f.sales_minor + f.shipping_minor - f.refunds_minor - f.fees_minor - f.postage_minor end as net_minor,
        f.supplies_minor,
        f.minutes,
-       s.state in ('READY', 'OFFERED', 'SOLD') and taken_over.piece_id is null and f.regrouped_minor = 0
+       f.state in ('READY', 'OFFERED', 'SOLD') and taken_over.piece_id is null and f.regrouped_minor = 0
            and not f.uncosted as worked
-from piece p
-join piece_state s on s.piece_id = p.id
-join piece_figures f on f.piece_id = p.id
-join clock on clock.piece_id = p.id
+from (select figures.*,
+             case when offered_on is not null and (sold_on is null or offered_on <= sold_on) then offered_on
+                  else sold_on end as from_day
+      from piece_figures figures) f
+left join piece p on p.id = f.piece_id
 left join object_kind k on k.id = p.kind_id
 left join style st on st.id = p.style_id
 left join let_go on let_go.piece_id = p.id
 left join taken_over on taken_over.piece_id = p.id
-where s.state <> 'GONE' or let_go.piece_id is not null;
+where f.state <> 'GONE' or let_go.piece_id is not null;

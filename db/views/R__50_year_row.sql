@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- The postings with the names that a person needs beside them, and the part each plays in a year.
 --
 -- purchase: what a receipt or an opening brought, and what a return took back. It is counted over the stock accounts and the

@@ -2,9 +2,9 @@ package patinary.insight;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -51,6 +51,24 @@ class Shelf {
 
     private record Sum(String list, long things, long amountMinor) {}
 
+    /** A row with the figures of its whole list, so that the lists are read once. */
+    private record Ranked(
+            String list,
+            String link,
+            String code,
+            String title,
+            @Nullable LocalDate onDay,
+            @Nullable Long amountMinor,
+            @Nullable BigDecimal quantity,
+            @Nullable String dimension,
+            long things,
+            long sumMinor) {
+
+        Row row() {
+            return new Row(list, link, code, title, onDay, amountMinor, quantity, dimension);
+        }
+    }
+
     private final JdbcClient jdbc;
 
     Shelf(JdbcClient jdbc) {
@@ -59,25 +77,19 @@ class Shelf {
 
     /** Every list that has rows, in the order of the front page. */
     List<Heap> heaps(LocalDate today) {
-        Map<String, Sum> sums = jdbc
-                .sql(
-                        "select b.list, count(*) as things, cast(coalesce(sum(b.amount_minor), 0) as bigint) as amount_minor"
-                                + FROM + "group by b.list")
-                .param("since", today.minusDays(LATELY))
-                .query(Sum.class)
-                .stream()
-                .collect(Collectors.toMap(Sum::list, Function.identity()));
-        Map<String, List<Row>> first = jdbc
-                .sql("select * from (select b.*, row_number() over (partition by b.list order by "
+        Map<String, List<Ranked>> first = jdbc
+                .sql("select * from (select b.*, count(*) over (partition by b.list) as things, "
+                        + "cast(coalesce(sum(b.amount_minor) over (partition by b.list), 0) as bigint) as sum_minor, "
+                        + "row_number() over (partition by b.list order by "
                         + "case when b.list = 'sold' then b.on_day end desc, b.on_day, b.link, b.title) as place" + FROM
                         + ") ranked where place <= " + SHOWN + " order by list, place")
                 .param("since", today.minusDays(LATELY))
-                .query(Row.class)
+                .query(Ranked.class)
                 .stream()
-                .collect(Collectors.groupingBy(Row::list));
-        return java.util.Arrays.stream(ShelfList.values())
-                .filter(list -> sums.containsKey(list.word()))
-                .map(list -> heap(list, sums.get(list.word()), first.get(list.word())))
+                .collect(Collectors.groupingBy(Ranked::list));
+        return Arrays.stream(ShelfList.values())
+                .filter(list -> first.containsKey(list.word()))
+                .map(list -> heap(list, first.get(list.word())))
                 .toList();
     }
 
@@ -119,9 +131,12 @@ class Shelf {
                 .single();
     }
 
-    private static Heap heap(ShelfList list, @Nullable Sum sum, @Nullable List<Row> first) {
-        return sum == null || first == null
-                ? new Heap(list, 0, 0, List.of())
-                : new Heap(list, sum.things(), sum.amountMinor(), first);
+    private static Heap heap(ShelfList list, List<Ranked> ranked) {
+        Ranked any = ranked.get(0);
+        return new Heap(
+                list,
+                any.things(),
+                any.sumMinor(),
+                ranked.stream().map(Ranked::row).toList());
     }
 }

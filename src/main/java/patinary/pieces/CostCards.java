@@ -13,11 +13,11 @@ import patinary.shop.CurrentShop;
 class CostCards {
 
     private static final String FIGURES = """
-            select s.state, s.since, s.price_minor, f.purchase_minor, f.supplies_minor, f.regrouped_minor,
+            select f.state, f.since,
+                   (select s.price_minor from piece_state s where s.piece_id = f.piece_id) as price_minor, f.purchase_minor, f.supplies_minor, f.regrouped_minor,
                    f.landed_minor, f.estimated_minor, f.in_stock_minor, f.cost_minor, f.minutes, f.sales_minor,
                    f.shipping_minor, f.refunds_minor, f.fees_minor, f.postage_minor, f.uncosted
             from piece_figures f
-            join piece_state s on s.piece_id = f.piece_id
             where f.piece_id = ?""";
 
     /** The same rows that the view adds up, one by one. */

@@ -3,6 +3,7 @@ package patinary.selling;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -39,8 +40,7 @@ class OfferList {
             LocalDate startedOn,
             @Nullable LocalDate endedOn,
             long firstPriceMinor,
-            long priceMinor,
-            boolean doubled) {}
+            long priceMinor) {}
 
     private record PauseRow(
             UUID offerId, LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
@@ -53,14 +53,20 @@ class OfferList {
                              select 1 from offer_pause pa
                              where pa.offer_id = os.offer_id and pa.paused_from <= :today
                                and (pa.paused_to is null or pa.paused_to >= :today)) then 'PAUSED'
-                         else os.state end as state,
-                         os.state = 'LIVE' and exists (
-                             select 1 from offer_piece a
-                             join offer_piece b on b.piece_id = a.piece_id and b.offer_id <> a.offer_id
-                             join offer_state bs on bs.offer_id = b.offer_id
-                             where a.offer_id = os.offer_id and bs.state = 'LIVE') as doubled
+                         else os.state end as state
                   from offer_state os
-                  join offer o on o.id = os.offer_id) r""";
+                  left join offer o on o.id = os.offer_id) r""";
+
+    /** Live offers that have a piece in common. */
+    private static final String DOUBLED = """
+            select op.offer_id
+            from (select lp.piece_id
+                  from offer_state os
+                  left join offer_piece lp on lp.offer_id = os.offer_id
+                  where os.state = 'LIVE'
+                  group by lp.piece_id
+                  having count(*) > 1) twice
+            join offer_piece op on op.piece_id = twice.piece_id""";
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
@@ -142,12 +148,18 @@ class OfferList {
         List<UUID> ids = stored.stream().map(Stored::offerId).toList();
         Map<UUID, List<Offer.Pause>> pauses = pauses(ids);
         Map<UUID, String> codes = codes(ids);
+        Set<UUID> doubled = Set.copyOf(jdbc.sql(DOUBLED).query(UUID.class).list());
         return stored.stream()
-                .map(row -> complete(row, pauses.getOrDefault(row.offerId(), List.of()), codes.get(row.offerId())))
+                .map(row -> complete(
+                        row,
+                        doubled.contains(row.offerId()),
+                        pauses.getOrDefault(row.offerId(), List.of()),
+                        codes.get(row.offerId())))
                 .toList();
     }
 
-    private Row complete(Stored row, List<Offer.Pause> pauses, @Nullable String codes) {
+    private Row complete(Stored row, boolean doubled, List<Offer.Pause> pauses, @Nullable String codes) {
+        boolean open = "LIVE".equals(row.state()) || "PAUSED".equals(row.state());
         LocalDate to = row.endedOn() == null ? shop.today() : row.endedOn();
         return new Row(
                 row.offerId(),
@@ -157,7 +169,7 @@ class OfferList {
                 row.endedOn(),
                 row.firstPriceMinor(),
                 row.priceMinor(),
-                row.doubled(),
+                open && doubled,
                 codes,
                 DaysOnOffer.count(row.startedOn(), to, pauses));
     }

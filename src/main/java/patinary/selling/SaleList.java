@@ -39,19 +39,23 @@ class SaleList {
 
     private static final String SALES = """
             from (select s.id as sale_id, d.doc_date, s.channel_id, c.name as channel, s.buyer, s.order_reference, s.posted_on,
-                         coalesce(part.net_minor, 0) as net_minor,
-                         coalesce(part.profit_minor, 0) as profit_minor,
-                         coalesce(owed.amount_minor, 0) as owed_minor
-                  from sale s
+                         cast(sum(a.net_minor) as bigint) as net_minor,
+                         cast(sum(a.profit_minor) as bigint) as profit_minor,
+                         cast(sum(a.owed_minor) as bigint) as owed_minor
+                  from (select sp.sale_id,
+                               sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
+                               sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor
+                                   - sp.cost_minor as profit_minor,
+                               0 as owed_minor
+                        from sale_part sp
+                        union all
+                        select o.sale_id, 0, 0, o.amount_minor from owed_to_shop o
+                        union all
+                        select s.id, 0, 0, 0 from sale s) a
+                  join sale s on s.id = a.sale_id
                   join document d on d.id = s.id
                   join channel c on c.id = s.channel_id
-                  left join (select sp.sale_id,
-                                    cast(sum(sp.price_minor + sp.shipping_minor - sp.refund_minor) as bigint) as net_minor,
-                                    cast(sum(sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor
-                                             - sp.postage_minor - sp.cost_minor) as bigint) as profit_minor
-                             from sale_part sp
-                             group by sp.sale_id) part on part.sale_id = s.id
-                  left join owed_to_shop owed on owed.sale_id = s.id) r""";
+                  group by s.id, d.doc_date, s.channel_id, c.name, s.buyer, s.order_reference, s.posted_on) r""";
 
     private final JdbcClient jdbc;
 

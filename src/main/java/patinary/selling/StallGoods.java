@@ -22,9 +22,9 @@ class StallGoods {
     private static final String OFFERED = """
             select os.offer_id, o.title, os.price_minor, p.id as piece_id, p.code
             from offer_state os
-            join offer o on o.id = os.offer_id
-            join offer_piece op on op.offer_id = os.offer_id
-            join piece p on p.id = op.piece_id
+            left join offer o on o.id = os.offer_id
+            left join offer_piece op on op.offer_id = os.offer_id
+            left join piece p on p.id = op.piece_id
             where os.state = 'LIVE'
             order by os.started_on desc, o.title, os.offer_id, p.code""";
 

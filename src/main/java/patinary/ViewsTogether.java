@@ -1,0 +1,54 @@
+package patinary;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.zip.CRC32;
+import org.springframework.boot.flyway.autoconfigure.FlywayConfigurationCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+
+/**
+ * Makes all views anew when one of them has changed: replacing a view drops the views built on it, and a repeatable
+ * script runs again only when its own text differs. Every view's script carries the placeholder {@code views}, the
+ * check sum of all the scripts together.
+ */
+@Configuration(proxyBeanMethods = false)
+class ViewsTogether {
+
+    static final String PLACEHOLDER = "views";
+
+    private static final String SCRIPTS = "classpath:db/views/R__*.sql";
+
+    @Bean
+    FlywayConfigurationCustomizer viewsTogether() {
+        return flyway -> flyway.placeholders(Map.of(PLACEHOLDER, checkSum(scripts())));
+    }
+
+    static Resource[] scripts() {
+        try {
+            Resource[] scripts = new PathMatchingResourcePatternResolver().getResources(SCRIPTS);
+            Arrays.sort(scripts, Comparator.comparing(Resource::getFilename));
+            return scripts;
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static String checkSum(Resource... scripts) {
+        CRC32 sum = new CRC32();
+        for (Resource script : scripts) {
+            try (InputStream text = script.getInputStream()) {
+                sum.update(text.readAllBytes());
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        }
+        return Long.toHexString(sum.getValue());
+    }
+}
