@@ -7,27 +7,25 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.zip.CRC32;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.springframework.boot.flyway.autoconfigure.FlywayConfigurationCustomizer;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.stereotype.Component;
 
 /**
  * Makes all views anew when one of them has changed: replacing a view drops the views built on it, and a repeatable
  * script runs again only when its own text differs. Every view's script carries the placeholder {@code views}, the
  * check sum of all the scripts together.
  */
-@Configuration(proxyBeanMethods = false)
-class ViewsTogether {
-
-    static final String PLACEHOLDER = "views";
+@Component
+class ViewsTogether implements FlywayConfigurationCustomizer {
 
     private static final String SCRIPTS = "classpath:db/views/R__*.sql";
 
-    @Bean
-    FlywayConfigurationCustomizer viewsTogether() {
-        return flyway -> flyway.placeholders(Map.of(PLACEHOLDER, checkSum(scripts())));
+    @Override
+    public void customize(FluentConfiguration flyway) {
+        flyway.placeholders(Map.of("views", checkSum(scripts())));
     }
 
     static Resource[] scripts() {
