@@ -123,6 +123,21 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         return page;
     }
 
+    /**
+     * What the accessibility rules find on a page. Their newer way, which looks into frames too, opens a page of its own for
+     * every answer; the pages of the shop have no frames.
+     */
+    public static List<Rule> findings(Page page) {
+        return new AxeBuilder(page).setLegacyMode(true).analyze().getViolations();
+    }
+
+    /** Keeps a picture of the whole page for people to look at, where {@code -Dpatinary.pictures=true} asks for it. */
+    public static void picture(Page page, Path file) {
+        if (Boolean.getBoolean("patinary.pictures")) {
+            page.screenshot(new Page.ScreenshotOptions().setPath(file).setFullPage(true));
+        }
+    }
+
     /** One person's stay in the shop, with her own cookies. */
     public static final class Visit {
 
@@ -174,13 +189,9 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         public void look(String name) {
             for (Sight sight : Sight.values()) {
                 page.setViewportSize(sight.width, sight.height);
-                page.screenshot(new Page.ScreenshotOptions()
-                        .setPath(PICTURES.resolve(name + "-" + sight.name().toLowerCase() + ".png"))
-                        .setFullPage(true));
+                picture(page, PICTURES.resolve(name + "-" + sight.name().toLowerCase() + ".png"));
                 // The narrow screen shows what the phone shows; it is there for the sideways scroll.
-                List<Rule> findings = sight == Sight.NARROW
-                        ? List.of()
-                        : new AxeBuilder(page).analyze().getViolations();
+                List<Rule> findings = sight == Sight.NARROW ? List.of() : findings(page);
                 if (!findings.isEmpty()) {
                     throw new AssertionError(name + " on a " + sight + ": " + findings);
                 }

@@ -2,7 +2,6 @@ package patinary.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
@@ -30,7 +29,7 @@ import patinary.testing.ShopTest;
  * Every page that a link of the demo shop leads to, one of each kind: it opens, the accessibility rules find nothing on it, it
  * does not scroll sideways on a narrow phone, a phone or a laptop, nor with the text at twice its size, and what is pressed is
  * large enough for a finger.
- * Takes a picture of each at phone and laptop size.
+ * Takes a picture of each at phone and laptop size where pictures are asked for.
  */
 @ShopTest
 @ExtendWith(Browser.class)
@@ -91,7 +90,7 @@ class EveryPageIT {
             faults.add(path + " answered " + answer.status());
             return List.of();
         }
-        for (Rule finding : new AxeBuilder(page).analyze().getViolations()) {
+        for (Rule finding : Browser.findings(page)) {
             faults.add(path + ": " + finding.getId() + " "
                     + finding.getNodes().get(0).getHtml());
         }
@@ -143,14 +142,8 @@ class EveryPageIT {
         return all.stream().filter(link -> link.startsWith("/")).toList();
     }
 
-    /** For people to look at; once is enough, and the database does not show. */
     private static void picture(Page page, String path, String sight) {
-        if ("postgresql".equals(System.getProperty("patinary.test.database"))) {
-            return;
-        }
-        String name = shape(path).replaceAll("\\W+", "_") + "-" + sight + ".png";
-        page.screenshot(
-                new Page.ScreenshotOptions().setPath(PICTURES.resolve(name)).setFullPage(true));
+        Browser.picture(page, PICTURES.resolve(shape(path).replaceAll("\\W+", "_") + "-" + sight + ".png"));
     }
 
     /** Pages that differ only in which row they show are one kind of page. */

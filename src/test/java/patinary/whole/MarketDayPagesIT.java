@@ -7,7 +7,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Media;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -128,9 +127,7 @@ class MarketDayPagesIT {
     }
 
     private static void picture(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(Path.of("target", "screenshots", name + ".png"))
-                .setFullPage(true));
+        Browser.picture(page, java.nio.file.Path.of("target", "screenshots", name + ".png"));
     }
 
     private static Page phone(Browser.Visit visit) {

@@ -310,9 +310,7 @@ class WithoutReceptionIT {
     }
 
     private static void visitSeen(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setPath(java.nio.file.Path.of("target", "screenshots", name + ".png"))
-                .setFullPage(true));
+        Browser.picture(page, java.nio.file.Path.of("target", "screenshots", name + ".png"));
     }
 
     private void offered(String code, String price) throws Exception {
