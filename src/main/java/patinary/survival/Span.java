@@ -1,0 +1,7 @@
+package patinary.survival;
+
+/** A lower and an upper limit; NaN where there is none. */
+public record Span(double low, double high) {
+
+    static final Span UNKNOWN = new Span(Double.NaN, Double.NaN);
+}

@@ -1,0 +1,75 @@
+package patinary.survival;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static patinary.survival.CheckValues.assertLike;
+
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Against R's package survival, and by the example of twelve pieces. */
+class IncidenceTest {
+
+    private static final List<Stay> TWELVE = CheckValues.read("competing-observations").stream()
+            .map(row -> stay(row, "sold", "withdrawn"))
+            .toList();
+
+    @Test
+    void hasTheSharesAndErrorsOfTheReference() {
+        List<CSVRecord> expected = CheckValues.read("competing-expected");
+        List<Incidence.Step> steps = Incidence.of(TWELVE).steps();
+
+        assertThat(steps).hasSameSizeAs(expected);
+        for (int i = 0; i < steps.size(); i++) {
+            Incidence.Step step = steps.get(i);
+            CSVRecord row = expected.get(i);
+            assertThat(step.day()).isEqualTo(Integer.parseInt(row.get("time")));
+            assertThat(step.atRisk()).isEqualTo(Integer.parseInt(row.get("n_risk")));
+            assertLike(step.stillOn(), row.get("still_listed"), "still on");
+            assertLike(step.sold(), row.get("cif_sold"), "sold");
+            assertLike(step.withdrawn(), row.get("cif_withdrawn"), "withdrawn");
+            assertLike(step.soldError(), row.get("se_ij_sold"), "error of sold");
+            assertLike(step.withdrawnError(), row.get("se_ij_withdrawn"), "error of withdrawn");
+        }
+    }
+
+    @Test
+    void soldWithdrawnAndStillOnMakeUpAll() {
+        assertThat(Incidence.of(TWELVE).steps())
+                .allSatisfy(step -> assertThat(step.sold() + step.withdrawn() + step.stillOn())
+                        .isCloseTo(1, within(1e-12)));
+    }
+
+    /** 30 days until half of all are sold; treating what was withdrawn as not known would say 24. */
+    @Test
+    void saysWhenHalfOfAllAreSold() {
+        assertThat(Incidence.of(TWELVE).daySold(0.5)).isEqualTo(30);
+        assertThat(SurvivalCurve.of(TWELVE).median(Limits.LOG_LOG).day()).isEqualTo(24);
+        assertThat(Incidence.of(TWELVE).daySold(0.6)).isNaN();
+        assertThat(Incidence.of(TWELVE).sold(29)).isCloseTo(0.471354167, within(5e-10));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"female", "male"})
+    void agreesOnALargeExampleWithTwoKindsOfExit(String group) {
+        List<Stay> stays = CheckValues.read("mgus2-observations", "group", group).stream()
+                .map(row -> stay(row, "pcm", "death"))
+                .toList();
+        Incidence incidence = Incidence.of(stays);
+        SurvivalCurve curve = SurvivalCurve.of(stays);
+        for (CSVRecord row : CheckValues.read("mgus2-expected", "group", group)) {
+            int month = Integer.parseInt(row.get("months"));
+            assertLike(incidence.sold(month), row.get("cif_pcm"), group + " " + month);
+            assertLike(1 - curve.unsold(month), row.get("one_minus_km_pcm"), group + " " + month);
+        }
+    }
+
+    private static Stay stay(CSVRecord row, String sold, String withdrawn) {
+        String cause = row.get("cause");
+        Exit exit = cause.equals(sold) ? Exit.SOLD : cause.equals(withdrawn) ? Exit.WITHDRAWN : Exit.OPEN;
+        return Stay.of(Integer.parseInt(row.get("time")), exit);
+    }
+}
