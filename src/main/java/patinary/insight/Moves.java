@@ -50,7 +50,8 @@ class Moves {
                 : MoveTable.byPiece(facts, first, last, groups(by));
     }
 
-    private MoveFacts facts() {
+    /** Everything known of the pieces, read anew. */
+    MoveFacts facts() {
         Map<UUID, LocalDate> found = jdbc
                 .sql("select piece_id, found_on from piece_state where found_on is not null")
                 .query(FoundRow.class)

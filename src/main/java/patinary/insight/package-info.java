@@ -1,6 +1,6 @@
 /** What moves: read only, from the reports views. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "phone"})
+@ApplicationModule(allowedDependencies = {"money", "measure", "survival", "ledger", "shop", "web", "phone"})
 package patinary.insight;
 
 import org.jspecify.annotations.NullMarked;

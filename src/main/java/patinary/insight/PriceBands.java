@@ -1,0 +1,39 @@
+package patinary.insight;
+
+import java.util.Collection;
+import java.util.List;
+import patinary.money.Amount;
+
+/**
+ * Three bands of first asked prices with about a third of the offers in each.
+ *
+ * @param low the highest price of the lowest band
+ * @param high the highest price of the middle one
+ */
+record PriceBands(Amount low, Amount high) {
+
+    enum Band {
+        LOW,
+        MIDDLE,
+        HIGH
+    }
+
+    private static final int THIRDS = 3;
+
+    /** @param prices at least one */
+    static PriceBands of(Collection<Amount> prices) {
+        List<Amount> sorted = prices.stream().sorted().toList();
+        return new PriceBands(third(sorted, 1), third(sorted, 2));
+    }
+
+    private static Amount third(List<Amount> sorted, int which) {
+        return sorted.get(Math.max(0, (sorted.size() * which + THIRDS - 1) / THIRDS - 1));
+    }
+
+    Band of(Amount price) {
+        if (price.compareTo(low) <= 0) {
+            return Band.LOW;
+        }
+        return price.compareTo(high) <= 0 ? Band.MIDDLE : Band.HIGH;
+    }
+}

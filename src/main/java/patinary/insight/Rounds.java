@@ -1,0 +1,127 @@
+package patinary.insight;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import patinary.insight.MoveFacts.Sold;
+import patinary.insight.MoveFacts.Spell;
+import patinary.survival.Exit;
+import patinary.survival.Stay;
+
+/**
+ * Makes the rounds of all pieces. A round begins with the first offer after an earlier sale that came back, or with the first of
+ * all; days off offer and days of a pause stop its clock. A sale that a refund undid ends its round as one whose end is not known.
+ * A piece that is off offer today counts as withdrawn with the days it had; offered again, its clock goes on. A piece taken over
+ * when the books began, on offer before, is watched from the age it had that day. docs/handbook/days-to-sell.md says why.
+ */
+final class Rounds {
+
+    private final MoveFacts facts;
+    private final Map<UUID, LocalDate> takenOver;
+    private final LocalDate today;
+    private final Map<UUID, Integer> piecesOfOffer = new HashMap<>();
+
+    private Rounds(MoveFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
+        this.facts = facts;
+        this.takenOver = takenOver;
+        this.today = today;
+        Map<UUID, Set<UUID>> pieces = new HashMap<>();
+        facts.spells()
+                .forEach(spell -> pieces.computeIfAbsent(spell.offer(), offer -> new HashSet<>())
+                        .add(spell.piece()));
+        pieces.forEach((offer, those) -> piecesOfOffer.put(offer, those.size()));
+    }
+
+    /**
+     * The rounds as they stand on a day.
+     *
+     * @param takenOver the day on which a piece was taken into the books from before
+     */
+    static List<Round> of(MoveFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
+        Rounds rounds = new Rounds(facts, takenOver, today);
+        Map<UUID, List<Spell>> spells = facts.spells().stream().collect(Collectors.groupingBy(Spell::piece));
+        Map<UUID, List<Sold>> sold = facts.sold().stream().collect(Collectors.groupingBy(Sold::piece));
+        return spells.entrySet().stream()
+                .flatMap(entry -> rounds.of(entry.getValue(), sold.getOrDefault(entry.getKey(), List.of())))
+                .sorted(Comparator.comparing(Round::from).thenComparing(Round::piece))
+                .toList();
+    }
+
+    private Stream<Round> of(List<Spell> spells, List<Sold> sales) {
+        List<Round> rounds = new ArrayList<>();
+        LocalDate since = LocalDate.MIN;
+        boolean gone = false;
+        for (Sold sale : sales.stream().sorted(Comparator.comparing(Sold::day)).toList()) {
+            round(spells, since, sale.day(), sale.cameBack() ? Exit.OPEN : Exit.SOLD)
+                    .ifPresent(rounds::add);
+            since = sale.day();
+            gone = !sale.cameBack();
+        }
+        if (!gone) {
+            last(spells, since).ifPresent(rounds::add);
+        }
+        return rounds.stream();
+    }
+
+    private Optional<Round> last(List<Spell> spells, LocalDate since) {
+        List<Spell> own = spells.stream()
+                .filter(spell -> !spell.span().from().isBefore(since)
+                        && !spell.span().from().isAfter(today))
+                .toList();
+        if (own.stream().anyMatch(spell -> spell.span().covers(today))) {
+            return round(own, since, today, Exit.OPEN);
+        }
+        return own.stream()
+                .map(spell -> spell.span().until())
+                .filter(java.util.Objects::nonNull)
+                .max(Comparator.naturalOrder())
+                .flatMap(end -> round(own, since, end, Exit.WITHDRAWN));
+    }
+
+    private Optional<Round> round(List<Spell> spells, LocalDate since, LocalDate end, Exit exit) {
+        List<Spell> own = spells.stream()
+                .filter(spell -> !spell.span().from().isBefore(since)
+                        && !spell.span().from().isAfter(end))
+                .sorted(Comparator.comparing((Spell spell) -> spell.span().from()))
+                .toList();
+        if (own.isEmpty()) {
+            return Optional.empty();
+        }
+        int days = days(own, since, end);
+        Spell first = own.get(0);
+        int watchedFrom = Math.min(days, watchedFrom(own, since, first.piece()));
+        return Optional.of(new Round(
+                first.piece(),
+                first.offer(),
+                set(own.get(own.size() - 1)),
+                first.span().from(),
+                new Stay(watchedFrom, days, exit)));
+    }
+
+    private int watchedFrom(List<Spell> own, LocalDate since, UUID piece) {
+        LocalDate began = takenOver.get(piece);
+        return began == null || !own.get(0).span().from().isBefore(began) ? 0 : days(own, since, began);
+    }
+
+    private int days(List<Spell> own, LocalDate since, LocalDate end) {
+        List<Span> pauses = own.stream()
+                .flatMap(spell -> facts.pauses().getOrDefault(spell.offer(), List.of()).stream())
+                .toList();
+        return DaysOnOffer.until(own.stream().map(Spell::span).toList(), pauses, since, end)
+                .orElse(0);
+    }
+
+    private @Nullable UUID set(Spell spell) {
+        return piecesOfOffer.getOrDefault(spell.offer(), 1) > 1 ? spell.offer() : null;
+    }
+}

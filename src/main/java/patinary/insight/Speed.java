@@ -1,0 +1,97 @@
+package patinary.insight;
+
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import patinary.survival.Exit;
+import patinary.survival.Incidence;
+import patinary.survival.Limits;
+import patinary.survival.Quantile;
+import patinary.survival.Stay;
+import patinary.survival.SurvivalCurve;
+
+/**
+ * How fast one group sells.
+ *
+ * @param name the group; empty for the pieces that have none
+ * @param rounds what it rests on
+ * @param stays one for each round, or for each set
+ * @param curve the share unsold if nothing were ever withdrawn
+ * @param incidence the shares that did sell and were withdrawn
+ * @param verdict beside the rest of the shop; null for the whole shop
+ */
+record Speed(
+        String name,
+        List<Round> rounds,
+        List<Stay> stays,
+        SurvivalCurve curve,
+        Incidence incidence,
+        @Nullable Verdict verdict) {
+
+    private static final int HUNDRED = 100;
+
+    /** What may be said of a group beside all others. */
+    enum Verdict {
+        FASTER,
+        SLOWER,
+        ALIKE,
+        FEW
+    }
+
+    static Speed of(String name, List<Round> rounds, @Nullable Verdict verdict) {
+        List<Stay> stays = stays(rounds);
+        return new Speed(name, rounds, stays, SurvivalCurve.of(stays), Incidence.of(stays), verdict);
+    }
+
+    /** A set is one event: of the pieces that ended on the same offer, one stay counts. */
+    static List<Stay> stays(List<Round> rounds) {
+        Set<UUID> sets = new HashSet<>();
+        return rounds.stream()
+                .filter(round -> round.set() == null || sets.add(round.set()))
+                .map(Round::stay)
+                .toList();
+    }
+
+    public long sold() {
+        return count(Exit.SOLD);
+    }
+
+    public long withdrawn() {
+        return count(Exit.WITHDRAWN);
+    }
+
+    public long open() {
+        return count(Exit.OPEN);
+    }
+
+    private long count(Exit exit) {
+        return stays.stream().filter(stay -> stay.exit() == exit).count();
+    }
+
+    /** The day by which half are sold, were none withdrawn. */
+    public Quantile half() {
+        return curve.median(Limits.LOG_LOG);
+    }
+
+    /** The middle days and their limits as shown; null where they are not reached. */
+    public @Nullable BigDecimal halfDays() {
+        return Days.orNull(half().day());
+    }
+
+    public @Nullable BigDecimal halfLow() {
+        return Days.orNull(half().low());
+    }
+
+    public @Nullable BigDecimal halfHigh() {
+        return Days.orNull(half().high());
+    }
+
+    /** The share sold within some days in whole percent, or null where nothing was watched so long. */
+    public @Nullable Integer soldWithin(int days) {
+        boolean watched = stays.stream().anyMatch(stay -> stay.days() >= days);
+        return watched ? (int) Math.round(incidence.sold(days) * HUNDRED) : null;
+    }
+}

@@ -1,0 +1,121 @@
+package patinary.insight;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import patinary.shop.CurrentShop;
+import patinary.survival.SurvivalCurve;
+import patinary.web.Choice;
+import patinary.web.CsvFile;
+import patinary.web.NotFound;
+import patinary.web.Window;
+
+/** The page that says how long pieces take to sell, with those that still wait counted. */
+@Controller
+class SpeedController {
+
+    private static final List<Integer> MARKS = List.of(30, 60, 90, 180);
+    private static final int SHORTEST = 90;
+    private static final int LONGEST = 730;
+
+    private final Speeds speeds;
+    private final CurrentShop shop;
+
+    SpeedController(Speeds speeds, CurrentShop shop) {
+        this.speeds = speeds;
+        this.shop = shop;
+    }
+
+    @GetMapping("/moves/days")
+    String page(
+            @RequestParam(defaultValue = "style") String by,
+            @RequestParam(defaultValue = "") String only,
+            @RequestParam(required = false) @Nullable Integer row,
+            @RequestParam(required = false) @Nullable Integer page,
+            Model model) {
+        SpeedBy known = known(by);
+        Speeds.Answer answer = speeds.answer(known, only, shop.today());
+        Speed shown = shown(answer.table(), row);
+        int days = lastDay(answer.table().whole().curve());
+        model.addAttribute("by", known.word());
+        model.addAttribute("bys", choices());
+        model.addAttribute("only", only);
+        model.addAttribute("onlys", answer.only());
+        model.addAttribute("table", answer.table());
+        model.addAttribute("bands", answer.bands());
+        model.addAttribute("marks", MARKS);
+        model.addAttribute("fewest", SpeedTable.FEWEST);
+        model.addAttribute("shown", shown);
+        model.addAttribute("days", days);
+        model.addAttribute("picture", CurvePicture.of(shown.curve(), days));
+        model.addAttribute("beside", CurvePicture.of(answer.table().whole().curve(), days));
+        model.addAttribute("pieces", speeds.pieces(shown.rounds(), Window.of(page)));
+        return "insight/speed";
+    }
+
+    @GetMapping("/moves/days.csv")
+    ResponseEntity<byte[]> csv(
+            @RequestParam(defaultValue = "style") String by, @RequestParam(defaultValue = "") String only) {
+        SpeedBy known = known(by);
+        CsvFile file = new CsvFile(
+                shop.currency(),
+                known.word(),
+                "rounds",
+                "sold",
+                "withdrawn",
+                "on_offer",
+                "half_sold_after_days",
+                "half_low",
+                "half_high",
+                "sold_within_30_days_percent",
+                "sold_within_60_days_percent",
+                "sold_within_90_days_percent",
+                "sold_within_180_days_percent",
+                "beside_the_rest");
+        for (Speed row : speeds.answer(known, only, shop.today()).table().rows()) {
+            file.row(
+                    row.name(),
+                    row.stays().size(),
+                    row.sold(),
+                    row.withdrawn(),
+                    row.open(),
+                    Days.orNull(row.half().day()),
+                    Days.orNull(row.half().low()),
+                    Days.orNull(row.half().high()),
+                    row.soldWithin(MARKS.get(0)),
+                    row.soldWithin(MARKS.get(1)),
+                    row.soldWithin(MARKS.get(2)),
+                    row.soldWithin(MARKS.get(3)),
+                    row.verdict());
+        }
+        return file.download("days-to-sell-by-" + known.word() + ".csv");
+    }
+
+    /** The row asked for, or the whole shop. */
+    private static Speed shown(SpeedTable table, @Nullable Integer row) {
+        return row == null || row < 0 || row >= table.rows().size()
+                ? table.whole()
+                : table.rows().get(row);
+    }
+
+    private static int lastDay(SurvivalCurve curve) {
+        int last =
+                curve.steps().stream().mapToInt(SurvivalCurve.Step::day).max().orElse(0);
+        return Math.min(LONGEST, Math.max(SHORTEST, last));
+    }
+
+    private static SpeedBy known(String word) {
+        return SpeedBy.of(word).orElseThrow(() -> new NotFound("group " + word));
+    }
+
+    private static List<Choice> choices() {
+        return Arrays.stream(SpeedBy.values())
+                .map(by -> Choice.said(by.word(), "insight.speed.by." + by.word()))
+                .toList();
+    }
+}

@@ -1,0 +1,84 @@
+package patinary.insight;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import patinary.survival.Holm;
+import patinary.survival.LogRank;
+import patinary.survival.Stay;
+
+/**
+ * How fast groups sell, each beside the rest of the shop. A difference is told only where both sides have five pieces and five sales
+ * could be expected of each, and only where it would come up by chance in less than one of twenty shops, all the comparisons
+ * of the page together (Holm).
+ *
+ * @param rows the groups by name, the one without a name last
+ * @param whole the whole shop
+ */
+record SpeedTable(List<Speed> rows, Speed whole) {
+
+    static final int FEWEST = 5;
+
+    private static final double SELDOM = 0.05;
+
+    /** @param groups the names of the groups that a round belongs to */
+    static SpeedTable of(List<Round> rounds, Function<Round, ? extends Collection<String>> groups) {
+        Map<String, Set<Round>> members = new TreeMap<>(Comparator.comparing(String::isEmpty)
+                .thenComparing(String.CASE_INSENSITIVE_ORDER)
+                .thenComparing(Comparator.naturalOrder()));
+        rounds.forEach(round -> groups.apply(round)
+                .forEach(name ->
+                        members.computeIfAbsent(name, n -> new HashSet<>()).add(round)));
+        Map<String, Speed.Verdict> verdicts = verdicts(rounds, members);
+        List<Speed> rows = members.entrySet().stream()
+                .map(group ->
+                        Speed.of(group.getKey(), part(rounds, group.getValue(), true), verdicts.get(group.getKey())))
+                .toList();
+        return new SpeedTable(rows, Speed.of("", rounds, null));
+    }
+
+    private static List<Round> part(List<Round> rounds, Set<Round> members, boolean in) {
+        return rounds.stream().filter(round -> members.contains(round) == in).toList();
+    }
+
+    private static Map<String, Speed.Verdict> verdicts(List<Round> rounds, Map<String, Set<Round>> members) {
+        Map<String, Speed.Verdict> verdicts = new HashMap<>();
+        List<String> told = new ArrayList<>();
+        List<LogRank> tests = new ArrayList<>();
+        members.forEach((name, those) -> {
+            List<Stay> own = Speed.stays(part(rounds, those, true));
+            List<Stay> rest = Speed.stays(part(rounds, those, false));
+            LogRank test = LogRank.of(List.of(own, rest));
+            if (own.size() < FEWEST || rest.size() < FEWEST || !enough(test)) {
+                verdicts.put(name, Speed.Verdict.FEW);
+            } else {
+                told.add(name);
+                tests.add(test);
+            }
+        });
+        double[] chances =
+                Holm.adjust(tests.stream().mapToDouble(LogRank::chance).toArray());
+        for (int i = 0; i < chances.length; i++) {
+            verdicts.put(told.get(i), verdict(tests.get(i), chances[i]));
+        }
+        return verdicts;
+    }
+
+    private static boolean enough(LogRank test) {
+        return test.expected().stream().allMatch(expected -> expected >= FEWEST);
+    }
+
+    private static Speed.Verdict verdict(LogRank test, double chance) {
+        if (chance >= SELDOM) {
+            return Speed.Verdict.ALIKE;
+        }
+        return test.sold().get(0) > test.expected().get(0) ? Speed.Verdict.FASTER : Speed.Verdict.SLOWER;
+    }
+}

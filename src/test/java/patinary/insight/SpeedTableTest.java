@@ -1,0 +1,96 @@
+package patinary.insight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import patinary.insight.Speed.Verdict;
+import patinary.survival.Exit;
+import patinary.survival.Stay;
+
+/** Made-up shops with a known truth. */
+class SpeedTableTest {
+
+    private final List<Round> rounds = new ArrayList<>();
+    private final Map<Round, String> groups = new HashMap<>();
+
+    @Test
+    void tellsAFasterAndASlowerGroup() {
+        Random random = new Random(1);
+        add("quick", 40, 20, random);
+        add("slow", 40, 200, random);
+        SpeedTable table = table();
+
+        assertThat(table.rows()).extracting(Speed::name).containsExactly("quick", "slow");
+        assertThat(table.rows()).extracting(Speed::verdict).containsExactly(Verdict.FASTER, Verdict.SLOWER);
+        assertThat(table.whole().stays()).hasSize(80);
+        assertThat(table.whole().verdict()).isNull();
+    }
+
+    @Test
+    void saysThatFewAreTooFew() {
+        Random random = new Random(2);
+        add("many", 40, 60, random);
+        add("few", 4, 1, random);
+        add("", 30, 60, random);
+
+        assertThat(table().rows())
+                .extracting(Speed::name, Speed::verdict)
+                .contains(org.assertj.core.groups.Tuple.tuple("few", Verdict.FEW))
+                .last()
+                .satisfies(last -> assertThat(last.toList().get(0)).isEqualTo(""));
+    }
+
+    /** Five groups that are alike, in two hundred shops: a false word about any of them in at most one of twenty, and chance. */
+    @Test
+    void seldomCallsAlikeGroupsDifferent() {
+        int wrong = 0;
+        for (int shop = 0; shop < 200; shop++) {
+            rounds.clear();
+            groups.clear();
+            Random random = new Random(shop);
+            for (String name : List.of("a", "b", "c", "d", "e")) {
+                add(name, 20, 60, random);
+            }
+            wrong += table().rows().stream()
+                            .anyMatch(row -> row.verdict() == Verdict.FASTER || row.verdict() == Verdict.SLOWER)
+                    ? 1
+                    : 0;
+        }
+        // 10 are expected at most; 20 or more would happen once in 375 times.
+        assertThat(wrong).isLessThan(20);
+    }
+
+    @Test
+    void doesNotGuessWhatNothingWasWatchedFor() {
+        add("new", 10, 60, new Random(3));
+        Speed whole = table().whole();
+
+        assertThat(whole.soldWithin(30)).isBetween(0, 100);
+        assertThat(whole.soldWithin(1000)).isNull();
+        assertThat(whole.sold() + whole.withdrawn() + whole.open()).isEqualTo(10);
+    }
+
+    private SpeedTable table() {
+        return SpeedTable.of(rounds, round -> List.of(groups.get(round)));
+    }
+
+    /** Days to sale are exponential, ages up to 300 days: what has not sold by then is open. */
+    private void add(String name, int pieces, double mean, Random random) {
+        for (int i = 0; i < pieces; i++) {
+            UUID piece = new UUID(random.nextLong(), random.nextLong());
+            int days = (int) Math.ceil(-Math.log(1 - random.nextDouble()) * mean);
+            int age = 1 + random.nextInt(300);
+            Stay stay = days <= age ? Stay.of(days, Exit.SOLD) : Stay.of(age, Exit.OPEN);
+            Round round = new Round(piece, piece, null, LocalDate.of(2025, 1, 1), stay);
+            rounds.add(round);
+            groups.put(round, name);
+        }
+    }
+}
