@@ -90,6 +90,28 @@ class InsightIT {
     void whatIsNoListIsNotFound() throws Exception {
         mvc.perform(get("/on-the-shelf/attic").with(owner())).andExpect(status().isNotFound());
         mvc.perform(get("/moves?by=weather").with(owner())).andExpect(status().isNotFound());
+        mvc.perform(get("/moves/days?by=weather").with(owner())).andExpect(status().isNotFound());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"style", "kind", "line", "material", "price", "season"})
+    void theSpeedOfEveryKindOfGroupIsShown(String by) throws Exception {
+        shopWithTwoPieces(LAST);
+        mvc.perform(get("/moves/days?row=0&by=" + by).with(owner()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Cedar box")))
+                .andExpect(content().string(not(containsString("??"))));
+        mvc.perform(get("/moves/days.csv?by=" + by).with(owner()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("half_sold_after_days")));
+    }
+
+    @Test
+    void theSpeedOfAnEmptyShopSaysWhatToDo() throws Exception {
+        mvc.perform(get("/moves/days").with(owner()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("/offers/new")))
+                .andExpect(content().string(not(containsString("??"))));
     }
 
     @Test
