@@ -234,7 +234,7 @@ form.addEventListener("outbox:mend", event => {
   asked = null;
   ownDay = true;
   show({ codes: "", title: "" });
-  byId("stall-twice").hidden = !code;
+  byId("stall-twice").hidden = !code || !event.detail.problems.some(problem => problem.reason === "selling.stall.sold-already");
   byId("stall-twice").querySelector("a").href = "/stall/sold/" + encodeURIComponent(code || "");
   queueMicrotask(reckon);
 });
