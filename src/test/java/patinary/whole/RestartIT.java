@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
@@ -51,9 +51,14 @@ class RestartIT {
                 first.kill();
                 buy(page);
             }
+            AtomicReference<JarProgram> doomed = new AtomicReference<>();
+            dieBeforeTheAnswer(page, doomed);
             try (JarProgram second = JarProgram.startAt(port, log, properties)) {
                 assertThat(receipts()).isZero();
-                dieBeforeTheAnswer(page, second);
+                doomed.set(second);
+                page.evaluate("() => { window.outbox.send(); }");
+                page.waitForCondition(() -> doomed.get() == null);
+                page.context().unroute("**/buy");
                 until(page, 1);
             }
             try (JarProgram third = JarProgram.startAt(port, log, properties)) {
@@ -87,22 +92,21 @@ class RestartIT {
         until(page, 1);
     }
 
-    /** The program has stored the purchase and answered; nobody hears it. */
-    private static void dieBeforeTheAnswer(Page page, JarProgram program) {
-        AtomicBoolean dead = new AtomicBoolean();
+    /** The program stores the purchase and answers; nobody hears it. Before it is there, nothing gets through. */
+    private static void dieBeforeTheAnswer(Page page, AtomicReference<JarProgram> doomed) {
         page.context().route("**/buy", route -> {
+            JarProgram program = doomed.get();
             if (!route.request().method().equals("POST")) {
                 route.resume();
-                return;
+            } else if (program == null) {
+                route.abort();
+            } else {
+                assertThat(route.fetch().status()).isEqualTo(201);
+                kill(program);
+                route.abort();
+                doomed.set(null);
             }
-            assertThat(route.fetch().status()).isEqualTo(201);
-            kill(program);
-            dead.set(true);
-            route.abort();
         });
-        page.evaluate("() => { window.outbox.send(); }");
-        page.waitForCondition(dead::get);
-        page.context().unroute("**/buy");
     }
 
     private static void kill(JarProgram program) {
