@@ -13,6 +13,11 @@ import java.util.List;
  */
 public record Caution(String id, Severity severity, List<String> triggerWords, String text, String source) {
 
+    /** What its id begins with: the cautions of one family are about the same danger. */
+    String family() {
+        return id.substring(0, id.indexOf('-'));
+    }
+
     /** The most serious first. */
     public enum Severity {
         STOP,

@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import patinary.bench.NowRows.CautionRow;
@@ -28,12 +30,14 @@ class NowChoices {
     private final SupplyCatalog catalog;
     private final NowPast past;
     private final Cautions cautions;
+    private final MessageSource messages;
 
-    NowChoices(JdbcClient jdbc, SupplyCatalog catalog, NowPast past, Cautions cautions) {
+    NowChoices(JdbcClient jdbc, SupplyCatalog catalog, NowPast past, Cautions cautions, MessageSource messages) {
         this.jdbc = jdbc;
         this.catalog = catalog;
         this.past = past;
         this.cautions = cautions;
+        this.messages = messages;
     }
 
     private record Found(
@@ -104,8 +108,12 @@ class NowChoices {
         return cautions.all().stream()
                 .filter(caution -> ids.contains(caution.id()))
                 .sorted(Comparator.comparing(Caution::severity))
-                .map(CautionRow::of)
+                .map(caution -> CautionRow.of(caution, about(caution)))
                 .toList();
+    }
+
+    private String about(Caution caution) {
+        return messages.getMessage("bench.caution.about." + caution.family(), null, LocaleContextHolder.getLocale());
     }
 
     private PieceRow row(Found piece) {

@@ -2,59 +2,47 @@ package patinary.bench;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
+import org.springframework.stereotype.Component;
+import patinary.bench.NowRows.PieceRow;
+import patinary.bench.NowRows.SupplyRow;
 import patinary.bench.NowRows.WordsRow;
-import patinary.phone.PhoneList;
+import patinary.phone.PhoneLists;
 
 /** What the bench page needs on a phone without reception. */
-@Configuration(proxyBeanMethods = false)
-class NowLists {
+@Component
+class NowLists implements PhoneLists {
 
     /** More than a bench holds; a shop of thousands must still fit into a phone. */
     private static final int PIECES = 200;
 
-    @Bean
-    PhoneList benchPieces(NowChoices choices) {
-        return PhoneList.of("bench-pieces", () -> choices.pieces("", List.of(), PIECES));
+    private final NowChoices choices;
+    private final NowPast past;
+
+    NowLists(NowChoices choices, NowPast past) {
+        this.choices = choices;
+        this.past = past;
     }
 
-    @Bean
-    PhoneList benchSupplies(NowChoices choices) {
-        return PhoneList.of("bench-supplies", choices::supplies);
-    }
-
-    @Bean
-    PhoneList benchStyles(NowPast past) {
-        return PhoneList.of("bench-styles", past::styles);
-    }
-
-    @Bean
-    PhoneList benchPhrases(NowChoices choices) {
-        return PhoneList.of("phrases", choices::phrases);
-    }
-
-    @Bean
-    PhoneList benchSurfaces(NowPast past) {
-        return PhoneList.of("bench-surfaces", () -> words(past.surfaces()));
-    }
-
-    @Bean
-    PhoneList benchMishaps(NowPast past) {
-        return PhoneList.of("bench-mishaps", () -> words(past.mishaps()));
-    }
-
-    /** The texts of the cautions that a tap may call up. */
-    @Bean
-    PhoneList benchCautions(NowChoices choices) {
-        return PhoneList.of("bench-cautions", () -> {
-            Set<String> ids = new LinkedHashSet<>();
-            choices.pieces("", List.of(), PIECES).forEach(row -> ids.addAll(row.cautions()));
-            choices.supplies().forEach(row -> ids.addAll(row.cautions()));
-            choices.phrases().forEach(row -> ids.addAll(row.cautions()));
-            return choices.cautions(ids);
-        });
+    @Override
+    public Map<String, ?> all() {
+        List<PieceRow> pieces = choices.pieces("", List.of(), PIECES);
+        List<SupplyRow> supplies = choices.supplies();
+        List<WordsRow> phrases = choices.phrases();
+        // The texts of the cautions that a tap may call up.
+        Set<String> called = new LinkedHashSet<>();
+        pieces.forEach(row -> called.addAll(row.cautions()));
+        supplies.forEach(row -> called.addAll(row.cautions()));
+        phrases.forEach(row -> called.addAll(row.cautions()));
+        return Map.of(
+                "bench-pieces", pieces,
+                "bench-supplies", supplies,
+                "phrases", phrases,
+                "bench-cautions", choices.cautions(called),
+                "bench-styles", past.styles(),
+                "bench-surfaces", words(past.surfaces()),
+                "bench-mishaps", words(past.mishaps()));
     }
 
     private static List<WordsRow> words(List<String> texts) {

@@ -51,14 +51,15 @@ final class NowRows {
     /**
      * A caution.
      *
-     * @param brief its first sentence
+     * @param brief what it is about and its first sentence, which alone may not say so
      * @param rest the others, or an empty text
      */
     record CautionRow(String value, String severity, String brief, String rest) {
 
-        static CautionRow of(Caution caution) {
+        static CautionRow of(Caution caution, String about) {
             String[] parts = caution.text().split("(?<=[.!?])\\s+", 2);
-            return new CautionRow(caution.id(), caution.severity().name(), parts[0], parts.length > 1 ? parts[1] : "");
+            return new CautionRow(
+                    caution.id(), caution.severity().name(), about + ": " + parts[0], parts.length > 1 ? parts[1] : "");
         }
 
         public boolean isSerious() {

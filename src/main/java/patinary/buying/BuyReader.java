@@ -14,6 +14,7 @@ import patinary.buying.ReceiptForm.ChargeForm;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.buying.ReceiptForm.PieceForm;
 import patinary.money.Percent;
+import patinary.pieces.Styles;
 import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 
@@ -24,6 +25,7 @@ class BuyReader {
     private final ReceiptSettling settling;
     private final Sources sources;
     private final patinary.pieces.ObjectKinds kinds;
+    private final Styles styles;
     private final CurrentShop shop;
     private final MessageSource messages;
 
@@ -31,11 +33,13 @@ class BuyReader {
             ReceiptSettling settling,
             Sources sources,
             patinary.pieces.ObjectKinds kinds,
+            Styles styles,
             CurrentShop shop,
             MessageSource messages) {
         this.settling = settling;
         this.sources = sources;
         this.kinds = kinds;
+        this.styles = styles;
         this.shop = shop;
         this.messages = messages;
     }
@@ -47,6 +51,7 @@ class BuyReader {
         ReceiptReader.Outcome outcome = settling.read(receipt, own, settlement(form, receipt));
         BuyErrors.copy(own, form, errors);
         checkCounts(form, errors);
+        checkChoices(form, errors);
         return outcome;
     }
 
@@ -155,6 +160,27 @@ class BuyReader {
         String typed = thing.count.isBlank() ? "1" : thing.count.strip();
         int count = typed.matches("[0-9]{1,4}") ? Integer.parseInt(typed) : 0;
         return count > PieceRows.MOST ? 0 : count;
+    }
+
+    /** What was chosen from a phone's lists may be gone from the shop's by the time the entry comes. */
+    private void checkChoices(BuyForm form, BindingResult errors) {
+        for (int i = 0; i < form.things.size(); i++) {
+            Thing thing = form.things.get(i);
+            if (Ids.read(thing.kind).flatMap(kinds::findById).isEmpty()) {
+                gone(i, "kind", thing.kind, thing, errors);
+            }
+            if (Ids.read(thing.style).flatMap(styles::findById).isEmpty()) {
+                gone(i, "style", thing.style, thing, errors);
+            }
+        }
+    }
+
+    private static void gone(int at, String name, String chosen, Thing thing, BindingResult errors) {
+        String field = "things[" + at + "]." + name;
+        if (!chosen.isBlank() && !errors.hasFieldErrors(field)) {
+            Object[] which = {at + 1, thing.price.isBlank() ? thing.what : thing.price};
+            errors.rejectValue(field, "buying.error.gone." + name, which, null);
+        }
     }
 
     private static void checkCounts(BuyForm form, BindingResult errors) {

@@ -1,10 +1,10 @@
 package patinary.insight;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import patinary.money.Amount;
 import patinary.phone.PhoneList;
@@ -68,7 +68,8 @@ class AdviceList implements PhoneList {
                 whole ? null : row.pool().pieces(),
                 whole ? null : sold,
                 row.few(),
-                messages.getMessage("insight.pay.words." + said(row), new Object[] {sold}, Locale.ENGLISH));
+                messages.getMessage(
+                        "insight.pay.words." + said(row), new Object[] {sold}, LocaleContextHolder.getLocale()));
     }
 
     /** The page counts what the whole shop sold; the phone does not. */

@@ -23,11 +23,17 @@ import tools.jackson.databind.json.JsonMapper;
 class PhoneController {
 
     private final ObjectProvider<PhoneList> lists;
+    private final ObjectProvider<PhoneLists> families;
     private final JsonMapper json;
     private final ProgramVersion version;
 
-    PhoneController(ObjectProvider<PhoneList> lists, JsonMapper json, ProgramVersion version) {
+    PhoneController(
+            ObjectProvider<PhoneList> lists,
+            ObjectProvider<PhoneLists> families,
+            JsonMapper json,
+            ProgramVersion version) {
         this.lists = lists;
+        this.families = families;
         this.json = json;
         this.version = version;
     }
@@ -59,6 +65,7 @@ class PhoneController {
     ResponseEntity<byte[]> lists() {
         Map<String, Object> all = new TreeMap<>();
         lists.forEach(list -> all.put(list.name(), list.rows()));
+        families.forEach(family -> all.putAll(family.all()));
         byte[] body = json.writeValueAsBytes(all);
         return ResponseEntity.ok()
                 // A weak tag: the server does not compress what bears a strong one.

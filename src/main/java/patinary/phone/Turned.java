@@ -16,6 +16,7 @@ record Turned(@Nullable UUID key, boolean retry, List<Reason> problems) {
     /**
      * @param field the field of the form, or empty where the reason is about the whole
      * @param words what is wrong and how to put it right
+     * @param reason the key of the words, by which a page's script knows what it has an answer to
      */
-    record Reason(String field, String words) {}
+    record Reason(String field, String words, @Nullable String reason) {}
 }

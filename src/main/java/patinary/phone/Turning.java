@@ -62,7 +62,7 @@ class Turning {
 
     private ResponseEntity<?> about(HttpStatus status, @Nullable UUID key, boolean retry, String message) {
         String words = messages.getMessage(message, null, LocaleContextHolder.getLocale());
-        return answer(status, new Turned(key, retry, List.of(new Turned.Reason("", words))));
+        return answer(status, new Turned(key, retry, List.of(new Turned.Reason("", words, message))));
     }
 
     private static ResponseEntity<?> answer(HttpStatus status, Turned turned) {
@@ -75,6 +75,7 @@ class Turning {
         MessageSourceResolvable words = error;
         return new Turned.Reason(
                 error instanceof FieldError field ? field.getField() : "",
-                messages.getMessage(words, LocaleContextHolder.getLocale()));
+                messages.getMessage(words, LocaleContextHolder.getLocale()),
+                error.getCode());
     }
 }

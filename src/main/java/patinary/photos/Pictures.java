@@ -3,9 +3,13 @@ package patinary.photos;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import patinary.web.Choice;
@@ -65,6 +69,18 @@ public class Pictures {
                     });
         }
         return found;
+    }
+
+    /** What stands for a piece without a picture: the first letters of the first two words of its title. */
+    public String initials(@Nullable String title) {
+        return title == null
+                ? ""
+                : Stream.of(title.strip().split("\\s+"))
+                        .filter(word -> !word.isEmpty())
+                        .limit(2)
+                        .map(word -> Character.toString(word.codePointAt(0)))
+                        .collect(Collectors.joining())
+                        .toUpperCase(Locale.ROOT);
     }
 
     /** All photos of a piece or a paper, in their order. */

@@ -73,7 +73,9 @@ class StallController {
         Optional<StallDesk.Done> done = desk.sell(form, id, errors);
         if (done.isEmpty()) {
             response.setStatus(422);
-            model.addAttribute("sold", goods.soldAlready(form.codes, id).orElse(null));
+            boolean twice =
+                    errors.getGlobalErrors().stream().anyMatch(error -> StallDesk.SOLD_ALREADY.equals(error.getCode()));
+            model.addAttribute("sold", twice ? goods.soldAlready(form.codes, id).orElse(null) : null);
             return page.full(model, form, page.ofForm(form), "");
         }
         Optional<Amount> change = done.get().change();

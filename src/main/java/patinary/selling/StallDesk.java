@@ -22,6 +22,9 @@ class StallDesk {
     /** What was sold, and the change that goes with it where the buyer's cash was typed in. */
     record Done(String title, Optional<Amount> change) {}
 
+    /** Said where a piece went with another sale. */
+    static final String SOLD_ALREADY = "selling.stall.sold-already";
+
     private final SaleFilling filling;
     private final SaleBasket basket;
     private final SaleAnswers reader;
@@ -137,7 +140,7 @@ class StallDesk {
                         : Optional.empty();
         sold.ifPresentOrElse(
                 other -> errors.reject(
-                        "selling.stall.sold-already",
+                        SOLD_ALREADY,
                         new Object[] {other.code(), fmt.date(other.docDate()), fmt.money(other.priceMinor())},
                         null),
                 () -> refusal.tell(errors, refused));

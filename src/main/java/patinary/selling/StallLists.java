@@ -1,15 +1,15 @@
 package patinary.selling;
 
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
-import patinary.phone.PhoneList;
+import org.springframework.stereotype.Component;
+import patinary.phone.PhoneLists;
 
 /** What a phone keeps for selling where there is no reception: the goods, the channels, the money places. */
-@Configuration
-class StallLists {
+@Component
+class StallLists implements PhoneLists {
 
     /** Something to sell; the price in minor units. */
     record Goods(
@@ -22,37 +22,43 @@ class StallLists {
     /** A choice of a form; {@code usual} marks what is chosen where the phone remembers nothing. */
     record Option(String value, String text, boolean usual, boolean passes) {}
 
-    @Bean
-    PhoneList stallOffers(StallGoods goods) {
-        return PhoneList.of(
-                "offers",
-                () -> goods.all().stream()
-                        .map(ware ->
-                                new Goods(ware.offer(), ware.code(), ware.title(), ware.priceMinor(), ware.pieces()))
-                        .toList());
+    private final StallGoods goods;
+    private final ChannelBook channels;
+    private final MoneyChoices money;
+    private final StallDesk desk;
+
+    StallLists(StallGoods goods, ChannelBook channels, MoneyChoices money, StallDesk desk) {
+        this.goods = goods;
+        this.channels = channels;
+        this.money = money;
+        this.desk = desk;
     }
 
-    @Bean
-    PhoneList stallChannels(ChannelBook channels, StallDesk desk) {
-        return PhoneList.of("channels", () -> {
-            String usual = desk.blank().channel;
-            return channels.all().stream()
-                    .map(channel -> new Option(
-                            channel.id().toString(),
-                            channel.name(),
-                            usual.equals(channel.id().toString()),
-                            channel.passesTax()))
-                    .toList();
-        });
+    @Override
+    public Map<String, ?> all() {
+        StallForm usual = desk.blank();
+        return Map.of("offers", offers(), "channels", channels(usual.channel), "cashplaces", places(usual.place));
     }
 
-    @Bean
-    PhoneList stallPlaces(MoneyChoices money, StallDesk desk) {
-        return PhoneList.of("cashplaces", () -> {
-            String usual = desk.blank().place;
-            return money.choices().stream()
-                    .map(place -> new Option(place.value(), place.text(), usual.equals(place.value()), false))
-                    .toList();
-        });
+    private List<Goods> offers() {
+        return goods.all().stream()
+                .map(ware -> new Goods(ware.offer(), ware.code(), ware.title(), ware.priceMinor(), ware.pieces()))
+                .toList();
+    }
+
+    private List<Option> channels(String usual) {
+        return channels.all().stream()
+                .map(channel -> new Option(
+                        channel.id().toString(),
+                        channel.name(),
+                        usual.equals(channel.id().toString()),
+                        channel.passesTax()))
+                .toList();
+    }
+
+    private List<Option> places(String usual) {
+        return money.choices().stream()
+                .map(place -> new Option(place.value(), place.text(), usual.equals(place.value()), false))
+                .toList();
     }
 }

@@ -15,7 +15,10 @@ import org.springframework.security.config.annotation.web.configurers.HeadersCon
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
+import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
@@ -82,7 +85,11 @@ class Doors {
                 .passwordParameter("password")
                 .successHandler(signedIn)
                 .failureHandler(refused));
-        http.logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"));
+        // What this browser keeps of her pictures goes too; her entries that wait are no copies and stay.
+        // Sent over HTTPS only.
+        http.logout(out -> out.logoutUrl("/sign-out")
+                .logoutSuccessUrl("/sign-in")
+                .addLogoutHandler(new HeaderWriterLogoutHandler(new ClearSiteDataHeaderWriter(Directive.CACHE))));
         http.exceptionHandling(
                 trouble -> trouble.accessDeniedHandler(new Refusals()).authenticationEntryPoint(new AskToSignIn()));
         http.headers(headers -> headers(headers, publiclyVouchedFor));

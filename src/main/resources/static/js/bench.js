@@ -62,6 +62,21 @@ function uuid() {
 }
 const reveal = within => every("[data-script]", within).forEach(part => { part.hidden = false; });
 
+// ---- after the tap. What follows from one is worked out when it is on the screen, and only where something changed;
+// whatever needs it earlier (sending, leaving the page) has it done at once.
+
+const owed = new Set();
+function soon(...works) {
+  if (!owed.size) requestAnimationFrame(() => setTimeout(settle));
+  works.forEach(work => owed.add(work));
+}
+function settle() {
+  const works = [...owed];
+  owed.clear();
+  works.forEach(work => work());
+}
+const hide = (part, away) => { if (part.hidden !== away) part.hidden = away; };
+
 // ---- pieces
 
 const chip = id => one(`[data-piece][data-id="${CSS.escape(id)}"]`);
@@ -78,6 +93,7 @@ function addPiece(row) {
   one(".tag", piece).textContent = row.code;
   one("[data-code]", piece).textContent = row.code;
   one("[data-title]", piece).textContent = row.title;
+  pictures.fill(one("[data-shot]", piece), row.title, row.value, lists.pictures);
   one("[data-state]", piece).textContent = one("[data-states]").dataset[(row.state || "").toLowerCase()] || "";
   one("[data-pieces]").append(piece);
   one("[data-no-pieces]").hidden = true;
@@ -160,8 +176,9 @@ function step(button) {
 
 function follow() {
   const pieces = chosen().map(about), styles = new Set(pieces.map(piece => piece.style));
-  for (const button of every("[data-styles] > button")) button.hidden = !styles.has(button.dataset.style);
-  for (const row of every("[data-use]")) if (row !== openRow) parts(row, pieces);
+  for (const button of every("[data-styles] > button")) hide(button, !styles.has(button.dataset.style));
+  // What is shared out is asked of the supplies that are used alone; the others send nothing.
+  for (const row of every("[data-use]")) if (picked(row) || row !== openRow && field(row, "quantity").value) parts(row, pieces);
   const box = form.elements["mishaps[0].piece"], before = box.value;
   if ([...box.options].slice(1).map(option => option.value).join() !== pieces.map(piece => piece.value).join()) {
     box.replaceChildren(box.options[0], ...pieces.map(piece => new Option(piece.code + " " + piece.title, piece.value)));
@@ -173,7 +190,8 @@ function order() {
   const first = every("[data-styles] > button").filter(button => !button.hidden)
     .flatMap(button => button.dataset.order.split(" ")).slice(0, SUPPLIES);
   const rows = first.map(id => use(id) || supply(id) && addUse(supply(id))).filter(Boolean);
-  one("[data-uses]").prepend(...rows);
+  const box = one("[data-uses]");
+  if (rows.some((row, at) => box.children[at] !== row)) box.prepend(...rows);
 }
 function parts(row, pieces) {
   const box = one("[data-parts]", row);
@@ -200,14 +218,15 @@ function cautions(pieces) {
   let any = false, notes = 0;
   for (const line of every("[data-caution]")) {
     // What the shop found in the words themselves stays.
-    line.hidden = !called.has(line.dataset.caution) && !line.dataset.said;
+    hide(line, !called.has(line.dataset.caution) && !line.dataset.said);
     any = any || !line.hidden;
     if (!line.hidden && line.closest("[data-notes]")) notes++;
   }
   const more = one("[data-notes]");
-  more.hidden = !notes;
-  one("summary", more).textContent = fill(words.more, notes);
-  one("[data-cautions-shown]").hidden = !any;
+  hide(more, !notes);
+  const heading = one("summary", more), text1 = fill(words.more, notes);
+  if (heading.textContent !== text1) heading.textContent = text1;
+  hide(one("[data-cautions-shown]"), !any);
 }
 
 // ---- the clock
@@ -441,8 +460,7 @@ form.addEventListener("click", event => {
   else if (button.closest("[data-phrases]")) phrase(button.textContent);
   else if (button.closest("[data-fills]")) document.getElementById(button.closest("[data-fills]").dataset.fills).value = button.textContent;
   else return;
-  follow();
-  parkDraft();
+  soon(follow, parkDraft);
 });
 function phrase(text) {
   const box = form.elements.done, before = box.value.trim();
@@ -462,16 +480,18 @@ form.addEventListener("change", event => {
     other.value = "";
     field(row, "picked").focus();
   }
-  follow();
-  if (event.target.name === "pieces") {
-    order();
-    if (clock.started !== null) tick(clock);
-  }
-  parkDraft();
+  const name = event.target.name || "";
+  if (/^(pieces|done|.*\.(picked|supply))$/.test(name)) soon(follow);
+  if (name === "pieces") soon(order, tickOn);
+  soon(parkDraft);
 });
+function tickOn() {
+  if (clock.started !== null) tick(clock);
+}
 form.addEventListener("keydown", event => { if (event.key === "Enter" && event.target.name === "pieceWords") event.preventDefault(); });
 
 form.addEventListener("submit", event => {
+  settle();
   const wrongButton = event.submitter && event.submitter.name === "act";
   const box = form.elements.minutes, empty = box.value.trim() === "";
   if (empty && !mending && clock.started !== null && seconds() > PLAUSIBLE) ask();
@@ -494,6 +514,7 @@ form.addEventListener("formdata", event => {
   data.set("date", [date.getFullYear(), date.getMonth() + 1, date.getDate()].map(part => String(part).padStart(2, "0")).join("-"));
 });
 form.addEventListener("outbox:saved", () => {
+  owed.clear();
   afresh();
   if (mending) {
     mending = false;
@@ -508,6 +529,7 @@ form.addEventListener("outbox:saved", () => {
 // While an old entry is mended, the clock and what is half tapped belong to another one and stay as they are.
 form.addEventListener("outbox:mend", event => {
   event.preventDefault();
+  settle();
   mending = true;
   afresh();
   restore(fromFields(event.detail.fields));
@@ -589,6 +611,7 @@ document.addEventListener("lists:ready", event => {
   const first = !Object.keys(lists).length;
   lists = event.detail;
   if (!filled && first) fromLists();
+  every("[data-piece]").forEach(piece => pictures.late(one("[data-shot]", piece), piece.dataset.id, lists.pictures));
   // What is chosen from a list could not be put back before the list was there.
   if (!filled && first && !mending && parked.get("draft")) loose(parked.get("draft"));
   follow();
@@ -609,5 +632,9 @@ draw();
 meet();
 setInterval(draw, 5000);
 addEventListener("online", meet);
-document.addEventListener("visibilitychange", () => { if (!document.hidden) { draw(); meet(); } });
+addEventListener("pagehide", settle);
+document.addEventListener("visibilitychange", () => {
+  if (document.hidden) settle();
+  else { draw(); meet(); }
+});
 })();

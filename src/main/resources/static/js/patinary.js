@@ -47,6 +47,35 @@ if (more) {
   document.addEventListener("keydown", event => { if (event.key === "Escape") more.open = false; });
 }
 
+// Pictures beside things to choose come after the page: once all else is there, and only those that come in sight. A tile
+// whose picture cannot be had keeps its letters. The browser keeps what it has seen, until she signs out.
+const pictures = (() => {
+  const there = new Promise(done => document.readyState === "complete" ? done() : addEventListener("load", done, { once: true }));
+  const sight = new IntersectionObserver(seen => seen.filter(one => one.isIntersecting).forEach(one => draw(one.target)), { rootMargin: "150px" });
+  function draw(tile) {
+    sight.unobserve(tile);
+    const image = new Image(56, 56);
+    image.alt = "";
+    image.addEventListener("load", () => tile.append(image));
+    image.src = "/photos/" + tile.dataset.picture + "/small";
+  }
+  return {
+    watch(within) { there.then(() => within.querySelectorAll("[data-picture]").forEach(tile => sight.observe(tile))); },
+    // For a tile that the page makes itself, from the phone's list of pictures.
+    fill(tile, title, piece, rows) {
+      tile.firstElementChild.textContent = title.trim().split(/\s+/).slice(0, 2).map(word => [...word][0]).join("").toUpperCase();
+      this.late(tile, piece, rows);
+    },
+    late(tile, piece, rows) {
+      const known = !tile.dataset.picture && (rows || []).find(row => row.value === piece);
+      if (!known) return;
+      tile.dataset.picture = known.photo;
+      there.then(() => sight.observe(tile));
+    },
+  };
+})();
+pictures.watch(document);
+
 // Amounts in whole minor units, for the figures that a page shows before the server reckons them.
 function minorUnits(digits, code) {
   const shape = /^(\d+)(?:[.,](\d+))?$/;

@@ -17,11 +17,12 @@ let asked = null;
 
 const cards = () => [...list.querySelectorAll("[data-ware]")];
 
-function card(row) {
+function card(row, rows) {
   const item = byId("stall-ware").content.firstElementChild.cloneNode(true);
   const link = item.querySelector("a");
   link.href = row.offer ? "/stall?offer=" + row.offer : "/stall?piece=" + row.pieces[0];
   Object.assign(link.dataset, { offer: row.offer || "", codes: row.codes, pieces: row.pieces.join(" "), title: row.title, price: row.price ?? "" });
+  pictures.fill(item.querySelector("[data-shot]"), row.title, row.pieces[0], rows);
   item.querySelector(".tag").textContent = row.codes;
   item.querySelector(".goods-name").textContent = row.title;
   item.querySelector(".goods-price").textContent = row.price == null ? list.dataset.noPrice : money.words(row.price);
@@ -233,7 +234,7 @@ form.addEventListener("outbox:mend", event => {
   asked = null;
   ownDay = true;
   show({ codes: "", title: "" });
-  byId("stall-twice").hidden = !code;
+  byId("stall-twice").hidden = !code || !event.detail.problems.some(problem => problem.reason === "selling.stall.sold-already");
   byId("stall-twice").querySelector("a").href = "/stall/sold/" + encodeURIComponent(code || "");
   queueMicrotask(reckon);
 });
@@ -241,7 +242,7 @@ form.addEventListener("outbox:mend", event => {
 document.addEventListener("lists:ready", event => {
   const rows = event.detail;
   if (!served && rows.offers) {
-    list.replaceChildren(...rows.offers.map(card));
+    list.replaceChildren(...rows.offers.map(row => card(row, rows.pictures)));
     byId("stall-shell").hidden = true;
     if (rows.channels) form.dataset.passing = rows.channels.filter(row => row.passes).map(row => row.value).join(" ");
     filter();

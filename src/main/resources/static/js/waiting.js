@@ -65,7 +65,9 @@ async function show(entries, state) {
   byId("waiting-keeps").textContent = kept ? words.keeps : words.clears;
   byId("waiting-state").textContent = entries.length ? words[{ "signed-out": "signedOut" }[state] || state] || "" : "";
   byId("waiting-sign-in").hidden = state !== "signed-out";
-  byId("waiting-send").hidden = state === "signed-out";
+  // What was refused is mended, not sent again; its photos wait for it.
+  const refused = new Set(entries.filter(entry => entry.state === "heed").map(entry => entry.key));
+  byId("waiting-send").hidden = state === "signed-out" || entries.every(entry => refused.has(entry.key) || refused.has(entry.parent));
   // A list that has not changed is left alone: a question may be open in it.
   const now = JSON.stringify(entries.map(entry => [entry.key, entry.state, entry.tries]));
   if (now !== shown) room.querySelector(".cards").replaceChildren(...entries.map(entry => card(entry, keys)));

@@ -37,7 +37,7 @@ final class Bench {
             return;
         }
         UUID id = shop.draws.id();
-        int minutes = shop.draws.between(4, 22) * 5 * worked.size();
+        int minutes = shop.draws.between(3, 13) * 5 * worked.size();
         shop.rows.add("bench_entry", shop.document(id, "", minutes, shop.draws.one(DONE)));
         worked.forEach(piece -> work(id, piece));
         List<State.Supply> used = use(id, worked);

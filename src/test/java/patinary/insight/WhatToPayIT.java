@@ -68,6 +68,11 @@ class WhatToPayIT {
                         from piece_figures where sold_on is not null""").query(BigDecimal.class).single());
         assertThat(whole.tries().sold()).isLessThanOrEqualTo(whole.tries().pieces());
         assertThat(rows.get(0).budget()).isNotNull();
+        assertThat(rows)
+                .as("the invented shop shows kinds that are worth buying and kinds that are not")
+                .filteredOn(row -> row.group().kindId() != null && row.group().styleId() == null)
+                .anyMatch(row -> row.most() != null)
+                .anyMatch(row -> row.most() == null);
         mvc.perform(get("/moves/what-to-pay?row=1").with(owner()))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("Chance that it sells within 180 days")))

@@ -34,7 +34,7 @@ import patinary.testing.ShopTest;
  * before the answer, in the middle of the answer. What brought no receipt is sent again, some of it twice at once, and some
  * is repeated although its receipt came. In the end each is recorded exactly once, and nothing is half done.
  *
- * <p>One in ten is a document in the books, which derive all their postings anew for each; the others are rows that only
+ * <p>Every other one is a document in the books, which derive all their postings anew for each; the others are rows that only
  * their key keeps from being stored twice.
  */
 @ShopTest
@@ -100,7 +100,7 @@ class FlakyLinkIT {
         assertThat(dropped).as("the link dropped").isGreaterThan(ENTRIES / 3);
         List<UUID> recorded = new ArrayList<>(
                 jdbc.sql("select id from owner_money").query(UUID.class).list());
-        assertThat(recorded).hasSizeBetween(ENTRIES / 20, ENTRIES / 5).allMatch(FlakyLinkIT::isDocument);
+        assertThat(recorded).hasSizeBetween(ENTRIES * 2 / 5, ENTRIES * 3 / 5).allMatch(FlakyLinkIT::isDocument);
         recorded.addAll(jdbc.sql("select cast(note as uuid) from source")
                 .query(UUID.class)
                 .list());
@@ -168,7 +168,7 @@ class FlakyLinkIT {
     }
 
     private static boolean isDocument(UUID key) {
-        return Math.floorMod(key.getMostSignificantBits(), 10) == 0;
+        return Math.floorMod(key.getMostSignificantBits(), 2) == 0;
     }
 
     private static long amount(UUID key) {

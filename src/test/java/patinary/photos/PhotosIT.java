@@ -234,6 +234,21 @@ class PhotosIT {
         assertThat(small).exists();
     }
 
+    /** Letters for the crate, which has no picture; the box's picture is asked for later, by its address. */
+    @Test
+    void aPhoneIsToldWhichPictureShowsWhichPieceAndForgetsThemAtTheSignOut() throws Exception {
+        UUID photo = add(box, "AFTER", 1000);
+
+        see(
+                "/bench/now",
+                "data-picture=\"" + photo + "\"",
+                "src=\"/photos/" + photo + "/small\" width=\"56\"",
+                ">SB</span>");
+        see("/phone/lists", "\"pictures\":[{\"value\":\"" + box + "\",\"photo\":\"" + photo + "\"}]");
+        web.perform(post("/sign-out").secure(true).with(InventedShop.owner()))
+                .andExpect(header().string("Clear-Site-Data", "\"cache\""));
+    }
+
     private ResultActions deliver(UUID key, UUID of, int width) throws Exception {
         return web.perform(form(key, of, "BEFORE")
                 .file(file("photo.jpg", width))

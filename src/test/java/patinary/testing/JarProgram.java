@@ -27,7 +27,11 @@ public final class JarProgram implements AutoCloseable {
 
     /** Starts the jar that the build made and waits until it answers. */
     public static JarProgram start(Path log, List<String> properties) throws IOException {
-        int port = freePort();
+        return startAt(freePort(), log, properties);
+    }
+
+    /** The same where it was before, so that what knew its address finds it again. */
+    public static JarProgram startAt(int port, Path log, List<String> properties) throws IOException {
         Path home = unpacked();
         List<String> command = new ArrayList<>(List.of(java()));
         command.addAll(SMALL);

@@ -117,9 +117,17 @@ final class MeasurePhone {
             settle(page);
             long bytes = traffic.bytes();
             int requests = traffic.requests();
+            List<Traffic.Asked> photos = List.copyOf(traffic.photos());
             int taps = touch(page);
             return new Vitals(
-                    number(page, "paint"), number(page, "shift"), number(page, "answer"), bytes, requests, taps);
+                    number(page, "paint"),
+                    number(page, "shift"),
+                    number(page, "answer"),
+                    bytes,
+                    requests,
+                    photos.stream().mapToLong(Traffic.Asked::bytes).sum(),
+                    photos.size(),
+                    taps);
         }
     }
 

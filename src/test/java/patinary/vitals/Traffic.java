@@ -4,13 +4,20 @@ import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Counts what a page takes from the line, as the browser's own network log has it: compressed, headers included. */
 public final class Traffic {
 
     /** One thing that a page asked for; {@code bytes} is 0 where it came out of a cache. */
-    public record Asked(String url, String type, long bytes) {}
+    public record Asked(String url, String type, long bytes) {
+
+        boolean isPhoto() {
+            return url.contains("/photos/");
+        }
+    }
 
     private final Map<String, Asked> asked = new LinkedHashMap<>();
 
@@ -25,13 +32,23 @@ public final class Traffic {
         return asked;
     }
 
+    /** The page and its files: all but the photos. */
     public long bytes() {
-        return asked.values().stream().mapToLong(Asked::bytes).sum();
+        return taken(false).mapToLong(Asked::bytes).sum();
     }
 
-    /** Requests that took something from the line. */
+    /** Requests that took something from the line, but for photos. */
     public int requests() {
-        return (int) asked.values().stream().filter(one -> one.bytes() > 0).count();
+        return (int) taken(false).count();
+    }
+
+    /** The photos that took something from the line. */
+    public List<Asked> photos() {
+        return taken(true).toList();
+    }
+
+    private Stream<Asked> taken(boolean photos) {
+        return asked.values().stream().filter(one -> one.bytes() > 0 && one.isPhoto() == photos);
     }
 
     private void sent(JsonObject event) {

@@ -17,8 +17,8 @@ final class VitalsTable {
 
     /** @return whether all pages keep the bounds at the 75th percentile */
     static boolean print(Map<String, List<Vitals>> results) {
-        System.out.println("| page | LCP median, p75 | CLS p75 | INP median, p75 | taps | first visit |");
-        System.out.println("|---|---|---|---|---|---|");
+        System.out.println("| page | LCP median, p75 | CLS p75 | INP median, p75 | taps | first visit | then photos |");
+        System.out.println("|---|---|---|---|---|---|---|");
         boolean kept = true;
         for (Map.Entry<String, List<Vitals>> page : results.entrySet()) {
             System.out.println(line(page.getKey(), page.getValue()));
@@ -37,7 +37,7 @@ final class VitalsTable {
     }
 
     private static String line(String path, List<Vitals> runs) {
-        return "| `%s` | %.2f s, %.2f s | %.3f | %s, %s | %.0f | %.0f KB, %.0f requests |"
+        return "| `%s` | %.2f s, %.2f s | %.3f | %s, %s | %.0f | %.0f KB, %.0f requests | %.0f KB, %.0f |"
                 .formatted(
                         path,
                         Vitals.quantile(runs, .5, Vitals::paint) / 1000,
@@ -47,7 +47,9 @@ final class VitalsTable {
                         answer(Vitals.quantile(runs, .75, Vitals::answer)),
                         Vitals.quantile(runs, .5, Vitals::taps),
                         Vitals.quantile(runs, .5, Vitals::bytes) / 1000,
-                        Vitals.quantile(runs, .5, Vitals::requests));
+                        Vitals.quantile(runs, .5, Vitals::requests),
+                        Vitals.quantile(runs, .5, Vitals::photoBytes) / 1000,
+                        Vitals.quantile(runs, .5, Vitals::photos));
     }
 
     /** A browser reports nothing below 16 ms. */

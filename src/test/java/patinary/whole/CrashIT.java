@@ -53,7 +53,7 @@ class CrashIT {
         }
     }
 
-    private static void openShop(Visitor visitor) throws IOException, InterruptedException {
+    static void openShop(Visitor visitor) throws IOException, InterruptedException {
         Map<String, String> answers = new LinkedHashMap<>();
         answers.put("code", TestDatabase.SETUP_CODE);
         answers.put("ownerName", InventedShop.OWNER);
