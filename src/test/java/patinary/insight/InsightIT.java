@@ -97,7 +97,8 @@ class InsightIT {
     @ValueSource(strings = {"style", "kind", "line", "material", "price", "season"})
     void theSpeedOfEveryKindOfGroupIsShown(String by) throws Exception {
         shopWithTwoPieces(LAST);
-        mvc.perform(get("/moves/days?row=0&by=" + by).with(owner()))
+        mvc.perform(get("/moves/days?row=0&by=" + by).with(owner())).andExpect(status().isOk());
+        mvc.perform(get("/moves/days?by=" + by).with(owner()))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("Cedar box")))
                 .andExpect(content().string(not(containsString("??"))));
