@@ -1,3 +1,5 @@
+-- Made anew with all views: ${views}
+
 -- What the pieces waiting for their planned finish will need of each supply, in the supply's base unit. Of a piece that
 -- is found or on the bench; a supply that an entry following the finish has used on it is not needed again. A piece whose
 -- surface is not known, nor the usual one of its kind, needs nothing that goes by surface.

@@ -5,4 +5,7 @@ class NameForm {
 
     public long version;
     public String name = "";
+    public String area = "";
+    public String shape = "";
+    public String measures = "";
 }

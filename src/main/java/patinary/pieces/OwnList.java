@@ -26,6 +26,11 @@ enum OwnList {
         return column;
     }
 
+    /** Whether each name has a usual surface. */
+    boolean hasAreas() {
+        return this == KINDS;
+    }
+
     /** The word in the address and in the message keys. */
     String word() {
         return name().toLowerCase(java.util.Locale.ROOT);

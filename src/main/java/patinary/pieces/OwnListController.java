@@ -1,7 +1,9 @@
 package patinary.pieces;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.math.BigDecimal;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -64,6 +66,7 @@ class OwnListController {
         NameForm form = new NameForm();
         form.version = row.version();
         form.name = row.name();
+        form.area = PieceForm.area(row.area());
         model.addAttribute("form", form);
         return onePage(own, row, model);
     }
@@ -80,11 +83,12 @@ class OwnListController {
         OwnList own = OwnList.called(list);
         OwnLists.Row row = find(own, id);
         String name = read(own, form, row.name(), errors);
+        BigDecimal area = area(own, form, row, errors);
         if (errors.hasErrors()) {
             response.setStatus(422);
             return onePage(own, row, model);
         }
-        lists.rename(own, id, form.version, name);
+        lists.change(own, id, form.version, name, area);
         Notice.next(redirect, "pieces.list.renamed", name);
         return "redirect:/pieces/" + own.word();
     }
@@ -106,6 +110,15 @@ class OwnListController {
         return name;
     }
 
+    private @Nullable BigDecimal area(OwnList own, NameForm form, OwnLists.Row row, BindingResult errors) {
+        SurfaceReading.Surface stored = new SurfaceReading.Surface(row.area(), null);
+        return own.hasAreas()
+                ? new SurfaceReading(new Answers(errors, shop.currency()), stored)
+                        .read(form.area, form.shape, form.measures)
+                        .area()
+                : null;
+    }
+
     private OwnLists.Row find(OwnList own, UUID id) {
         return lists.find(own, id).orElseThrow(() -> new NotFound(own + " " + id));
     }
@@ -119,6 +132,7 @@ class OwnListController {
     private static String onePage(OwnList own, OwnLists.Row row, Model model) {
         model.addAttribute("list", own.word());
         model.addAttribute("row", row);
+        model.addAttribute("shapes", SurfaceReading.shapes());
         return "pieces/one-name";
     }
 }

@@ -1,8 +1,11 @@
 package patinary.pieces;
 
+import java.math.BigDecimal;
+import java.sql.Types;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -14,8 +17,12 @@ import patinary.web.Choice;
 @Transactional
 class OwnLists {
 
-    /** One name and how many pieces have it. */
-    record Row(UUID id, String name, long version, long pieces) {}
+    /**
+     * One name and how many pieces have it.
+     *
+     * @param area of a kind, the usual surface in square centimetres
+     */
+    record Row(UUID id, String name, long version, @Nullable BigDecimal area, long pieces) {}
 
     private final JdbcClient jdbc;
 
@@ -65,10 +72,14 @@ class OwnLists {
     }
 
     /** @throws OptimisticLockingFailureException where it was renamed meanwhile */
-    public void rename(OwnList list, UUID id, long version, String name) {
-        int changed = jdbc.sql(
-                        "update " + list.table() + " set name = ?, version = version + 1 where id = ? and version = ?")
-                .params(name, id, version)
+    public void change(OwnList list, UUID id, long version, String name, @Nullable BigDecimal area) {
+        String usual = list.hasAreas() ? ", area_cm2 = :area" : "";
+        int changed = jdbc.sql("update " + list.table() + " set name = :name" + usual
+                        + ", version = version + 1 where id = :id and version = :version")
+                .param("name", name)
+                .param("area", area, Types.NUMERIC)
+                .param("id", id)
+                .param("version", version)
                 .update();
         if (changed != 1) {
             throw new OptimisticLockingFailureException(list + " " + id + " is stale");
@@ -85,7 +96,8 @@ class OwnLists {
     }
 
     private static String select(OwnList list) {
-        return "select l.id, l.name, l.version, (select count(*) from piece p where p." + list.column()
+        return "select l.id, l.name, l.version, " + (list.hasAreas() ? "l.area_cm2" : "cast(null as numeric(30, 14))")
+                + " as area, (select count(*) from piece p where p." + list.column()
                 + " = l.id) as pieces from " + list.table() + " l";
     }
 }

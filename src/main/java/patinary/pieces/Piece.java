@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import patinary.measure.Shape;
 
 /**
  * One thing to be sold. It says what the thing is; where it stands between found and sold is derived from the documents
@@ -62,6 +63,10 @@ public class Piece {
     @Column(name = "tag")
     private Set<String> tags = new TreeSet<>();
 
+    private @Nullable UUID plannedFinishId;
+    private @Nullable String shape;
+    private @Nullable String shapeMeasures;
+
     @Version
     private long version;
 
@@ -85,6 +90,26 @@ public class Piece {
         Collection<String> copy = List.copyOf(facts.tags());
         tags.clear();
         tags.addAll(copy);
+    }
+
+    /**
+     * Says what is to be done with it and how its surface was measured.
+     *
+     * @param finishId the finish it waits for, or null
+     * @param newShape with its measures as typed; null where the surface itself was typed, or is not known
+     */
+    void plan(@Nullable UUID finishId, @Nullable MeasuredShape newShape) {
+        plannedFinishId = finishId;
+        shape = newShape == null ? null : newShape.shape().name();
+        shapeMeasures = newShape == null ? null : newShape.measures();
+    }
+
+    @Nullable UUID plannedFinishId() {
+        return plannedFinishId;
+    }
+
+    @Nullable MeasuredShape measuredShape() {
+        return shape == null || shapeMeasures == null ? null : new MeasuredShape(Shape.valueOf(shape), shapeMeasures);
     }
 
     public UUID id() {

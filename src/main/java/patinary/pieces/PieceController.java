@@ -29,15 +29,23 @@ class PieceController {
     private final OwnLists lists;
     private final CostCards cards;
     private final PieceStory story;
+    private final PlannedFinishes finishes;
 
     PieceController(
-            PieceList list, PieceDesk desk, PieceReading reading, OwnLists lists, CostCards cards, PieceStory story) {
+            PieceList list,
+            PieceDesk desk,
+            PieceReading reading,
+            OwnLists lists,
+            CostCards cards,
+            PieceStory story,
+            PlannedFinishes finishes) {
         this.list = list;
         this.desk = desk;
         this.reading = reading;
         this.lists = lists;
         this.cards = cards;
         this.story = story;
+        this.finishes = finishes;
     }
 
     @GetMapping
@@ -89,7 +97,7 @@ class PieceController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        PieceReading.Typed typed = reading.read(form, desk.read(id).facts(), errors);
+        PieceReading.Typed typed = reading.read(form, desk.read(id), errors);
         if (!errors.hasErrors()) {
             store(id, form, typed, errors);
         }
@@ -113,6 +121,8 @@ class PieceController {
     private String form(UUID id, Model model) {
         model.addAttribute("id", id);
         model.addAttribute("places", list.places());
+        model.addAttribute("shapes", SurfaceReading.shapes());
+        model.addAttribute("finishes", finishes.choices());
         offerLists(model);
         return "pieces/piece-form";
     }

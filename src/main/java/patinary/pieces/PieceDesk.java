@@ -13,7 +13,12 @@ import patinary.web.NotFound;
 class PieceDesk {
 
     /** What is stored of a piece. */
-    record Stored(UUID id, Piece.Facts facts, PieceForm form) {}
+    record Stored(
+            UUID id,
+            Piece.Facts facts,
+            PieceForm form,
+            @Nullable UUID finishId,
+            SurfaceReading.Surface surface) {}
 
     private final Pieces pieces;
     private final OwnLists lists;
@@ -27,7 +32,12 @@ class PieceDesk {
     @Transactional(readOnly = true)
     public Stored read(UUID id) {
         Piece piece = find(id);
-        return new Stored(id, piece.facts(), PieceForm.of(piece));
+        return new Stored(
+                id,
+                piece.facts(),
+                PieceForm.of(piece),
+                piece.plannedFinishId(),
+                new SurfaceReading.Surface(piece.facts().area(), piece.measuredShape()));
     }
 
     /**
@@ -52,6 +62,7 @@ class PieceDesk {
                 facts.place(),
                 facts.note(),
                 facts.tags()));
+        piece.plan(typed.finishId(), typed.shape());
         pieces.saveAndFlush(piece);
     }
 

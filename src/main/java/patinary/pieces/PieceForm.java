@@ -20,6 +20,9 @@ class PieceForm {
     public String newStyle = "";
     public String material = "";
     public String area = "";
+    public String shape = "";
+    public String measures = "";
+    public String finish = "";
     public String place = "";
     public String tags = "";
     public String note = "";
@@ -34,6 +37,10 @@ class PieceForm {
         form.style = id(facts.styleId());
         form.material = facts.material();
         form.area = area(facts.area());
+        MeasuredShape shape = piece.measuredShape();
+        form.shape = shape == null ? "" : shape.shape().name();
+        form.measures = shape == null ? "" : shape.measures();
+        form.finish = id(piece.plannedFinishId());
         form.place = facts.place();
         form.tags = String.join(", ", facts.tags());
         form.note = facts.note();

@@ -1,6 +1,5 @@
 package patinary.pieces;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -8,7 +7,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.validation.Errors;
-import patinary.measure.Dimension;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
 
@@ -17,7 +15,12 @@ import patinary.web.Answers;
 class PieceReading {
 
     /** The facts as typed, and the names that are to be added to her lists; empty where none is. */
-    record Typed(Piece.Facts facts, String newKind, String newStyle) {}
+    record Typed(
+            Piece.Facts facts,
+            String newKind,
+            String newStyle,
+            @Nullable UUID finishId,
+            @Nullable MeasuredShape shape) {}
 
     private static final int CODE = 20;
     private static final int TITLE = 200;
@@ -27,30 +30,37 @@ class PieceReading {
 
     private final Pieces pieces;
     private final OwnLists lists;
+    private final PlannedFinishes finishes;
     private final CurrentShop shop;
 
-    PieceReading(Pieces pieces, OwnLists lists, CurrentShop shop) {
+    PieceReading(Pieces pieces, OwnLists lists, PlannedFinishes finishes, CurrentShop shop) {
         this.pieces = pieces;
         this.lists = lists;
+        this.finishes = finishes;
         this.shop = shop;
     }
 
-    Typed read(PieceForm form, Piece.Facts stored, Errors errors) {
+    Typed read(PieceForm form, PieceDesk.Stored piece, Errors errors) {
+        Piece.Facts stored = piece.facts();
         Answers answers = new Answers(errors, shop.currency());
+        SurfaceReading.Surface surface =
+                new SurfaceReading(answers, piece.surface()).read(form.area, form.shape, form.measures);
         Piece.Facts facts = new Piece.Facts(
                 code(answers, form.code, stored.code()),
                 answers.text("title", form.title, TITLE, "pieces.error.title"),
                 chosen(answers, OwnList.KINDS, "kind", form.kind),
                 chosen(answers, OwnList.STYLES, "style", form.style),
                 answers.note("material", form.material, WORD),
-                area(answers, form.area, stored.area()),
+                surface.area(),
                 answers.note("place", form.place, WORD),
                 answers.note("note", form.note, NOTE),
                 tags(answers, form.tags));
         return new Typed(
                 facts,
                 answers.note("newKind", form.newKind, OwnListController.NAME),
-                answers.note("newStyle", form.newStyle, OwnListController.NAME));
+                answers.note("newStyle", form.newStyle, OwnListController.NAME),
+                finish(answers, form.finish, piece.finishId()),
+                surface.shape());
     }
 
     private String code(Answers answers, String typed, String own) {
@@ -69,19 +79,12 @@ class PieceReading {
         return id.orElse(null);
     }
 
-    /** Where the answer was left as it was drawn, the stored surface stays to its last decimal. */
-    private static @Nullable BigDecimal area(Answers answers, String typed, @Nullable BigDecimal stored) {
-        if (typed.isBlank()) {
-            return null;
+    private @Nullable UUID finish(Answers answers, String typed, @Nullable UUID stored) {
+        Optional<UUID> id = answers.optionalId("finish", typed, "pieces.error.choice");
+        if (id.isPresent() && !id.get().equals(stored) && !finishes.isThere(id.get())) {
+            answers.wrong("finish", "pieces.error.choice");
         }
-        if (stored != null && typed.equals(PieceForm.area(stored))) {
-            return stored;
-        }
-        Optional<BigDecimal> area = answers.quantity("area", typed, Dimension.AREA, List.of());
-        if (area.filter(value -> value.signum() <= 0).isPresent()) {
-            answers.wrong("area", "pieces.error.area");
-        }
-        return area.orElse(null);
+        return id.orElse(null);
     }
 
     private static List<String> tags(Answers answers, String typed) {
