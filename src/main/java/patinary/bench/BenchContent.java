@@ -2,6 +2,8 @@ package patinary.bench;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything a bench entry says.
@@ -14,6 +16,7 @@ import java.util.List;
  * @param uses the supplies used
  * @param usePieces which pieces a use went on and in which proportion; a use that names none went on no piece
  * @param mishaps what went wrong
+ * @param finishId the finish that was followed, or null
  */
 public record BenchContent(
         LocalDate date,
@@ -23,4 +26,19 @@ public record BenchContent(
         List<BenchPiece> pieces,
         List<SupplyUse> uses,
         List<UsePiece> usePieces,
-        List<Mishap> mishaps) {}
+        List<Mishap> mishaps,
+        @Nullable UUID finishId) {
+
+    /** Work that followed no finish. */
+    public BenchContent(
+            LocalDate date,
+            String note,
+            int minutes,
+            String done,
+            List<BenchPiece> pieces,
+            List<SupplyUse> uses,
+            List<UsePiece> usePieces,
+            List<Mishap> mishaps) {
+        this(date, note, minutes, done, pieces, uses, usePieces, mishaps, null);
+    }
+}

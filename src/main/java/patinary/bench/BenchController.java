@@ -31,7 +31,7 @@ class BenchController {
     private final BenchCosts costs;
     private final WorkedPieces pieces;
     private final SupplyCatalog catalog;
-    private final Cautions cautions;
+    private final BenchFinishes finishes;
 
     BenchController(
             BenchList list,
@@ -39,13 +39,13 @@ class BenchController {
             BenchCosts costs,
             WorkedPieces pieces,
             SupplyCatalog catalog,
-            Cautions cautions) {
+            BenchFinishes finishes) {
         this.list = list;
         this.entries = entries;
         this.costs = costs;
         this.pieces = pieces;
         this.catalog = catalog;
-        this.cautions = cautions;
+        this.finishes = finishes;
     }
 
     @GetMapping
@@ -94,7 +94,9 @@ class BenchController {
                 "shares", costs.shares(id).stream().collect(Collectors.groupingBy(BenchCosts.Share::supplyId)));
         model.addAttribute("supplyNames", names(supplies));
         model.addAttribute("pieceNames", worked.stream().collect(Collectors.toMap(WorkedPiece::id, WorkedPiece::name)));
-        model.addAttribute("cautions", cautions.about(CautionTexts.of(content, worked, supplies)));
+        String finish = content.finishId() == null ? "" : content.finishId().toString();
+        model.addAttribute("finish", finishes.find(finish).orElse(null));
+        model.addAttribute("cautions", finishes.cautions(finish, CautionTexts.of(content, worked, supplies)));
         return "bench/show";
     }
 

@@ -10,6 +10,7 @@ import jakarta.persistence.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.ledger.Document;
 import patinary.ledger.DocumentKind;
 import patinary.ledger.Move;
@@ -22,6 +23,7 @@ public class BenchEntry extends Document {
 
     private int minutes;
     private String done = "";
+    private @Nullable UUID finishId;
 
     @ElementCollection
     @CollectionTable(name = "bench_piece", joinColumns = @JoinColumn(name = "bench_entry_id"))
@@ -68,12 +70,14 @@ public class BenchEntry extends Document {
                 List.copyOf(pieces),
                 List.copyOf(uses),
                 List.copyOf(usePieces),
-                List.copyOf(mishaps));
+                List.copyOf(mishaps),
+                finishId);
     }
 
     private void fill(BenchContent content) {
         minutes = content.minutes();
         done = content.done();
+        finishId = content.finishId();
         replace(pieces, content.pieces());
         replace(uses, content.uses());
         replace(usePieces, content.usePieces());

@@ -19,6 +19,7 @@ final class BenchFilling {
         form.day = DayChoice.OTHER.name();
         form.date = content.date().toString();
         form.minutes = content.minutes() == 0 ? "" : Integer.toString(content.minutes());
+        form.finish = content.finishId() == null ? "" : content.finishId().toString();
         form.done = content.done();
         form.note = content.note();
         content.pieces().forEach(piece -> {

@@ -48,6 +48,9 @@ class BenchForm {
     public String pieceWords = "";
     public List<String> pieces = new ArrayList<>();
     public List<String> ready = new ArrayList<>();
+    /** Id of the finish that is followed, or an empty text. */
+    public String finish = "";
+
     public String minutes = "";
     public String done = "";
     public String note = "";

@@ -1,6 +1,7 @@
 package patinary.bench;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.security.Principal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -32,26 +33,43 @@ class BenchFormController {
     private final WorkedPieces pieces;
     private final CurrentShop shop;
     private final Refusal refusal;
+    private final BenchFinishes finishes;
+    private final NowClock clock;
 
     BenchFormController(
-            BenchEntries entries, BenchFormPage page, WorkedPieces pieces, CurrentShop shop, Refusal refusal) {
+            BenchEntries entries,
+            BenchFormPage page,
+            WorkedPieces pieces,
+            CurrentShop shop,
+            Refusal refusal,
+            BenchFinishes finishes,
+            NowClock clock) {
         this.entries = entries;
         this.page = page;
         this.pieces = pieces;
         this.shop = shop;
         this.refusal = refusal;
+        this.finishes = finishes;
+        this.clock = clock;
     }
 
     @GetMapping("/new")
     String fresh(
             @RequestParam(defaultValue = "") List<String> piece,
             @RequestParam(defaultValue = "") String supply,
+            @RequestParam(defaultValue = "") String finish,
             Model model) {
         BenchForm form = new BenchForm();
         ChosenIds.read(piece).forEach(id -> form.pieces.add(id.toString()));
         BenchForm.UseLine line = new BenchForm.UseLine();
         line.supply = supply;
         form.uses.add(line);
+        form.finish = finish;
+        if (finish.isEmpty()) {
+            page.plan(form);
+        } else {
+            page.fillIn(form);
+        }
         return show(model, form, null);
     }
 
@@ -71,11 +89,14 @@ class BenchFormController {
             @PathVariable(required = false) @Nullable UUID id,
             @ModelAttribute("form") BenchForm form,
             @RequestParam String act,
+            Principal who,
             Model model) {
         switch (act) {
             case "use" -> form.uses.add(new BenchForm.UseLine());
             case "mishap" -> form.mishaps.add(new BenchForm.MishapLine());
+            case "finish" -> page.fillIn(form);
             default -> {
+                waitAfter(form, act, who);
                 form.uses = without(form.uses, act, "drop-use-");
                 form.mishaps = without(form.mishaps, act, "drop-mishap-");
             }
@@ -126,6 +147,13 @@ class BenchFormController {
         } catch (Refused refused) {
             refusal.tell(errors, refused);
             return again(model, form, id, response);
+        }
+    }
+
+    private void waitAfter(BenchForm form, String act, Principal who) {
+        if (act.startsWith(NowActs.STEP_WAIT)) {
+            finishes.step(form.finish, act.substring(NowActs.STEP_WAIT.length()))
+                    .ifPresent(step -> clock.waitAfter(who.getName(), step));
         }
     }
 

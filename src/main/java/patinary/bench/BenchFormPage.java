@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import patinary.shop.CurrentShop;
@@ -17,14 +19,14 @@ class BenchFormPage {
 
     private final SupplyCatalog catalog;
     private final WorkedPieces pieces;
-    private final Cautions cautions;
     private final CurrentShop shop;
+    private final BenchFinishes finishes;
 
-    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, Cautions cautions, CurrentShop shop) {
+    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, CurrentShop shop, BenchFinishes finishes) {
         this.catalog = catalog;
         this.pieces = pieces;
-        this.cautions = cautions;
         this.shop = shop;
+        this.finishes = finishes;
     }
 
     /** What was typed; to be used only where {@code answers} found nothing wrong. */
@@ -33,7 +35,7 @@ class BenchFormPage {
         if (chosen.size() < form.pieces.size()) {
             answers.wrong("pieces", "bench.error.piece");
         }
-        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen).content();
+        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen, finishes::isThere).content();
     }
 
     void fill(Model model, BenchForm form) {
@@ -52,7 +54,24 @@ class BenchFormPage {
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
         answers(model);
-        model.addAttribute("cautions", cautions.about(CautionTexts.of(form, chosen, supplies)));
+        finishes.show(model, form.finish, chosen);
+        model.addAttribute("cautions", finishes.cautions(form.finish, CautionTexts.of(form, chosen, supplies)));
+    }
+
+    /** Takes the supplies of the chosen finish for the chosen pieces into the form. */
+    void fillIn(BenchForm form) {
+        List<WorkedPiece> chosen = chosen(form);
+        finishes.find(form.finish)
+                .ifPresent(kept -> new FinishFilling(kept.finish(), catalog.all(), chosen).into(form));
+    }
+
+    /** The finish that all the chosen pieces wait for. */
+    void plan(BenchForm form) {
+        List<@Nullable UUID> planned =
+                chosen(form).stream().map(WorkedPiece::finishId).distinct().collect(Collectors.toList());
+        if (form.finish.isEmpty() && planned.size() == 1 && planned.get(0) != null) {
+            form.finish = planned.get(0).toString();
+        }
     }
 
     /** The answers that are the same in every shop. */

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Answers;
 
@@ -24,19 +26,25 @@ final class BenchReading {
     private final LocalDate today;
     private final Map<UUID, SupplyCatalog.Known> supplies;
     private final List<WorkedPiece> pieces;
+    private final Predicate<UUID> finishes;
 
-    /** @param pieces the pieces that were chosen, as far as there are such */
+    /**
+     * @param pieces the pieces that were chosen, as far as there are such
+     * @param finishes whether there is such a finish
+     */
     BenchReading(
             BenchForm form,
             Answers answers,
             LocalDate today,
             List<SupplyCatalog.Known> supplies,
-            List<WorkedPiece> pieces) {
+            List<WorkedPiece> pieces,
+            Predicate<UUID> finishes) {
         this.form = form;
         this.answers = answers;
         this.today = today;
         this.supplies = supplies.stream().collect(Collectors.toMap(SupplyCatalog.Known::id, Function.identity()));
         this.pieces = pieces;
+        this.finishes = finishes;
     }
 
     BenchContent content() {
@@ -53,7 +61,15 @@ final class BenchReading {
                 .map(piece -> new BenchPiece(
                         piece.id(), form.ready.contains(piece.id().toString())))
                 .toList();
-        return new BenchContent(date, note, minutes, done, worked, uses.uses(), uses.parts(), mishaps);
+        return new BenchContent(date, note, minutes, done, worked, uses.uses(), uses.parts(), mishaps, finish());
+    }
+
+    private @Nullable UUID finish() {
+        Optional<UUID> finish = answers.optionalId("finish", form.finish, "bench.error.finish");
+        if (finish.filter(id -> !finishes.test(id)).isPresent()) {
+            answers.wrong("finish", "bench.error.finish");
+        }
+        return finish.orElse(null);
     }
 
     private LocalDate date() {

@@ -13,13 +13,18 @@ class NowActs {
 
     private static final String WAIT_DONE = "wait-done-";
     private static final String AS_LAST = "as-last-";
+    static final String STEP_WAIT = "step-wait-";
 
     private final NowClock clock;
     private final NowPast past;
+    private final BenchFormPage page;
+    private final BenchFinishes finishes;
 
-    NowActs(NowClock clock, NowPast past) {
+    NowActs(NowClock clock, NowPast past, BenchFormPage page, BenchFinishes finishes) {
         this.clock = clock;
         this.past = past;
+        this.page = page;
+        this.finishes = finishes;
     }
 
     /** Any other word only draws the page again, with the pieces that were looked for or ticked. */
@@ -29,11 +34,15 @@ class NowActs {
             case "clock-pause" -> clock.pause(person, form);
             case "clock-stop" -> clock.stop(person, form, answers);
             case "wait" -> clock.waitFor(person, form, answers);
+            case "finish" -> page.fillIn(form);
             default -> {
                 if (act.startsWith(WAIT_DONE)) {
                     Ids.read(act.substring(WAIT_DONE.length())).ifPresent(wait -> clock.done(person, wait));
                 } else if (act.startsWith(AS_LAST)) {
                     Ids.read(act.substring(AS_LAST.length())).ifPresent(style -> asLastTime(style, form));
+                } else if (act.startsWith(STEP_WAIT)) {
+                    finishes.step(form.finish, act.substring(STEP_WAIT.length()))
+                            .ifPresent(step -> clock.waitAfter(person, step));
                 }
             }
         }

@@ -1,5 +1,6 @@
 package patinary.bench;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -9,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -17,6 +19,8 @@ import patinary.bench.NowRows.CautionRow;
 import patinary.bench.NowRows.PieceRow;
 import patinary.bench.NowRows.SupplyRow;
 import patinary.bench.NowRows.WordsRow;
+import patinary.measure.Dimension;
+import patinary.measure.Unit;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
 
@@ -41,7 +45,15 @@ class NowChoices {
     }
 
     private record Found(
-            UUID id, String code, String title, String material, String kind, String style, String state) {}
+            UUID id,
+            String code,
+            String title,
+            String material,
+            String kind,
+            String style,
+            String state,
+            @Nullable BigDecimal area,
+            String finish) {}
 
     /**
      * The chosen pieces, then those on the bench, found and ready; of each the latest first.
@@ -52,7 +64,9 @@ class NowChoices {
         return jdbc
                 .sql("""
                         select p.id, p.code, p.title, p.material, coalesce(k.name, '') as kind,
-                               coalesce(cast(p.style_id as varchar(36)), '') as style, s.state
+                               coalesce(cast(p.style_id as varchar(36)), '') as style, s.state,
+                               coalesce(p.area_cm2, k.area_cm2) as area,
+                               coalesce(cast(p.planned_finish_id as varchar(36)), '') as finish
                         from piece p
                         join piece_state s on s.piece_id = p.id
                         left join object_kind k on k.id = p.kind_id
@@ -124,6 +138,8 @@ class NowChoices {
                 piece.title(),
                 piece.state(),
                 piece.style(),
+                piece.area() == null ? "" : piece.area().stripTrailingZeros().toPlainString(),
+                piece.finish(),
                 called(List.of(piece.title(), piece.material(), piece.kind())));
     }
 
@@ -134,6 +150,9 @@ class NowChoices {
                 supply.title(),
                 facts.name(),
                 supply.line().name(),
+                facts.dimension() == Dimension.COUNT
+                        ? ""
+                        : Unit.base(facts.dimension()).code(),
                 Stream.concat(facts.measures().stream(), facts.packs().stream())
                         .map(Supply.Named::name)
                         .distinct()

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
+import patinary.finishes.Finish;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
 
@@ -148,6 +149,17 @@ class NowClock {
         clock.keep(person, List.of(new BenchWait(UUID.randomUUID(), words, due, false)), now);
         form.waitMinutes = "";
         form.waitWords = "";
+    }
+
+    /** Starts the wait of a step; nothing happens where it has none. */
+    void waitAfter(String person, Finish.Step step) {
+        Finish.Wait wait = step.pause();
+        if (wait != null) {
+            Instant now = time.instant();
+            Instant due = now.plus(Duration.ofMinutes(wait.from()));
+            String words = NowRows.FinishStep.waiting(step);
+            clock.keep(person, List.of(new BenchWait(UUID.randomUUID(), words, due, false)), now);
+        }
     }
 
     void done(String person, UUID wait) {

@@ -67,6 +67,7 @@ class NowController {
         NowForm form = new NowForm();
         List<UUID> asked = ChosenIds.read(piece);
         (asked.isEmpty() ? clock.pieces(who.getName()) : asked).forEach(id -> form.pieces.add(id.toString()));
+        reading.plan(form);
         Ids.read(kept).flatMap(entries::find).ifPresent(entry -> model.addAttribute("kept", entry));
         return show(model, form, who);
     }

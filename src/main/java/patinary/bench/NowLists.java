@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.springframework.stereotype.Component;
+import patinary.bench.NowRows.FinishRow;
 import patinary.bench.NowRows.PieceRow;
 import patinary.bench.NowRows.SupplyRow;
 import patinary.bench.NowRows.WordsRow;
@@ -19,10 +20,12 @@ class NowLists implements PhoneLists {
 
     private final NowChoices choices;
     private final NowPast past;
+    private final BenchFinishes finishes;
 
-    NowLists(NowChoices choices, NowPast past) {
+    NowLists(NowChoices choices, NowPast past, BenchFinishes finishes) {
         this.choices = choices;
         this.past = past;
+        this.finishes = finishes;
     }
 
     @Override
@@ -30,15 +33,18 @@ class NowLists implements PhoneLists {
         List<PieceRow> pieces = choices.pieces("", List.of(), PIECES);
         List<SupplyRow> supplies = choices.supplies();
         List<WordsRow> phrases = choices.phrases();
+        List<FinishRow> followed = finishes.rows();
         // The texts of the cautions that a tap may call up.
         Set<String> called = new LinkedHashSet<>();
         pieces.forEach(row -> called.addAll(row.cautions()));
         supplies.forEach(row -> called.addAll(row.cautions()));
         phrases.forEach(row -> called.addAll(row.cautions()));
+        followed.forEach(row -> called.addAll(row.cautions()));
         return Map.of(
                 "bench-pieces", pieces,
                 "bench-supplies", supplies,
                 "phrases", phrases,
+                "bench-finishes", followed,
                 "bench-cautions", choices.cautions(called),
                 "bench-styles", past.styles(),
                 "bench-surfaces", words(past.surfaces()),

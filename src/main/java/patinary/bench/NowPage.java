@@ -33,13 +33,15 @@ class NowPage {
     private final NowChoices choices;
     private final NowPast past;
     private final NowClock clock;
+    private final BenchFinishes finishes;
     private final Clock time;
 
-    NowPage(BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, Clock time) {
+    NowPage(BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, BenchFinishes finishes, Clock time) {
         this.page = page;
         this.choices = choices;
         this.past = past;
         this.clock = clock;
+        this.finishes = finishes;
         this.time = time;
     }
 
@@ -57,12 +59,17 @@ class NowPage {
                         "surfaces",
                         "mishapWords",
                         "nowCautions",
+                        "finishes",
+                        "withoutArea",
+                        "followedSteps",
                         "chosenPieces",
                         "chosen")
                 .forEach(list -> model.addAttribute(list, List.of()));
         model.addAttribute("useRows", new LinkedHashMap<String, SupplyRow>());
         model.addAttribute("calledUp", Set.of());
         model.addAttribute("calledNotes", 0);
+        model.addAttribute("followed", null);
+        model.addAttribute("plannedMinutes", 0);
         model.addAttribute("person", "");
         model.addAttribute("clock", NowClock.View.off());
         model.addAttribute("waits", List.of());
@@ -110,6 +117,7 @@ class NowPage {
         pieces.forEach(piece -> ids.addAll(piece.cautions()));
         supplies.forEach(supply -> ids.addAll(supply.cautions()));
         phrases.forEach(phrase -> ids.addAll(phrase.cautions()));
+        finishes.rows().forEach(finish -> ids.addAll(finish.cautions()));
         Set<String> on = called == null
                 ? Set.of()
                 : called.stream().map(Caution::id).collect(Collectors.toCollection(LinkedHashSet::new));

@@ -15,6 +15,7 @@ final class NowReading {
         entry.date = form.date;
         entry.pieces = form.pieces;
         entry.ready = form.ready;
+        entry.finish = form.finish;
         entry.minutes = form.minutes;
         entry.done = form.done;
         entry.note = form.note;

@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A piece as the bench sees it.
  *
- * @param area surface in square centimetres
+ * @param area surface in square centimetres: its own, else the usual one of its kind
+ * @param finishId the finish it waits for
  * @param state where it stands: a word of the view piece_state
  */
 record WorkedPiece(
@@ -17,6 +18,7 @@ record WorkedPiece(
         String material,
         @Nullable String kind,
         @Nullable BigDecimal area,
+        @Nullable UUID finishId,
         String state) {
 
     String name() {

@@ -17,7 +17,8 @@ class WorkedPieces {
     private static final UUID NOBODY = new UUID(0, 0);
 
     private static final String FIELDS = """
-            select p.id, p.code, p.title, p.material, k.name as kind, p.area_cm2 as area, s.state
+            select p.id, p.code, p.title, p.material, k.name as kind, coalesce(p.area_cm2, k.area_cm2) as area,
+                   p.planned_finish_id as finish_id, s.state
             from piece p
             join piece_state s on s.piece_id = p.id
             left join object_kind k on k.id = p.kind_id

@@ -141,6 +141,9 @@ final class DocumentTables {
                     .column("minutes", Type.WHOLE)
                     .zeroOrMore()
                     .text("done", 4000)
+                    .ref("finish_id", "finish")
+                    .optional()
+                    .later()
                     .done(),
             linesOf("bench_entry", "bench_piece")
                     .key("bench_entry_id", "piece_id")

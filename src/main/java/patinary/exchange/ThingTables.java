@@ -5,7 +5,9 @@ import static patinary.exchange.TableBuilder.table;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.stream.Stream;
 import org.joda.money.IllegalCurrencyException;
+import patinary.measure.Shape;
 import patinary.money.ShopCurrency;
 
 /** The files of the shop itself and of what there is. */
@@ -98,7 +100,12 @@ final class ThingTables {
                     .rule(new Rule("further_above", "needed", row -> !row.has("further_above") || row.has("above")))
                     .done(),
             named("style", 120).done(),
-            named("object_kind", 120).done(),
+            named("object_kind", 120)
+                    .decimal("area_cm2", 16, 14)
+                    .aboveZero()
+                    .optional()
+                    .later()
+                    .done(),
             named("supply_line", 120).text("maker", 120).done(),
             table("supply")
                     .key("id")
@@ -116,6 +123,28 @@ final class ThingTables {
                     .done(),
             named(table("supply_pack")),
             named(table("supply_measure")),
+            table("finish")
+                    .key("id")
+                    .id("id")
+                    .name("name", 120)
+                    .text("note", 2000)
+                    .column("removed", Type.YES_NO)
+                    .done(),
+            finishStep(),
+            table("finish_supply")
+                    .key("finish_id", "line")
+                    .ref("finish_id", "finish")
+                    .line()
+                    .column("step", Type.WHOLE)
+                    .aboveZero()
+                    .ref("supply_id", "supply")
+                    .text("typed", 80)
+                    .quantity("quantity")
+                    .decimal("per_cm2", 16, 14)
+                    .aboveZero()
+                    .optional()
+                    .within("finish_step", "finish_id", "step")
+                    .done(),
             table("piece")
                     .key("id")
                     .key("code")
@@ -132,6 +161,16 @@ final class ThingTables {
                     .optional()
                     .text("place", 60)
                     .text("note", 2000)
+                    .ref("planned_finish_id", "finish")
+                    .optional()
+                    .later()
+                    .words("shape", Stream.of(Shape.values()).map(Shape::name).toArray(String[]::new))
+                    .optional()
+                    .later()
+                    .name("shape_measures", 200)
+                    .optional()
+                    .later()
+                    .rule(Rule.together("shape", "shape_measures"))
                     .done(),
             table("piece_tag")
                     .key("piece_id", "tag")
@@ -163,6 +202,26 @@ final class ThingTables {
                     .done());
 
     private ThingTables() {}
+
+    private static ArchiveTable finishStep() {
+        return table("finish_step")
+                .key("finish_id", "line")
+                .ref("finish_id", "finish")
+                .line()
+                .name("what", 500)
+                .column("minutes", Type.WHOLE)
+                .zeroOrMore()
+                .column("wait_from", Type.WHOLE)
+                .aboveZero()
+                .optional()
+                .column("wait_to", Type.WHOLE)
+                .aboveZero()
+                .optional()
+                .text("wait_words", 120)
+                .text("cautions", 400)
+                .rule(Rule.together("wait_from", "wait_to"))
+                .done();
+    }
 
     private static ArchiveTable labelGrid() {
         return named("label_grid", 60)

@@ -97,8 +97,7 @@ public enum Shape {
     FRAME(5) {
         @Override
         BigDecimal reckon(List<BigDecimal> m) {
-            BigDecimal face =
-                    m.get(0).multiply(m.get(1)).subtract(m.get(2).multiply(m.get(3)));
+            BigDecimal face = m.get(0).multiply(m.get(1)).subtract(m.get(2).multiply(m.get(3)));
             BigDecimal around =
                     m.get(0).add(m.get(1)).add(m.get(2)).add(m.get(3)).multiply(TWO);
             return face.add(around.multiply(m.get(4)));

@@ -104,11 +104,13 @@ public class Piece {
         shapeMeasures = newShape == null ? null : newShape.measures();
     }
 
-    @Nullable UUID plannedFinishId() {
+    @Nullable
+    UUID plannedFinishId() {
         return plannedFinishId;
     }
 
-    @Nullable MeasuredShape measuredShape() {
+    @Nullable
+    MeasuredShape measuredShape() {
         return shape == null || shapeMeasures == null ? null : new MeasuredShape(Shape.valueOf(shape), shapeMeasures);
     }
 

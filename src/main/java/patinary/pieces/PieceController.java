@@ -76,6 +76,12 @@ class PieceController {
         model.addAttribute("id", id);
         model.addAttribute("facts", piece.facts());
         model.addAttribute("area", piece.form().area);
+        model.addAttribute(
+                "usual",
+                piece.facts().area() == null
+                        ? finishes.usualArea(id).map(PieceForm::area).orElse(null)
+                        : null);
+        model.addAttribute("finish", finishes.planned(id).orElse(null));
         model.addAttribute("names", story.names(id));
         model.addAttribute("card", cards.of(id));
         model.addAttribute("events", story.events(id));

@@ -83,13 +83,13 @@ const chip = id => one(`[data-piece][data-id="${CSS.escape(id)}"]`);
 const isOn = piece => one("[name=pieces]", piece).checked;
 const chosen = () => every("[data-piece]").filter(isOn);
 const about = piece => ({ value: piece.dataset.id, code: one("[data-code]", piece).textContent, title: one("[data-title]", piece).textContent,
-  style: piece.dataset.style, cautions: (piece.dataset.cautions || "").split(" "), state: piece.dataset.state || "" });
+  style: piece.dataset.style, area: piece.dataset.area || "", finish: piece.dataset.finish || "", cautions: (piece.dataset.cautions || "").split(" "), state: piece.dataset.state || "" });
 
 function addPiece(row) {
   const known = chip(row.value);
   if (known) return known;
   const piece = made(template("piece").replaceAll("NN", row.value));
-  Object.assign(piece.dataset, { id: row.value, style: row.style || "", cautions: row.cautions.join(" "), state: row.state });
+  Object.assign(piece.dataset, { id: row.value, style: row.style || "", area: row.area || "", finish: row.finish || "", cautions: row.cautions.join(" "), state: row.state });
   one(".tag", piece).textContent = row.code;
   one("[data-code]", piece).textContent = row.code;
   one("[data-title]", piece).textContent = row.title;
@@ -172,6 +172,52 @@ function step(button) {
   times.value = button.dataset.step === "1" ? (now < 1 ? 1 : now + 1) : now > 1 ? now - 1 : 0.5;
 }
 
+// ---- the finish that is followed
+
+const finish = () => (lists["bench-finishes"] || []).find(row => row.value === form.elements.finish.value);
+// As the shop does it: what goes by a surface that is not known is left to be typed; what is filled in stays by eye.
+function fillIn() {
+  const row = finish(), pieces = chosen().map(about);
+  if (!row) return;
+  for (const id of new Set(row.uses.map(each => each.supply))) {
+    const uses = row.uses.filter(each => each.supply === id), box = use(id) || supply(id) && addUse(supply(id));
+    const byArea = uses.some(each => each.per), known = pieces.length > 0 && pieces.every(piece => piece.area);
+    if (!box || field(box, "quantity").value || one("[name$='.measure']:checked", box)) continue;
+    const takes = piece => uses.reduce((sum, each) => sum + each.quantity * (each.per ? piece.area / each.per : 1), 0);
+    const sum = byArea && !known ? 0 : pieces.length ? pieces.reduce((all, piece) => all + takes(piece), 0) : takes({});
+    const base = ((lists["bench-supplies"] || []).find(each => each.value === id) || {}).unit || "";
+    field(box, "picked").checked = true;
+    field(box, "how").checked = false;
+    field(box, "share").value = !pieces.length ? "NONE" : byArea && known ? "AREA" : "EQUAL";
+    field(box, "quantity").value = sum >= 0.005 ? (Math.round(sum * 100) / 100 + " " + base).trim() : "";
+    one("details", box).open = true;
+  }
+}
+// One finish that all the tapped pieces wait for is the one that is meant.
+function plan() {
+  const planned = new Set(chosen().map(about).map(piece => piece.finish));
+  if (!form.elements.finish.value && planned.size === 1) form.elements.finish.value = [...planned][0];
+}
+let shownSteps = null;
+function steps(pieces) {
+  const row = finish(), note = one("[data-planned]");
+  if (!row && form.elements.finish.value) return;
+  const without = row && row.uses.some(each => each.per) ? pieces.filter(piece => !piece.area) : [];
+  note.hidden = !row;
+  note.textContent = row ? fill(words.planned, row.minutes * Math.max(1, pieces.length))
+    + (without.length ? " " + fill(words.noArea, without.map(piece => piece.code).join(", ")) : "") : "";
+  if (shownSteps === (row || {}).value) return;
+  shownSteps = (row || {}).value;
+  one("[data-steps]").replaceChildren(...(row ? row.steps : []).map(each => {
+    const line = made(template("step").replaceAll("NN", each.line)), wait = one("button", line);
+    one("[data-what]", line).textContent = each.what;
+    one("[data-wait-words]", line).textContent = each.words;
+    Object.assign(wait.dataset, { after: each.after, words: each.words });
+    wait.hidden = !each.after;
+    return line;
+  }));
+}
+
 // ---- what follows from the taps
 
 function follow() {
@@ -184,6 +230,7 @@ function follow() {
     box.replaceChildren(box.options[0], ...pieces.map(piece => new Option(piece.code + " " + piece.title, piece.value)));
     box.value = pieces.some(piece => piece.value === before) ? before : "";
   }
+  steps(pieces);
   cautions(pieces);
 }
 function order() {
@@ -214,6 +261,7 @@ function cautions(pieces) {
   const called = new Set(pieces.flatMap(piece => piece.cautions));
   const call = part => (part.dataset.cautions || "").split(" ").forEach(id => called.add(id));
   every("[data-use]").filter(picked).forEach(call);
+  (finish() || { cautions: [] }).cautions.forEach(id => called.add(id));
   every("[data-phrases] button").filter(phrase => text.includes(phrase.textContent.toLowerCase())).forEach(call);
   let any = false, notes = 0;
   for (const line of every("[data-caution]")) {
@@ -259,6 +307,7 @@ const acts = {
     tick(off(0));
   },
   "wait": addWait,
+  "finish": fillIn,
 };
 function add(more) {
   const box = form.elements.minutes;
@@ -364,7 +413,7 @@ async function meet() {
 
 // ---- what is half tapped is kept, too
 
-const LOOSE = ["minutes", "done", "note", "date", "mishaps[0].what", "mishaps[0].surface", "mishaps[0].supply", "mishaps[0].piece"];
+const LOOSE = ["finish", "minutes", "done", "note", "date", "mishaps[0].what", "mishaps[0].surface", "mishaps[0].supply", "mishaps[0].piece"];
 function parkDraft() {
   if (mending) return;
   const values = Object.fromEntries(LOOSE.map(name => [name, form.elements[name].value]));
@@ -451,6 +500,10 @@ form.addEventListener("click", event => {
   if (button.name === "act") {
     event.preventDefault();
     if (acts[button.value]) acts[button.value]();
+    else if (button.dataset.after) {
+      waits.push({ id: uuid(), words: button.dataset.words, due: Date.now() + button.dataset.after * 60000, done: false });
+      waited();
+    }
     else if (button.dataset.style) for (const last of every("[data-supply]", button)) {
       const row = use(last.dataset.supply) || supply(last.dataset.supply) && addUse(supply(last.dataset.supply));
       if (row) take(row, last.dataset.typed, last.dataset.exact === "true");
@@ -481,7 +534,8 @@ form.addEventListener("change", event => {
     field(row, "picked").focus();
   }
   const name = event.target.name || "";
-  if (/^(pieces|done|.*\.(picked|supply))$/.test(name)) soon(follow);
+  if (/^(pieces|finish|done|.*\.(picked|supply))$/.test(name)) soon(follow);
+  if (name === "pieces") plan();
   if (name === "pieces") soon(order, tickOn);
   soon(parkDraft);
 });
