@@ -41,14 +41,22 @@ class NowLists implements PhoneLists {
         phrases.forEach(row -> called.addAll(row.cautions()));
         followed.forEach(row -> called.addAll(row.cautions()));
         return Map.of(
-                "bench-pieces", pieces,
-                "bench-supplies", supplies,
-                "phrases", phrases,
-                "bench-finishes", followed,
-                "bench-cautions", choices.cautions(called),
-                "bench-styles", past.styles(),
-                "bench-surfaces", words(past.surfaces()),
-                "bench-mishaps", words(past.mishaps()));
+                "bench-pieces",
+                pieces,
+                "bench-supplies",
+                supplies,
+                "phrases",
+                phrases,
+                "bench-finishes",
+                followed,
+                "bench-cautions",
+                choices.cautions(called),
+                "bench-styles",
+                past.styles(),
+                "bench-surfaces",
+                words(past.surfaces()),
+                "bench-mishaps",
+                words(past.mishaps()));
     }
 
     private static List<WordsRow> words(List<String> texts) {

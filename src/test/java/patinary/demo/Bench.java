@@ -38,9 +38,12 @@ final class Bench {
         }
         UUID id = shop.draws.id();
         int minutes = shop.draws.between(3, 13) * 5 * worked.size();
-        shop.rows.add("bench_entry", shop.document(id, "", minutes, shop.draws.one(DONE)));
+        Object[] entry = shop.document(id, "", minutes, shop.draws.one(DONE), "");
         worked.forEach(piece -> work(id, piece));
         List<State.Supply> used = use(id, worked);
+        entry[entry.length - 1] =
+                Looks.followedWith(used.stream().map(supply -> supply.name).toList());
+        shop.rows.add("bench_entry", entry);
         if (!used.isEmpty() && shop.draws.chance(0.06)) {
             State.Piece piece = shop.draws.one(worked);
             shop.rows.add(
@@ -136,7 +139,7 @@ final class Bench {
         State.Supply supply =
                 shop.supplies.stream().filter(s -> s.bench > 100).findFirst().orElseThrow();
         UUID id = shop.draws.id();
-        shop.rows.add("bench_entry", shop.document(id, "Knocked over", 10, "Cleaned up a spill"));
+        shop.rows.add("bench_entry", shop.document(id, "Knocked over", 10, "Cleaned up a spill", ""));
         shop.rows.add("bench_use", id, 1, supply.id, "60 " + supply.unit, 60, false);
         supply.bench -= 60;
     }

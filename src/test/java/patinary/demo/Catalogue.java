@@ -21,20 +21,21 @@ final class Catalogue {
     static final List<String> STYLES = List.of(
             "Marsh green and gilt", "Chalk and rope", "Midnight folk", "Washed linen", "Rust and rose", "Plain waxed");
 
-    record Kind(String name, int value, int work, List<String> materials) {}
+    /** @param area the usual surface in square centimetres, invented */
+    record Kind(String name, int value, int work, int area, List<String> materials) {}
 
     static final List<Kind> KINDS = List.of(
-            new Kind("Tray", 3400, 2, List.of("oak", "pine", "tin")),
-            new Kind("Box", 2600, 1, List.of("pine", "oak", "tin")),
-            new Kind("Side table", 9800, 4, List.of("oak", "pine", "beech")),
-            new Kind("Stool", 6400, 3, List.of("beech", "pine")),
-            new Kind("Mirror", 7600, 3, List.of("plaster", "pine")),
-            new Kind("Pair of candle holders", 2900, 1, List.of("brass", "beech")),
-            new Kind("Small chest of drawers", 15800, 5, List.of("pine", "oak")),
-            new Kind("Picture frame", 2200, 1, List.of("plaster", "pine")),
-            new Kind("Lamp base", 5200, 2, List.of("plaster", "beech")),
-            new Kind("Crate", 3000, 1, List.of("pine")),
-            new Kind("Wall shelf", 4600, 2, List.of("pine", "oak")));
+            new Kind("Tray", 3400, 2, 2600, List.of("oak", "pine", "tin")),
+            new Kind("Box", 2600, 1, 2000, List.of("pine", "oak", "tin")),
+            new Kind("Side table", 9800, 4, 11200, List.of("oak", "pine", "beech")),
+            new Kind("Stool", 6400, 3, 4000, List.of("beech", "pine")),
+            new Kind("Mirror", 7600, 3, 1600, List.of("plaster", "pine")),
+            new Kind("Pair of candle holders", 2900, 1, 700, List.of("brass", "beech")),
+            new Kind("Small chest of drawers", 15800, 5, 17500, List.of("pine", "oak")),
+            new Kind("Picture frame", 2200, 1, 1100, List.of("plaster", "pine")),
+            new Kind("Lamp base", 5200, 2, 1400, List.of("plaster", "beech")),
+            new Kind("Crate", 3000, 1, 4200, List.of("pine")),
+            new Kind("Wall shelf", 4600, 2, 3900, List.of("pine", "oak")));
 
     private record Good(String name, String unit, int content, int price, boolean retail, boolean handy) {}
 
@@ -59,8 +60,9 @@ final class Catalogue {
         places();
         channels();
         STYLES.forEach(style -> shop.rows.add("style", shop.id(style), style));
-        KINDS.forEach(kind -> shop.rows.add("object_kind", shop.id(kind.name()), kind.name()));
+        KINDS.forEach(kind -> shop.rows.add("object_kind", shop.id(kind.name()), kind.name(), kind.area()));
         supplies();
+        new Looks(shop).write();
     }
 
     private void sources() {

@@ -73,6 +73,7 @@ public final class DemoShop {
             evening.getOrDefault(shop.day, () -> {}).run();
         }
         offering.finish();
+        new Looks(shop).plan();
         new MarketDays(shop).write();
     }
 

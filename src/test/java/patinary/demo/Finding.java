@@ -57,7 +57,10 @@ final class Finding {
                 draws.one(kind.materials()),
                 draws.chance(0.6) ? value / 2 : "",
                 draws.one(SPOTS),
-                draws.chance(0.1) ? "-2 scratches, see underside" : "");
+                draws.chance(0.1) ? "-2 scratches, see underside" : "",
+                "",
+                "",
+                "");
         if (draws.chance(0.2)) {
             shop.rows.add("piece_tag", piece.id, draws.chance(0.5) ? "gift" : "set idea");
         }

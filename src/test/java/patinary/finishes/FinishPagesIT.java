@@ -32,7 +32,8 @@ class FinishPagesIT {
         Page page = visit.open("/finishes");
         visit.look("finishes-empty");
         write(visit, page, bench);
-        assertThat(page.textContent("main")).contains("Wait 10\u00a0min to 15\u00a0min", "400 ml for each square metre", "RAG-4");
+        assertThat(page.textContent("main"))
+                .contains("Wait 10\u00a0min to 15\u00a0min", "400 ml for each square metre", "RAG-4");
         visit.look("finish");
         measureAndPlan(visit, page, bench);
         page.click("a:has-text('What it will take')");

@@ -30,8 +30,8 @@ class CoverageTest {
     @Test
     void saysNothingOfAnUnknownSurface() {
         assertThat(new Coverage(BigDecimal.ONE, FOOT).forPiece(null)).isEmpty();
-        assertThat(new Coverage(BigDecimal.ONE, null).forPiece(null)).hasValueSatisfying(
-                        quantity -> assertThat(quantity).isEqualByComparingTo("1"));
+        assertThat(new Coverage(BigDecimal.ONE, null).forPiece(null))
+                .hasValueSatisfying(quantity -> assertThat(quantity).isEqualByComparingTo("1"));
     }
 
     @Test
@@ -42,9 +42,12 @@ class CoverageTest {
     }
 
     @Property
-    void takesTheWholeQuantityForTheWholeSurface(@ForAll @IntRange(min = 1) int quantity, @ForAll @IntRange(min = 1) int area) {
+    void takesTheWholeQuantityForTheWholeSurface(
+            @ForAll @IntRange(min = 1) int quantity, @ForAll @IntRange(min = 1) int area) {
         BigDecimal much = BigDecimal.valueOf(quantity);
-        assertThat(new Coverage(much, BigDecimal.valueOf(area)).forPiece(BigDecimal.valueOf(area)).orElseThrow())
+        assertThat(new Coverage(much, BigDecimal.valueOf(area))
+                        .forPiece(BigDecimal.valueOf(area))
+                        .orElseThrow())
                 .isEqualByComparingTo(much);
     }
 }

@@ -80,7 +80,9 @@ class ShapeTest {
 
     @Property
     void growsWithTheSquareOfItsMeasures(
-            @ForAll Shape shape, @ForAll @IntRange(min = 1, max = 400) int size, @ForAll @IntRange(min = 2, max = 9) int k) {
+            @ForAll Shape shape,
+            @ForAll @IntRange(min = 1, max = 400) int size,
+            @ForAll @IntRange(min = 2, max = 9) int k) {
         List<Quantity> once = measures(shape, size);
         List<Quantity> larger =
                 once.stream().map(one -> one.times(BigDecimal.valueOf(k))).toList();
