@@ -19,6 +19,7 @@ import patinary.bench.NowRows.SupplyRow;
 import patinary.bench.NowRows.WordsRow;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
+import patinary.supplies.SupplyMeasures;
 
 /** What the bench page offers to choose from. */
 @Component
@@ -134,7 +135,7 @@ class NowChoices {
                 supply.title(),
                 facts.name(),
                 supply.line().name(),
-                Stream.concat(facts.measures().stream(), facts.packs().stream())
+                SupplyMeasures.named(facts).stream()
                         .map(Supply.Named::name)
                         .distinct()
                         .toList(),
