@@ -14,6 +14,7 @@ import java.util.List;
  * @param uses the supplies used
  * @param usePieces which pieces a use went on and in which proportion; a use that names none went on no piece
  * @param mishaps what went wrong
+ * @param handling how supplies were cut and mixed
  */
 public record BenchContent(
         LocalDate date,
@@ -23,4 +24,23 @@ public record BenchContent(
         List<BenchPiece> pieces,
         List<SupplyUse> uses,
         List<UsePiece> usePieces,
-        List<Mishap> mishaps) {}
+        List<Mishap> mishaps,
+        Handling handling) {
+
+    /** An entry whose supplies went straight on the pieces. */
+    public BenchContent(
+            LocalDate date,
+            String note,
+            int minutes,
+            String done,
+            List<BenchPiece> pieces,
+            List<SupplyUse> uses,
+            List<UsePiece> usePieces,
+            List<Mishap> mishaps) {
+        this(date, note, minutes, done, pieces, uses, usePieces, mishaps, Handling.PLAIN);
+    }
+
+    BenchContent handled(Handling how) {
+        return new BenchContent(date, note, minutes, done, pieces, uses, usePieces, mishaps, how);
+    }
+}
