@@ -39,8 +39,4 @@ public record BenchContent(
             List<Mishap> mishaps) {
         this(date, note, minutes, done, pieces, uses, usePieces, mishaps, Handling.PLAIN);
     }
-
-    BenchContent handled(Handling how) {
-        return new BenchContent(date, note, minutes, done, pieces, uses, usePieces, mishaps, how);
-    }
 }

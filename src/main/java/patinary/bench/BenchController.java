@@ -32,6 +32,8 @@ class BenchController {
     private final WorkedPieces pieces;
     private final SupplyCatalog catalog;
     private final Cautions cautions;
+    private final KeptPots pots;
+    private final HandlingPage handling;
 
     BenchController(
             BenchList list,
@@ -39,7 +41,11 @@ class BenchController {
             BenchCosts costs,
             WorkedPieces pieces,
             SupplyCatalog catalog,
-            Cautions cautions) {
+            Cautions cautions,
+            KeptPots pots,
+            HandlingPage handling) {
+        this.pots = pots;
+        this.handling = handling;
         this.list = list;
         this.entries = entries;
         this.costs = costs;
@@ -95,6 +101,7 @@ class BenchController {
         model.addAttribute("supplyNames", names(supplies));
         model.addAttribute("pieceNames", worked.stream().collect(Collectors.toMap(WorkedPiece::id, WorkedPiece::name)));
         model.addAttribute("cautions", cautions.about(CautionTexts.of(content, worked, supplies)));
+        handling.show(model, content, supplies);
         return "bench/show";
     }
 
@@ -106,6 +113,11 @@ class BenchController {
 
     @PostMapping("/{id}/remove")
     String remove(@PathVariable UUID id, RedirectAttributes redirect) {
+        List<String> missed = pots.used(id, List.of());
+        if (!missed.isEmpty()) {
+            Notice.next(redirect, "bench.error.pot-used", String.join(", ", missed));
+            return "redirect:/bench/" + id;
+        }
         try {
             entries.remove(id);
             Notice.next(redirect, "bench.removed");

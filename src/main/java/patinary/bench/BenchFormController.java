@@ -32,9 +32,16 @@ class BenchFormController {
     private final WorkedPieces pieces;
     private final CurrentShop shop;
     private final Refusal refusal;
+    private final KeptPots pots;
 
     BenchFormController(
-            BenchEntries entries, BenchFormPage page, WorkedPieces pieces, CurrentShop shop, Refusal refusal) {
+            BenchEntries entries,
+            BenchFormPage page,
+            WorkedPieces pieces,
+            CurrentShop shop,
+            Refusal refusal,
+            KeptPots pots) {
+        this.pots = pots;
         this.entries = entries;
         this.page = page;
         this.pieces = pieces;
@@ -72,6 +79,9 @@ class BenchFormController {
             @ModelAttribute("form") BenchForm form,
             @RequestParam String act,
             Model model) {
+        if (form.handling.act(act)) {
+            return show(model, form, id);
+        }
         switch (act) {
             case "use" -> form.uses.add(new BenchForm.UseLine());
             case "mishap" -> form.mishaps.add(new BenchForm.MishapLine());
@@ -117,6 +127,11 @@ class BenchFormController {
         Answers answers = new Answers(errors, shop.currency());
         BenchContent content = page.read(form, answers);
         if (answers.anyWrong()) {
+            return again(model, form, id, response);
+        }
+        List<String> missed = pots.used(id, content.handling().pots());
+        if (!missed.isEmpty()) {
+            answers.wrong("", "bench.error.pot-used", String.join(", ", missed));
             return again(model, form, id, response);
         }
         try {

@@ -19,8 +19,18 @@ class BenchFormPage {
     private final WorkedPieces pieces;
     private final Cautions cautions;
     private final CurrentShop shop;
+    private final KeptPots pots;
+    private final HandlingPage handling;
 
-    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, Cautions cautions, CurrentShop shop) {
+    BenchFormPage(
+            SupplyCatalog catalog,
+            WorkedPieces pieces,
+            Cautions cautions,
+            CurrentShop shop,
+            KeptPots pots,
+            HandlingPage handling) {
+        this.pots = pots;
+        this.handling = handling;
         this.catalog = catalog;
         this.pieces = pieces;
         this.cautions = cautions;
@@ -33,13 +43,14 @@ class BenchFormPage {
         if (chosen.size() < form.pieces.size()) {
             answers.wrong("pieces", "bench.error.piece");
         }
-        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen).content();
+        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen, pots.useBys()).content();
     }
 
     void fill(Model model, BenchForm form) {
         List<WorkedPiece> chosen = chosen(form);
         List<UUID> ids = chosen.stream().map(WorkedPiece::id).toList();
-        List<SupplyCatalog.Known> supplies = catalog.all();
+        List<SupplyCatalog.Known> supplies = handling.usable(catalog.all(), form);
+        handling.fill(model, form, supplies);
         form.fitParts(ids);
         model.addAttribute("form", form);
         model.addAttribute("chosen", chosen);
