@@ -53,8 +53,8 @@ class BenchFormController {
     String fresh(
             @RequestParam(defaultValue = "") List<String> piece,
             @RequestParam(defaultValue = "") String supply,
+            @ModelAttribute("form") BenchForm form,
             Model model) {
-        BenchForm form = new BenchForm();
         ChosenIds.read(piece).forEach(id -> form.pieces.add(id.toString()));
         BenchForm.UseLine line = new BenchForm.UseLine();
         line.supply = supply;

@@ -16,6 +16,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import patinary.measure.Dimension;
+import patinary.mixes.AdditiveCheck;
 import patinary.supplies.SupplyCatalog.Known;
 import patinary.web.Choice;
 

@@ -1,6 +1,7 @@
 /** Bench entries: work, supplies used, what went wrong. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone"})
+@ApplicationModule(
+        allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone", "mixes"})
 package patinary.bench;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,4 @@
-package patinary.bench;
+package patinary.mixes;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -12,12 +12,12 @@ import patinary.supplies.Supply;
  * Whether a pot has more of an additive than its label allows: its volume as a percentage of the paint it went into. The
  * most is her own figure for each supply; where it is from stands beside it.
  */
-final class AdditiveCheck {
+public final class AdditiveCheck {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     /** Too much of something in a pot. */
-    record TooMuch(UUID supply, String name, Percent is, Percent most, String note) {}
+    public record TooMuch(UUID supply, String name, Percent is, Percent most, String note) {}
 
     private AdditiveCheck() {}
 
@@ -28,7 +28,7 @@ final class AdditiveCheck {
      * @param made the volume of everything in the pot, the additive included, in millilitres
      * @return what is wrong, or nothing where there is no limit, none by volume, or less was used
      */
-    static Optional<TooMuch> of(UUID id, Supply.Facts supply, BigDecimal quantity, BigDecimal made) {
+    public static Optional<TooMuch> of(UUID id, Supply.Facts supply, BigDecimal quantity, BigDecimal made) {
         Percent most = supply.limits().most();
         if (most == null || supply.dimension() != Dimension.VOLUME) {
             return Optional.empty();
