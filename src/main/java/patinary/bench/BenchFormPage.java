@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import patinary.shelflife.UseFirst;
 import patinary.shop.CurrentShop;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Answers;
@@ -21,6 +22,7 @@ class BenchFormPage {
     private final CurrentShop shop;
     private final KeptPots pots;
     private final HandlingPage handling;
+    private final UseFirst first;
 
     BenchFormPage(
             SupplyCatalog catalog,
@@ -28,7 +30,9 @@ class BenchFormPage {
             Cautions cautions,
             CurrentShop shop,
             KeptPots pots,
-            HandlingPage handling) {
+            HandlingPage handling,
+            UseFirst first) {
+        this.first = first;
         this.pots = pots;
         this.handling = handling;
         this.catalog = catalog;
@@ -62,6 +66,7 @@ class BenchFormPage {
                         .toList());
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute("useFirst", first.all().values());
         answers(model);
         model.addAttribute("cautions", cautions.about(CautionTexts.of(form, chosen, supplies)));
     }

@@ -1,7 +1,18 @@
 /** Bench entries: work, supplies used, what went wrong. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone", "mixes"})
+        allowedDependencies = {
+            "money",
+            "measure",
+            "ledger",
+            "shop",
+            "web",
+            "pieces",
+            "supplies",
+            "phone",
+            "mixes",
+            "shelflife"
+        })
 package patinary.bench;
 
 import org.jspecify.annotations.NullMarked;
