@@ -74,6 +74,7 @@ public final class DemoShop {
         }
         offering.finish();
         new MarketDays(shop).write();
+        new Handling(shop).write();
     }
 
     private void letGo(String reason, String note) {
