@@ -101,7 +101,7 @@ class BenchController {
         model.addAttribute("supplyNames", names(supplies));
         model.addAttribute("pieceNames", worked.stream().collect(Collectors.toMap(WorkedPiece::id, WorkedPiece::name)));
         model.addAttribute("cautions", cautions.about(CautionTexts.of(content, worked, supplies)));
-        handling.show(model, content, supplies);
+        handling.show(model, id, content, supplies);
         return "bench/show";
     }
 

@@ -35,12 +35,14 @@ class HandlingPage {
      *
      * @param inside its ingredients
      * @param keptName the supply that the leftover became, or null
+     * @param keptMinor what of the ingredients' cost went with it so far
      */
     record PotRow(
             Pot pot,
             List<SupplyUse> inside,
             List<UUID> pieces,
             @Nullable String keptName,
+            long keptMinor,
             List<AdditiveCheck.TooMuch> tooMuch) {}
 
     /** Without the pots that are used up, unless the form names them. */
@@ -84,16 +86,30 @@ class HandlingPage {
         model.addAttribute("froms", froms);
     }
 
-    void show(Model model, BenchContent content, List<Known> supplies) {
+    void show(Model model, UUID entry, BenchContent content, List<Known> supplies) {
         Map<UUID, Known> known = supplies.stream().collect(Collectors.toMap(Known::id, Function.identity()));
         model.addAttribute(
                 "pots",
                 content.handling().pots().stream()
-                        .map(pot -> row(pot, content, known))
+                        .map(pot -> row(pot, kept(entry, pot), content, known))
                         .toList());
     }
 
-    private static PotRow row(Pot pot, BenchContent content, Map<UUID, Known> known) {
+    /** What the ingredients brought into a kept pot, on the entry's own day and later. */
+    private long kept(UUID entry, Pot pot) {
+        return pot.keptAs() == null
+                ? 0
+                : jdbc.sql("""
+                        select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
+                        where p.supply_id = :pot and p.account = 'BENCH' and (p.document_id = :entry or p.origin_id = :entry)
+                        """)
+                        .param("pot", pot.keptAs())
+                        .param("entry", entry)
+                        .query(Long.class)
+                        .single();
+    }
+
+    private static PotRow row(Pot pot, long keptMinor, BenchContent content, Map<UUID, Known> known) {
         List<SupplyUse> inside = content.handling().potUses().stream()
                 .filter(one -> one.pot() == pot.number())
                 .flatMap(one -> content.uses().stream().filter(use -> use.line() == one.line()))
@@ -109,7 +125,7 @@ class HandlingPage {
         List<AdditiveCheck.TooMuch> tooMuch = inside.stream()
                 .flatMap(use -> tooMuch(use, pot.made(), known).stream())
                 .toList();
-        return new PotRow(pot, inside, pieces, kept, tooMuch);
+        return new PotRow(pot, inside, pieces, kept, keptMinor, tooMuch);
     }
 
     private static Optional<AdditiveCheck.TooMuch> tooMuch(SupplyUse use, BigDecimal made, Map<UUID, Known> known) {

@@ -123,7 +123,8 @@ class HandlingIT {
         assertThat(bench.landed()).containsEntry("Small box", 500L).containsEntry("Long crate", 400L);
         assertThat(cost(kept)).isEqualTo(250);
         String shown = page("/bench/" + id);
-        assertThat(shown).contains("Use by", "Grip", "30 ml kept as", "Made 120 ml", "20 ml of water");
+        assertThat(shown)
+                .contains("Use by", "Grip", "30 ml kept as", "with $2.50 of the cost", "Made 120 ml", "20 ml of water");
         assertThat(page("/supplies/" + kept)).contains("mixed");
 
         UUID later = UUID.randomUUID();

@@ -53,11 +53,11 @@ class HandlingPagesIT {
         mix(visit);
         UUID kept = useWhatWasKept(page);
         visit.open("/supplies/" + bench.paper + "/sheet");
-        assertThat(page.textContent("main")).contains("Sheets begun", "20 x 60 cm", "fern");
+        assertThat(page.textContent("main")).contains("Sheets begun", "30 x 45 cm", "20 x 5 cm", "fern");
         assertThat(page.locator("svg.cut-sheet rect.taken").count()).isEqualTo(2);
         visit.look("sheet-left");
         visit.open("/supplies/" + kept);
-        assertThat(page.textContent("main")).contains("15 ml", "Mixed at the bench");
+        assertThat(page.textContent("main")).contains("15\u00a0ml", "Mixed at the bench");
         keep(visit);
     }
 
