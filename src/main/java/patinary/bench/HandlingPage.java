@@ -49,8 +49,11 @@ class HandlingPage {
     List<Known> usable(List<Known> supplies, BenchForm form) {
         Set<UUID> empty = new HashSet<>(jdbc.sql("""
                         select p.kept_as from bench_pot p
-                        left join stock_left l on l.supply_id = p.kept_as and l.place = 'BENCH'
-                        where p.kept_as is not null and coalesce(l.quantity, 0) <= 0
+                        where p.kept_as is not null and p.kept_as not in (
+                            select m.supply_id from posting m
+                            where m.account = 'BENCH'
+                              and m.supply_id in (select k.kept_as from bench_pot k where k.kept_as is not null)
+                            group by m.supply_id having sum(m.quantity) > 0)
                         """).query(UUID.class).list());
         Set<String> named = named(form);
         return supplies.stream()

@@ -1,6 +1,6 @@
 /** What is left of sheets: where cuts may have been taken, drawn. Reads only. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"measure", "supplies", "web"})
+@ApplicationModule(allowedDependencies = {"money", "measure", "supplies", "web"})
 package patinary.sheets;
 
 import org.jspecify.annotations.NullMarked;

@@ -53,7 +53,8 @@ class HandlingPagesIT {
         mix(visit);
         UUID kept = useWhatWasKept(page);
         visit.open("/supplies/" + bench.paper + "/sheet");
-        assertThat(page.textContent("main")).contains("Sheets begun", "30 x 45 cm", "20 x 5 cm", "fern");
+        assertThat(page.textContent("main"))
+                .contains("Sheets begun", "30 x 45 cm", "20 x 5 cm", "fern", "$1.50", "$2.00");
         assertThat(page.locator("svg.cut-sheet rect.taken").count()).isEqualTo(2);
         visit.look("sheet-left");
         visit.open("/supplies/" + kept);
