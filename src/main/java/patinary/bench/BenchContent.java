@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param uses the supplies used
  * @param usePieces which pieces a use went on and in which proportion; a use that names none went on no piece
  * @param mishaps what went wrong
+ * @param handling how supplies were cut and mixed
  * @param finishId the finish that was followed, or null
  */
 public record BenchContent(
@@ -27,7 +28,21 @@ public record BenchContent(
         List<SupplyUse> uses,
         List<UsePiece> usePieces,
         List<Mishap> mishaps,
+        Handling handling,
         @Nullable UUID finishId) {
+
+    /** An entry whose supplies went straight on the pieces, by no finish. */
+    public BenchContent(
+            LocalDate date,
+            String note,
+            int minutes,
+            String done,
+            List<BenchPiece> pieces,
+            List<SupplyUse> uses,
+            List<UsePiece> usePieces,
+            List<Mishap> mishaps) {
+        this(date, note, minutes, done, pieces, uses, usePieces, mishaps, Handling.PLAIN);
+    }
 
     /** Work that followed no finish. */
     public BenchContent(
@@ -38,7 +53,8 @@ public record BenchContent(
             List<BenchPiece> pieces,
             List<SupplyUse> uses,
             List<UsePiece> usePieces,
-            List<Mishap> mishaps) {
-        this(date, note, minutes, done, pieces, uses, usePieces, mishaps, null);
+            List<Mishap> mishaps,
+            Handling handling) {
+        this(date, note, minutes, done, pieces, uses, usePieces, mishaps, handling, null);
     }
 }

@@ -32,6 +32,8 @@ class BenchController {
     private final WorkedPieces pieces;
     private final SupplyCatalog catalog;
     private final BenchFinishes finishes;
+    private final KeptPots pots;
+    private final HandlingPage handling;
 
     BenchController(
             BenchList list,
@@ -39,7 +41,11 @@ class BenchController {
             BenchCosts costs,
             WorkedPieces pieces,
             SupplyCatalog catalog,
-            BenchFinishes finishes) {
+            BenchFinishes finishes,
+            KeptPots pots,
+            HandlingPage handling) {
+        this.pots = pots;
+        this.handling = handling;
         this.list = list;
         this.entries = entries;
         this.costs = costs;
@@ -97,6 +103,7 @@ class BenchController {
         String finish = content.finishId() == null ? "" : content.finishId().toString();
         model.addAttribute("finish", finishes.find(finish).orElse(null));
         model.addAttribute("cautions", finishes.cautions(finish, CautionTexts.of(content, worked, supplies)));
+        handling.show(model, id, content, supplies);
         return "bench/show";
     }
 
@@ -108,6 +115,11 @@ class BenchController {
 
     @PostMapping("/{id}/remove")
     String remove(@PathVariable UUID id, RedirectAttributes redirect) {
+        List<String> missed = pots.used(id, List.of());
+        if (!missed.isEmpty()) {
+            Notice.next(redirect, "bench.error.pot-used", String.join(", ", missed));
+            return "redirect:/bench/" + id;
+        }
         try {
             entries.remove(id);
             Notice.next(redirect, "bench.removed");

@@ -1,5 +1,6 @@
 package patinary.bench;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -17,10 +18,12 @@ class BenchEntries {
     record Stored(UUID id, long version, BenchContent content) {}
 
     private final Books books;
+    private final KeptPots pots;
     private final TransactionTemplate transaction;
 
-    BenchEntries(Books books, TransactionTemplate transaction) {
+    BenchEntries(Books books, KeptPots pots, TransactionTemplate transaction) {
         this.books = books;
+        this.pots = pots;
         this.transaction = transaction;
     }
 
@@ -40,7 +43,10 @@ class BenchEntries {
             return false;
         }
         try {
-            books.record(new BenchEntry(id, content));
+            transaction.executeWithoutResult(status -> {
+                pots.make(id, content);
+                books.record(new BenchEntry(id, content));
+            });
             return true;
         } catch (DataIntegrityViolationException sentTwiceAtOnce) {
             if (!isKnown(id)) {
@@ -61,15 +67,21 @@ class BenchEntries {
             BenchEntry entry = books.find(BenchEntry.class, id)
                     .filter(stored -> stored.version() == version)
                     .orElseThrow(() -> new OptimisticLockingFailureException("Changed since the form was drawn"));
+            List<UUID> kept = pots.of(id);
+            pots.make(id, content);
             entry.rewrite(content);
             books.changed(entry);
+            pots.clear(id, kept);
         });
     }
 
     /** Removes an entry; nothing happens where it is gone already. */
     void remove(UUID id) {
-        transaction.executeWithoutResult(
-                status -> books.find(BenchEntry.class, id).ifPresent(books::remove));
+        transaction.executeWithoutResult(status -> {
+            List<UUID> kept = pots.of(id);
+            books.find(BenchEntry.class, id).ifPresent(books::remove);
+            pots.clear(id, kept);
+        });
     }
 
     private boolean isKnown(UUID id) {

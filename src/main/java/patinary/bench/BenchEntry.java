@@ -43,6 +43,29 @@ public class BenchEntry extends Document {
     @OrderBy("line")
     private List<Mishap> mishaps = new ArrayList<>();
 
+    @ElementCollection
+    @CollectionTable(name = "bench_cut", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    @OrderBy("line")
+    private List<SheetCut> cuts = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_pot", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    @OrderBy("number")
+    private List<Pot> pots = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_pot_piece", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    private List<PotPiece> potPieces = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_pot_use", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    @OrderBy("line")
+    private List<PotUse> potUses = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "bench_use_pot", joinColumns = @JoinColumn(name = "bench_entry_id"))
+    private List<UsePot> usePots = new ArrayList<>();
+
     protected BenchEntry() {}
 
     public BenchEntry(UUID id, BenchContent content) {
@@ -71,6 +94,12 @@ public class BenchEntry extends Document {
                 List.copyOf(uses),
                 List.copyOf(usePieces),
                 List.copyOf(mishaps),
+                new Handling(
+                        List.copyOf(cuts),
+                        List.copyOf(pots),
+                        List.copyOf(potPieces),
+                        List.copyOf(potUses),
+                        List.copyOf(usePots)),
                 finishId);
     }
 
@@ -82,5 +111,10 @@ public class BenchEntry extends Document {
         replace(uses, content.uses());
         replace(usePieces, content.usePieces());
         replace(mishaps, content.mishaps());
+        replace(cuts, content.handling().cuts());
+        replace(pots, content.handling().pots());
+        replace(potPieces, content.handling().potPieces());
+        replace(potUses, content.handling().potUses());
+        replace(usePots, content.handling().usePots());
     }
 }

@@ -30,7 +30,10 @@ final class BenchFilling {
         });
         Map<UUID, BigDecimal> areas = new HashMap<>();
         pieces.stream().filter(piece -> piece.area() != null).forEach(piece -> areas.put(piece.id(), piece.area()));
-        content.uses().forEach(use -> form.uses.add(use(use, content, areas)));
+        content.uses().stream()
+                .filter(content.handling()::isPlain)
+                .forEach(use -> form.uses.add(use(use, content, areas)));
+        new HandlingFilling(content, areas).fill(form.handling);
         content.mishaps().forEach(mishap -> form.mishaps.add(mishap(mishap)));
         return form;
     }
@@ -39,18 +42,27 @@ final class BenchFilling {
         List<UsePiece> parts = content.usePieces().stream()
                 .filter(part -> part.line() == use.line())
                 .toList();
-        ShareMode mode = Weights.modeOf(parts, areas);
         BenchForm.UseLine line = new BenchForm.UseLine();
         line.supply = use.supplyId().toString();
         line.quantity = use.typed();
-        line.how = use.estimated() ? "EYE" : "EXACT";
+        line.how = how(use);
+        share(line, parts, content, areas);
+        return line;
+    }
+
+    static String how(SupplyUse use) {
+        return use.estimated() ? "EYE" : "EXACT";
+    }
+
+    /** Writes how something was shared over the pieces of its entry. */
+    static void share(BenchForm.UseLine line, List<UsePiece> parts, BenchContent content, Map<UUID, BigDecimal> areas) {
+        ShareMode mode = Weights.modeOf(parts, areas);
         line.share = mode.name();
         if (mode == ShareMode.TYPED) {
             parts.forEach(part -> line.parts.add(part(part)));
         } else if (parts.size() < content.pieces().size()) {
             parts.forEach(part -> line.only.add(part.pieceId().toString()));
         }
-        return line;
     }
 
     private static BenchForm.Part part(UsePiece stored) {

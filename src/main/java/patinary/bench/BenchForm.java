@@ -56,10 +56,14 @@ class BenchForm {
     public String note = "";
     public List<UseLine> uses = new ArrayList<>();
     public List<MishapLine> mishaps = new ArrayList<>();
+    public HandlingForm handling = new HandlingForm();
 
     /** The weight lines of every use follow the chosen pieces, keeping what was typed. */
     void fitParts(List<UUID> chosen) {
-        for (UseLine use : uses) {
+        List<UseLine> all = new ArrayList<>(uses);
+        all.addAll(handling.cuts);
+        all.addAll(handling.pots);
+        for (UseLine use : all) {
             List<Part> old = use.parts;
             use.parts = new ArrayList<>();
             for (UUID piece : chosen) {

@@ -35,6 +35,7 @@ class BenchFormController {
     private final Refusal refusal;
     private final BenchFinishes finishes;
     private final NowClock clock;
+    private final KeptPots pots;
 
     BenchFormController(
             BenchEntries entries,
@@ -43,7 +44,9 @@ class BenchFormController {
             CurrentShop shop,
             Refusal refusal,
             BenchFinishes finishes,
-            NowClock clock) {
+            NowClock clock,
+            KeptPots pots) {
+        this.pots = pots;
         this.entries = entries;
         this.page = page;
         this.pieces = pieces;
@@ -58,8 +61,8 @@ class BenchFormController {
             @RequestParam(defaultValue = "") List<String> piece,
             @RequestParam(defaultValue = "") String supply,
             @RequestParam(defaultValue = "") String finish,
+            @ModelAttribute("form") BenchForm form,
             Model model) {
-        BenchForm form = new BenchForm();
         ChosenIds.read(piece).forEach(id -> form.pieces.add(id.toString()));
         BenchForm.UseLine line = new BenchForm.UseLine();
         line.supply = supply;
@@ -91,6 +94,9 @@ class BenchFormController {
             @RequestParam String act,
             Principal who,
             Model model) {
+        if (form.handling.act(act)) {
+            return show(model, form, id);
+        }
         switch (act) {
             case "use" -> form.uses.add(new BenchForm.UseLine());
             case "mishap" -> form.mishaps.add(new BenchForm.MishapLine());
@@ -138,6 +144,11 @@ class BenchFormController {
         Answers answers = new Answers(errors, shop.currency());
         BenchContent content = page.read(form, answers);
         if (answers.anyWrong()) {
+            return again(model, form, id, response);
+        }
+        List<String> missed = pots.used(id, content.handling().pots());
+        if (!missed.isEmpty()) {
+            answers.wrong("", "bench.error.pot-used", String.join(", ", missed));
             return again(model, form, id, response);
         }
         try {

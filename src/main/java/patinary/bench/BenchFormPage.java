@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import patinary.shelflife.UseFirst;
 import patinary.shop.CurrentShop;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Answers;
@@ -21,8 +22,21 @@ class BenchFormPage {
     private final WorkedPieces pieces;
     private final CurrentShop shop;
     private final BenchFinishes finishes;
+    private final KeptPots pots;
+    private final HandlingPage handling;
+    private final UseFirst first;
 
-    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, CurrentShop shop, BenchFinishes finishes) {
+    BenchFormPage(
+            SupplyCatalog catalog,
+            WorkedPieces pieces,
+            CurrentShop shop,
+            BenchFinishes finishes,
+            KeptPots pots,
+            HandlingPage handling,
+            UseFirst first) {
+        this.first = first;
+        this.pots = pots;
+        this.handling = handling;
         this.catalog = catalog;
         this.pieces = pieces;
         this.shop = shop;
@@ -35,13 +49,15 @@ class BenchFormPage {
         if (chosen.size() < form.pieces.size()) {
             answers.wrong("pieces", "bench.error.piece");
         }
-        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen, finishes::isThere).content();
+        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen, finishes::isThere, pots.useBys())
+                .content();
     }
 
     void fill(Model model, BenchForm form) {
         List<WorkedPiece> chosen = chosen(form);
         List<UUID> ids = chosen.stream().map(WorkedPiece::id).toList();
-        List<SupplyCatalog.Known> supplies = catalog.all();
+        List<SupplyCatalog.Known> supplies = handling.usable(catalog.all(), form);
+        handling.fill(model, form, supplies);
         form.fitParts(ids);
         model.addAttribute("form", form);
         model.addAttribute("chosen", chosen);
@@ -53,6 +69,7 @@ class BenchFormPage {
                         .toList());
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute("useFirst", first.all().values());
         answers(model);
         finishes.show(model, form.finish, chosen);
         model.addAttribute("cautions", finishes.cautions(form.finish, CautionTexts.of(form, chosen, supplies)));

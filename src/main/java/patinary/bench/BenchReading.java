@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Answers;
@@ -27,6 +28,7 @@ final class BenchReading {
     private final Map<UUID, SupplyCatalog.Known> supplies;
     private final List<WorkedPiece> pieces;
     private final Predicate<UUID> finishes;
+    private final Map<UUID, LocalDate> useBys;
 
     /**
      * @param pieces the pieces that were chosen, as far as there are such
@@ -38,7 +40,9 @@ final class BenchReading {
             LocalDate today,
             List<SupplyCatalog.Known> supplies,
             List<WorkedPiece> pieces,
-            Predicate<UUID> finishes) {
+            Predicate<UUID> finishes,
+            Map<UUID, LocalDate> useBys) {
+        this.useBys = useBys;
         this.form = form;
         this.answers = answers;
         this.today = today;
@@ -53,15 +57,26 @@ final class BenchReading {
         String done = answers.note("done", form.done, DONE);
         String note = answers.note("note", form.note, NOTE);
         UseReading uses = new UseReading(form.uses, answers, supplies, pieces).read();
+        CutReading cuts = new CutReading(answers, supplies, uses)
+                .read(form.handling.cuts, uses.uses().size());
+        PotReading pots = new PotReading(answers, supplies, useBys, uses, date)
+                .read(form.handling.pots, uses.uses().size() + cuts.uses().size());
+        List<SupplyUse> used = together(uses.uses(), cuts.uses(), pots.uses());
         List<Mishap> mishaps = mishaps();
-        if (pieces.isEmpty() && minutes == 0 && done.isBlank() && uses.uses().isEmpty() && mishaps.isEmpty()) {
+        if (pieces.isEmpty() && minutes == 0 && done.isBlank() && used.isEmpty() && mishaps.isEmpty()) {
             answers.wrong("", "bench.error.empty");
         }
         List<BenchPiece> worked = pieces.stream()
                 .map(piece -> new BenchPiece(
                         piece.id(), form.ready.contains(piece.id().toString())))
                 .toList();
-        return new BenchContent(date, note, minutes, done, worked, uses.uses(), uses.parts(), mishaps, finish());
+        List<UsePiece> parts = together(uses.parts(), cuts.parts(), pots.parts());
+        return new BenchContent(
+                date, note, minutes, done, worked, used, parts, mishaps, pots.handling(cuts.cuts()), finish());
+    }
+
+    private static <T> List<T> together(List<T> first, List<T> second, List<T> third) {
+        return Stream.of(first, second, third).flatMap(List::stream).toList();
     }
 
     private @Nullable UUID finish() {

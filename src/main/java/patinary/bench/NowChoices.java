@@ -23,6 +23,7 @@ import patinary.measure.Dimension;
 import patinary.measure.Unit;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
+import patinary.supplies.SupplyMeasures;
 
 /** What the bench page offers to choose from. */
 @Component
@@ -153,7 +154,7 @@ class NowChoices {
                 facts.dimension() == Dimension.COUNT
                         ? ""
                         : Unit.base(facts.dimension()).code(),
-                Stream.concat(facts.measures().stream(), facts.packs().stream())
+                SupplyMeasures.named(facts).stream()
                         .map(Supply.Named::name)
                         .distinct()
                         .toList(),

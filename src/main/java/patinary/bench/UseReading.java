@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
 import patinary.supplies.SupplyMeasures;
 import patinary.web.Answers;
@@ -61,15 +62,23 @@ final class UseReading {
                 answers.wrong(at + "supply", "bench.error.supply");
             }
         } else {
-            quantity(at, typed, supply)
-                    .ifPresent(quantity -> uses.add(new SupplyUse(number, id, typed, quantity, !isExact(at, line))));
+            quantity(at, typed, supply.facts())
+                    .ifPresent(
+                            quantity -> uses.add(new SupplyUse(number, id, typed, quantity, !isExact(at, line.how))));
         }
-        answers.word(at + "share", line.share, ShareMode.class, "bench.error.share")
-                .ifPresent(mode -> parts.addAll(shares(at, number, mode, line)));
+        parts.addAll(parts(at, number, line));
     }
 
-    private Optional<BigDecimal> quantity(String at, String typed, SupplyCatalog.Known supply) {
-        return answers.quantity(at + "quantity", typed, supply.facts().dimension(), SupplyMeasures.of(supply.facts()))
+    /** Which pieces a line's supply went on, and in which proportion. */
+    List<UsePiece> parts(String at, int number, BenchForm.UseLine line) {
+        return answers.word(at + "share", line.share, ShareMode.class, "bench.error.share")
+                .map(mode -> shares(at, number, mode, line))
+                .orElse(List.of());
+    }
+
+    /** What was typed, in the base unit, above zero. */
+    Optional<BigDecimal> quantity(String at, String typed, Supply.Facts supply) {
+        return answers.quantity(at + "quantity", typed, supply.dimension(), SupplyMeasures.of(supply))
                 .filter(quantity -> {
                     if (quantity.signum() == 0) {
                         answers.wrong(at + "quantity", "bench.error.nothing");
@@ -78,11 +87,11 @@ final class UseReading {
                 });
     }
 
-    private boolean isExact(String at, BenchForm.UseLine line) {
-        if (!line.how.equals("EYE") && !line.how.equals("EXACT")) {
+    boolean isExact(String at, String how) {
+        if (!how.equals("EYE") && !how.equals("EXACT")) {
             answers.wrong(at + "how", "bench.error.how");
         }
-        return line.how.equals("EXACT");
+        return how.equals("EXACT");
     }
 
     private List<UsePiece> shares(String at, int number, ShareMode mode, BenchForm.UseLine line) {

@@ -1,7 +1,19 @@
 /** Bench entries: work, supplies used, what went wrong. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone", "finishes"})
+        allowedDependencies = {
+            "money",
+            "measure",
+            "ledger",
+            "shop",
+            "web",
+            "pieces",
+            "supplies",
+            "phone",
+            "finishes",
+            "mixes",
+            "shelflife"
+        })
 package patinary.bench;
 
 import org.jspecify.annotations.NullMarked;

@@ -11,7 +11,13 @@ final class ArchiveTables {
     static final int FORMAT = 1;
 
     static final List<ArchiveTable> ALL = Stream.of(
-                    ThingTables.ALL, DocumentTables.ALL, SellingTables.ALL, PhoneTables.ALL, PhotoTables.ALL)
+                    ThingTables.ALL,
+                    HandlingTables.THINGS,
+                    DocumentTables.ALL,
+                    HandlingTables.ROWS,
+                    SellingTables.ALL,
+                    PhoneTables.ALL,
+                    PhotoTables.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -42,6 +42,11 @@ final class Lot {
         return estimated;
     }
 
+    /** The same quantity, bought for so much more. */
+    Lot costing(Amount more, boolean moreEstimated) {
+        return new Lot(quantity, cost.plus(more), estimated || moreEstimated);
+    }
+
     /** What so much would cost at this lot's own unit cost, whatever is left. */
     Amount priceOf(BigDecimal amount) {
         return cost.part(amount, quantity, RoundingMode.HALF_UP);

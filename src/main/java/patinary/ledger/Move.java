@@ -50,6 +50,12 @@ public sealed interface Move {
         }
     }
 
+    /**
+     * A mixed pot is put aside: so much of it comes in. Its cost comes from the uses of the same document that name it, on
+     * that day and later; nothing else is posted.
+     */
+    record Mixed(UUID pot, BigDecimal quantity) implements Move {}
+
     /** This much of a supply is there; settles what was really used; both sides. */
     record Counted(UUID supply, StockPlace place, BigDecimal quantity) implements Move {}
 
@@ -63,6 +69,14 @@ public sealed interface Move {
         record Pieces(List<PieceShare> shares) implements Destination {
             public Pieces {
                 shares = PieceShare.canonical(shares);
+            }
+        }
+
+        /** Into the landed cost of pieces, and into pots that were put aside, in proportion to the weights. */
+        record Mix(List<PieceShare> pieces, List<PotShare> pots) implements Destination {
+            public Mix {
+                pieces = PieceShare.canonical(pieces);
+                pots = PotShare.canonical(pots);
             }
         }
 

@@ -22,6 +22,8 @@ public record Problem(
         MORE_BACK_THAN_SOLD,
         /** The document is dated in a year that is sealed. */
         YEAR_SEALED,
+        /** A mixed pot would be an ingredient of itself. */
+        POT_OF_ITSELF,
         /** The document's amounts do not add to zero. */
         UNBALANCED;
 

@@ -69,6 +69,8 @@ public final class Replay {
             supplies.take(out);
         } else if (move instanceof Move.SupplyBack back) {
             supplies.back(back);
+        } else if (move instanceof Move.Mixed mixed) {
+            supplies.at(mixed.pot(), StockPlace.BENCH).bring(mixed.quantity(), Amount.ZERO, Tags.NONE);
         } else if (move instanceof Move.Counted counted) {
             supplies.at(counted.supply(), counted.place()).count(counted.quantity());
         } else if (move instanceof Move.MoneyCounted counted) {

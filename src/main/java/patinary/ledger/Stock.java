@@ -72,6 +72,16 @@ final class Stock {
         return latest == null ? Amount.ZERO : latest.priceOf(quantity);
     }
 
+    /** What is left costs so much more, or less; so does what will be found beyond it. */
+    void reprice(Amount change, Amount changeOfLatest, boolean estimated) {
+        if (latest != null) {
+            latest = latest.costing(changeOfLatest, estimated);
+        }
+        if (quantity().signum() > 0) {
+            pool(BigDecimal.ZERO, change, estimated);
+        }
+    }
+
     private void add(BigDecimal quantity, Amount cost, boolean estimated) {
         if (method == StockMethod.FIFO) {
             lots.addLast(new Lot(quantity, cost, estimated));

@@ -23,6 +23,7 @@ final class SupplyBook {
     private final Stock stock;
     private final List<Use> waiting = new ArrayList<>();
     private final List<Use> sinceCount = new ArrayList<>();
+    private final Bearers bearers = new Bearers();
 
     SupplyBook(UUID supply, StockPlace place, StockMethod method, SupplyBooks books) {
         this.supply = supply;
@@ -34,12 +35,30 @@ final class SupplyBook {
     /** Brings a quantity in, one-sided, and settles the uses that waited for it. */
     void bring(BigDecimal quantity, Amount cost, Tags tags) {
         books.journal().stock(place, tags.withSupply(supply), quantity, cost);
-        stock.bring(quantity, cost, tags.estimated());
+        stock.bring(quantity, cost.plus(bearers.pending()), tags.estimated() || bearers.pendingEstimated());
+        bearers.taken();
         settleWaiting();
+    }
+
+    /**
+     * What is here was made at more cost, or less, than the books knew: every use of it bears its part, what a count wrote
+     * off does, and the rest stays on what is left.
+     */
+    void reprice(Amount change, Tags tags) {
+        books.journal().stock(place, tags.withSupply(supply), BigDecimal.ZERO, change);
+        if (bearers.isNobody(stock.quantity())) {
+            bearers.await(change, tags.estimated());
+            return;
+        }
+        Bearers.Change shares = bearers.share(change, stock.quantity(), stock.cost());
+        stock.reprice(shares.onStock(), change, tags.estimated());
+        writeOff(shares.onLost(), tags.estimated());
+        shares.onUses().forEach((use, amount) -> give(use, amount, tags.estimated() || use.estimated()));
     }
 
     Use take(Move.SupplyOut move) {
         Use use = new Use(books.journal().document(), move);
+        bearers.add(use);
         books.journal().stock(place, Tags.supply(supply), move.quantity().negate(), Amount.ZERO);
         settle(use);
         if (use.waiting().signum() > 0) {
@@ -89,7 +108,7 @@ final class SupplyBook {
     }
 
     Amount cost() {
-        return stock.cost();
+        return stock.cost().plus(bearers.pending());
     }
 
     List<Use> waiting() {
@@ -98,18 +117,25 @@ final class SupplyBook {
 
     private void usedMore(BigDecimal quantity) {
         Stock.Taken taken = stock.take(quantity);
-        if (estimatedSinceCount().signum() == 0) {
-            Tags tags = Tags.supply(supply).withEstimated(taken.estimated());
-            books.journal().stock(place, tags, BigDecimal.ZERO, taken.cost().negated());
-            books.journal().post(Account.WRITE_OFFS, tags.withCategory("count"), taken.cost());
+        BigDecimal used = estimatedSinceCount();
+        if (used.signum() == 0) {
+            bearers.lose(taken);
+            writeOff(taken.cost(), taken.estimated());
             return;
         }
         List<Amount> shares = Shares.split(
                 taken.cost(), sinceCount.stream().map(Use::quantity).toList());
         for (int i = 0; i < shares.size(); i++) {
             Use use = sinceCount.get(i);
+            use.more(taken.quantity().multiply(use.quantity()).divide(used, SHARE_SCALE, RoundingMode.HALF_UP));
             give(use, shares.get(i), true);
         }
+    }
+
+    private void writeOff(Amount cost, boolean estimated) {
+        Tags tags = Tags.supply(supply).withEstimated(estimated);
+        books.journal().stock(place, tags, BigDecimal.ZERO, cost.negated());
+        books.journal().post(Account.WRITE_OFFS, tags.withCategory("count"), cost);
     }
 
     private BigDecimal estimatedSinceCount() {
@@ -172,6 +198,7 @@ final class SupplyBook {
         boolean estimated = taken.estimated() || use.move().estimated();
         if (use.move().to() instanceof Destination.Place to) {
             Tags tags = tags(use, estimated);
+            use.charge(taken.cost());
             books.journal().stock(place, tags, BigDecimal.ZERO, taken.cost().negated());
             books.at(supply, to.place()).bring(taken.quantity(), taken.cost(), tags);
         } else {
@@ -183,17 +210,7 @@ final class SupplyBook {
     private void give(Use use, Amount cost, boolean estimated) {
         Tags tags = tags(use, estimated);
         books.journal().stock(place, tags, BigDecimal.ZERO, cost.negated());
-        if (use.move().to() instanceof Destination.Pieces pieces) {
-            List<Amount> changes = use.charge(cost, pieces.shares());
-            for (int i = 0; i < changes.size(); i++) {
-                books.pieces().in(pieces.shares().get(i).piece(), changes.get(i), tags);
-            }
-        } else if (use.move().to() instanceof Destination.To to) {
-            Tags there = to.tags().withSupply(supply).withOrigin(tags.origin()).withEstimated(estimated);
-            books.journal().post(to.account(), there, cost);
-        } else {
-            throw new IllegalStateException("Cost moves between places only together with its quantity");
-        }
+        books.deliver(use, cost, tags);
     }
 
     private Tags tags(Use use, boolean estimated) {

@@ -1,10 +1,13 @@
 package patinary.ledger;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import patinary.ledger.Move.Destination;
+import patinary.money.Amount;
 
 /** All supplies at both places, and what each document took of them. */
 final class SupplyBooks {
@@ -15,6 +18,7 @@ final class SupplyBooks {
 
     private final Map<Key, SupplyBook> books = new HashMap<>();
     private final Map<Taking, List<Use>> takings = new HashMap<>();
+    private final Pots pots = new Pots();
     private final StockMethod method;
     private final Journal journal;
     private final PieceBook pieces;
@@ -38,6 +42,10 @@ final class SupplyBooks {
     }
 
     void take(Move.SupplyOut move) {
+        if (!pots.mayTake(move)) {
+            journal.problem(Problem.Reason.POT_OF_ITSELF, move.supply());
+            return;
+        }
         Use use = at(move.supply(), move.place()).take(move);
         takings.computeIfAbsent(
                         new Taking(journal.document().id(), new Key(move.supply(), move.place())),
@@ -48,6 +56,44 @@ final class SupplyBooks {
     void back(Move.SupplyBack move) {
         Taking taking = new Taking(move.sale(), new Key(move.supply(), move.place()));
         at(move.supply(), move.place()).back(move.quantity(), takings.getOrDefault(taking, List.of()));
+    }
+
+    /** Brings the cost of a use to where the use went; one-sided. */
+    void deliver(Use use, Amount cost, Tags tags) {
+        Destination to = use.move().to();
+        if (to instanceof Destination.Pieces on) {
+            deliver(use.charge(cost, weights(on.shares())), on.shares(), List.of(), tags);
+        } else if (to instanceof Destination.Mix mix) {
+            List<BigDecimal> weights = new ArrayList<>(weights(mix.pieces()));
+            mix.pots().forEach(share -> weights.add(share.weight()));
+            deliver(use.charge(cost, weights), mix.pieces(), mix.pots(), tags);
+        } else if (to instanceof Destination.Place other) {
+            use.charge(cost);
+            at(use.move().supply(), other.place()).reprice(cost, tags);
+        } else if (to instanceof Destination.To out) {
+            use.charge(cost);
+            Tags there = out.tags()
+                    .withSupply(use.move().supply())
+                    .withOrigin(tags.origin())
+                    .withEstimated(tags.estimated());
+            journal.post(out.account(), there, cost);
+        }
+    }
+
+    private void deliver(List<Amount> changes, List<PieceShare> on, List<PotShare> aside, Tags tags) {
+        for (int i = 0; i < on.size(); i++) {
+            pieces.in(on.get(i).piece(), changes.get(i), tags);
+        }
+        for (int i = 0; i < aside.size(); i++) {
+            Amount change = changes.get(on.size() + i);
+            if (!change.isZero()) {
+                at(aside.get(i).pot(), StockPlace.BENCH).reprice(change, tags);
+            }
+        }
+    }
+
+    private static List<BigDecimal> weights(List<PieceShare> shares) {
+        return shares.stream().map(PieceShare::weight).toList();
     }
 
     List<Replay.StockLeft> left() {

@@ -17,6 +17,7 @@ final class Use {
     private Amount cost = Amount.ZERO;
     private boolean priceRemembered;
     private Amount charged = Amount.ZERO;
+    private BigDecimal more = BigDecimal.ZERO;
 
     Use(DocumentRef document, Move.SupplyOut move) {
         this.document = document;
@@ -63,14 +64,32 @@ final class Use {
         return priceRemembered || move.estimated();
     }
 
-    /**
-     * Adds to what the pieces bear of this use, and returns what changes for each of them. The use is always shared as a
-     * whole, so that one costed in parts gives each piece the same as one costed at once, and nothing where it is undone.
-     */
-    List<Amount> charge(Amount change, List<PieceShare> shares) {
-        List<BigDecimal> weights = shares.stream().map(PieceShare::weight).toList();
-        List<Amount> before = Shares.split(charged, weights);
+    /** What a count put on this use beside what it said itself. */
+    void more(BigDecimal counted) {
+        more = more.add(counted);
+    }
+
+    /** How much of the stock this use bears the cost of. */
+    BigDecimal held() {
+        return costed.add(more);
+    }
+
+    /** What this use has cost so far, wherever it went. */
+    Amount charged() {
+        return charged;
+    }
+
+    void charge(Amount change) {
         charged = charged.plus(change);
+    }
+
+    /**
+     * Adds to what is borne of this use, and returns what changes for each weight. The use is always shared as a whole,
+     * so that one costed in parts gives each share the same as one costed at once, and nothing where it is undone.
+     */
+    List<Amount> charge(Amount change, List<BigDecimal> weights) {
+        List<Amount> before = Shares.split(charged, weights);
+        charge(change);
         List<Amount> after = Shares.split(charged, weights);
         return IntStream.range(0, weights.size())
                 .mapToObj(i -> after.get(i).minus(before.get(i)))

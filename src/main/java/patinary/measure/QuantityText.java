@@ -1,6 +1,7 @@
 package patinary.measure;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,7 +53,22 @@ final class QuantityText {
                 : Optional.of(new Counted(BigDecimal.ONE, plainText));
     }
 
+    /** Width and height of a cut. */
+    static List<Quantity> sides(String typed) {
+        String text = NumberText.plain(typed);
+        Matcher cut = CUT.matcher(text);
+        if (!cut.matches()) {
+            throw new UnreadableQuantity("measure.error.cut", typed.strip());
+        }
+        return sides(cut, text);
+    }
+
     private static Quantity cut(Matcher cut, String text) {
+        List<Quantity> sides = sides(cut, text);
+        return Quantity.area(sides.get(0), sides.get(1));
+    }
+
+    private static List<Quantity> sides(Matcher cut, String text) {
         if (cut.group(4) == null) {
             throw new UnreadableQuantity("measure.error.unitMissing", text);
         }
@@ -61,7 +77,7 @@ final class QuantityText {
         if (widthUnit.dimension() != Dimension.LENGTH || heightUnit.dimension() != Dimension.LENGTH) {
             throw new UnreadableQuantity("measure.error.cut", text);
         }
-        return Quantity.area(
+        return List.of(
                 new Quantity(NumberText.read(cut.group(1)), widthUnit),
                 new Quantity(NumberText.read(cut.group(3)), heightUnit));
     }

@@ -47,7 +47,8 @@ class OpeningChoices {
 
     List<Choice> supplies() {
         return named("select s.id, l.name || ', ' || s.name as name from supply s"
-                + " join supply_line l on l.id = s.supply_line_id order by l.name, s.name");
+                + " join supply_line l on l.id = s.supply_line_id"
+                + " where not exists (select 1 from bench_pot p where p.kept_as = s.id) order by l.name, s.name");
     }
 
     List<Choice> sources() {

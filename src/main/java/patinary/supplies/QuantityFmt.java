@@ -39,6 +39,16 @@ public class QuantityFmt {
                         said.number(), message("supplies.unit." + said.unit().code()));
     }
 
+    /** The same volume in the measures of a kitchen, to the quarter, for the bench; nothing is reckoned with it. */
+    public String kitchen(BigDecimal millilitres) {
+        boolean cups = millilitres.compareTo(Unit.CUP.factor().divide(BigDecimal.valueOf(4))) >= 0;
+        BigDecimal quarters = millilitres
+                .multiply(BigDecimal.valueOf(4))
+                .divide((cups ? Unit.CUP : Unit.TABLESPOON).factor(), 0, RoundingMode.HALF_UP);
+        BigDecimal number = quarters.divide(BigDecimal.valueOf(4)).stripTrailingZeros();
+        return message(cups ? "supplies.kitchen.cups" : "supplies.kitchen.spoons", fmt.number(number));
+    }
+
     /** How many packs that is, to two decimals; null where there is no pack to count in. */
     public @Nullable String packs(BigDecimal base, @Nullable String pack, @Nullable BigDecimal content) {
         if (pack == null || content == null || content.signum() == 0) {

@@ -18,7 +18,9 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
+import patinary.measure.Sides;
 import patinary.money.Amount;
+import patinary.money.Percent;
 
 /** One product that she works with or sells: bought by the container, used in its own unit. */
 @Entity
@@ -29,6 +31,49 @@ public class Supply {
     @Embeddable
     public record Named(String name, BigDecimal quantity) {}
 
+    /** Something printed on a sheet that may be cut out by its name; sides in centimetres. */
+    @Embeddable
+    public record Motif(
+            String name,
+            @Column(name = "width_cm") BigDecimal width,
+            @Column(name = "height_cm") BigDecimal height) {
+        public Sides sides() {
+            return new Sides(width, height);
+        }
+    }
+
+    /** The size of one sheet, in centimetres. */
+    @Embeddable
+    public record SheetSize(
+            @Column(name = "width_cm") BigDecimal width,
+            @Column(name = "height_cm") BigDecimal height) {
+        public Sides sides() {
+            return new Sides(width, height);
+        }
+    }
+
+    /**
+     * What she knows from the label; nothing of it is a sum.
+     *
+     * @param daysOpened how long it keeps once opened, or null
+     * @param daysMixed how long a pot mixed with it keeps, or null
+     * @param most the most of it that may go into paint, as a percentage of the paint's volume, or null
+     * @param mostNote where that is from
+     */
+    @Embeddable
+    public record Limits(
+            @Column(name = "days_opened") @Nullable Integer daysOpened,
+            @Column(name = "days_mixed") @Nullable Integer daysMixed,
+            @Column(name = "most_percent") @Nullable Percent most,
+            @Column(name = "most_note") String mostNote) {
+
+        public static final Limits NONE = new Limits(null, null, null, "");
+
+        boolean isNothing() {
+            return equals(NONE);
+        }
+    }
+
     /**
      * What is known of a supply.
      *
@@ -38,6 +83,9 @@ public class Supply {
      * @param low the quantity, in its base unit, at which to re-order, or null
      * @param packs how it is bought
      * @param measures her own measures: a dab, a brush load
+     * @param sheet the size of one sheet, or null where it does not come in sheets
+     * @param motifs what may be cut out of a sheet by its name
+     * @param limits what the label says
      */
     public record Facts(
             UUID lineId,
@@ -46,7 +94,27 @@ public class Supply {
             @Nullable Amount retailPrice,
             @Nullable BigDecimal low,
             List<Named> packs,
-            List<Named> measures) {}
+            List<Named> measures,
+            @Nullable SheetSize sheet,
+            List<Motif> motifs,
+            Limits limits) {
+
+        /** Facts of a supply that does not come in sheets. */
+        public Facts(
+                UUID lineId,
+                String name,
+                Dimension dimension,
+                @Nullable Amount retailPrice,
+                @Nullable BigDecimal low,
+                List<Named> packs,
+                List<Named> measures) {
+            this(lineId, name, dimension, retailPrice, low, packs, measures, null, List.of(), Limits.NONE);
+        }
+
+        Facts inLine(UUID line) {
+            return new Facts(line, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits);
+        }
+    }
 
     @Id
     private UUID id = new UUID(0, 0);
@@ -75,6 +143,21 @@ public class Supply {
     @OrderBy("name")
     private List<Named> measures = new ArrayList<>();
 
+    /** One row or none. */
+    @ElementCollection
+    @CollectionTable(name = "supply_sheet", joinColumns = @JoinColumn(name = "supply_id"))
+    private List<SheetSize> sheets = new ArrayList<>();
+
+    @ElementCollection
+    @CollectionTable(name = "supply_motif", joinColumns = @JoinColumn(name = "supply_id"))
+    @OrderBy("name")
+    private List<Motif> motifs = new ArrayList<>();
+
+    /** One row or none. */
+    @ElementCollection
+    @CollectionTable(name = "supply_limit", joinColumns = @JoinColumn(name = "supply_id"))
+    private List<Limits> limits = new ArrayList<>();
+
     @Version
     private long version;
 
@@ -92,12 +175,20 @@ public class Supply {
         dimension = facts.dimension();
         retailPrice = facts.retailPrice();
         low = facts.low();
-        List<Named> newPacks = List.copyOf(facts.packs());
-        packs.clear();
-        packs.addAll(newPacks);
-        List<Named> newMeasures = List.copyOf(facts.measures());
-        measures.clear();
-        measures.addAll(newMeasures);
+        replace(packs, facts.packs());
+        replace(measures, facts.measures());
+        replace(sheets, facts.sheet() == null ? List.of() : List.of(facts.sheet()));
+        replace(motifs, facts.motifs());
+        replace(limits, facts.limits().isNothing() ? List.of() : List.of(facts.limits()));
+    }
+
+    /** A list that says the same is left alone, so that its rows are not written anew. */
+    private static <T> void replace(List<T> rows, List<T> by) {
+        List<T> copy = List.copyOf(by);
+        if (!List.copyOf(rows).equals(copy)) {
+            rows.clear();
+            rows.addAll(copy);
+        }
     }
 
     public UUID id() {
@@ -105,7 +196,17 @@ public class Supply {
     }
 
     public Facts facts() {
-        return new Facts(lineId, name, dimension, retailPrice, low, List.copyOf(packs), List.copyOf(measures));
+        return new Facts(
+                lineId,
+                name,
+                dimension,
+                retailPrice,
+                low,
+                List.copyOf(packs),
+                List.copyOf(measures),
+                sheets.stream().findFirst().orElse(null),
+                List.copyOf(motifs),
+                limits.stream().findFirst().orElse(Limits.NONE));
     }
 
     public long version() {

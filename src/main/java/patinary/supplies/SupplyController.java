@@ -24,9 +24,16 @@ class SupplyController {
     private final SupplyCatalog catalog;
     private final SupplyLines lines;
     private final SupplyKeeping keeping;
+    private final List<SupplyHint> hints;
 
     SupplyController(
-            SupplyList list, SupplyStory story, SupplyCatalog catalog, SupplyLines lines, SupplyKeeping keeping) {
+            SupplyList list,
+            SupplyStory story,
+            SupplyCatalog catalog,
+            SupplyLines lines,
+            SupplyKeeping keeping,
+            List<SupplyHint> hints) {
+        this.hints = hints;
         this.list = list;
         this.story = story;
         this.catalog = catalog;
@@ -60,6 +67,8 @@ class SupplyController {
         model.addAttribute("lots", story.lots(id));
         model.addAttribute("movements", story.movements(id, Window.of(page)));
         model.addAttribute("used", keeping.isUsed(id));
+        model.addAttribute(
+                "hints", hints.stream().flatMap(hint -> hint.about(id).stream()).toList());
         return "supplies/show";
     }
 

@@ -61,7 +61,11 @@ class SupplyEditController {
             @ModelAttribute("form") SupplyForm form,
             @RequestParam String more,
             Model model) {
-        (more.equals("pack") ? form.packs : form.measures).add(new SupplyForm.Line());
+        switch (more) {
+            case "pack" -> form.packs.add(new SupplyForm.Line());
+            case "motif" -> form.motifs.add(new SupplyForm.Line());
+            default -> form.measures.add(new SupplyForm.Line());
+        }
         return page(model, id);
     }
 
@@ -106,7 +110,8 @@ class SupplyEditController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Answers answers = new Answers(errors, shop.currency());
-        Optional<Supply.Facts> facts = new SupplyReading(form, answers).facts();
+        Optional<Supply.Facts> facts =
+                new SupplyReading(form, answers).facts().map(new SheetReading(form, answers)::complete);
         facts.ifPresent(read -> check(id, stored, read, form, answers));
         if (answers.anyWrong() || facts.isEmpty()) {
             response.setStatus(422);

@@ -20,7 +20,25 @@ final class SupplyFilling {
         form.low = facts.low() == null ? "" : QuantityWords.typed(facts.low(), facts.dimension());
         fill(form.packs, facts.packs(), facts.dimension());
         fill(form.measures, facts.measures(), facts.dimension());
+        form.sheet = facts.sheet() == null ? "" : facts.sheet().sides().typed();
+        facts.motifs().forEach(motif -> {
+            SupplyForm.Line line = new SupplyForm.Line();
+            line.name = motif.name();
+            line.quantity = motif.sides().typed();
+            form.motifs.add(line);
+        });
+        form.motifs.add(new SupplyForm.Line());
+        fill(form, facts.limits());
         return form;
+    }
+
+    private static void fill(SupplyForm form, Supply.Limits limits) {
+        form.daysOpened = limits.daysOpened() == null ? "" : limits.daysOpened().toString();
+        form.daysMixed = limits.daysMixed() == null ? "" : limits.daysMixed().toString();
+        form.most = limits.most() == null
+                ? ""
+                : limits.most().value().stripTrailingZeros().toPlainString();
+        form.mostNote = limits.mostNote();
     }
 
     private static void fill(List<SupplyForm.Line> lines, List<Supply.Named> named, Dimension dimension) {

@@ -26,11 +26,20 @@ class SupplyForm {
     public String low = "";
     public List<Line> packs = new ArrayList<>();
     public List<Line> measures = new ArrayList<>();
+    public String sheet = "";
+    /** Name and size of each motif. */
+    public List<Line> motifs = new ArrayList<>();
+
+    public String daysOpened = "";
+    public String daysMixed = "";
+    public String most = "";
+    public String mostNote = "";
 
     static SupplyForm fresh() {
         SupplyForm form = new SupplyForm();
         form.packs.add(new Line());
         form.measures.add(new Line());
+        form.motifs.add(new Line());
         return form;
     }
 }

@@ -20,6 +20,8 @@ class SupplyKeeping {
                 select supply_id from supplier_return_supply union all
                 select supply_id from taking union all
                 select supply_id from bench_use union all
+                select kept_as from bench_pot union all
+                select supply_id from lot_date union all
                 select supply_id from bench_mishap union all
                 select supply_id from supply_count union all
                 select supply_id from sale_line union all
@@ -59,7 +61,8 @@ class SupplyKeeping {
 
     /** Stores a supply, with a new line of its own where one is named. */
     void save(UUID id, Supply.Facts facts, @Nullable SupplyLine newLine, long version) {
-        Supply.Facts complete = newLine == null ? facts : withLine(facts, lines.save(newLine));
+        Supply.Facts complete =
+                newLine == null ? facts : facts.inLine(lines.save(newLine).id());
         Optional<Supply> stored = supplies.findById(id);
         if (stored.isEmpty()) {
             supplies.save(new Supply(id, complete));
@@ -105,16 +108,5 @@ class SupplyKeeping {
         if (stored != seen) {
             throw new OptimisticLockingFailureException("Changed since the form was drawn");
         }
-    }
-
-    private static Supply.Facts withLine(Supply.Facts facts, SupplyLine line) {
-        return new Supply.Facts(
-                line.id(),
-                facts.name(),
-                facts.dimension(),
-                facts.retailPrice(),
-                facts.low(),
-                facts.packs(),
-                facts.measures());
     }
 }

@@ -13,7 +13,7 @@ import patinary.measure.Dimension;
 import patinary.web.Page;
 import patinary.web.Window;
 
-/** The list of supplies with what is left of each. */
+/** The list of supplies with what is left of each; pots that are used up are left out. */
 @Repository
 class SupplyList {
 
@@ -33,7 +33,9 @@ class SupplyList {
                   left join stock_left h on h.supply_id = s.id and h.place = 'SHELF'
                   left join (select sp.supply_id, sp.name, sp.quantity,
                                     row_number() over (partition by sp.supply_id order by sp.quantity, sp.name) as nth
-                             from supply_pack sp) k on k.supply_id = s.id and k.nth = 1) r
+                             from supply_pack sp) k on k.supply_id = s.id and k.nth = 1
+                  where coalesce(b.quantity, 0) <> 0
+                     or not exists (select 1 from bench_pot p where p.kept_as = s.id)) r
             """;
 
     /** Which supplies to show. */

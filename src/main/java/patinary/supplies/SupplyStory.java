@@ -63,13 +63,17 @@ class SupplyStory {
     List<LotIn> lots(UUID supply) {
         return jdbc.sql("""
                         select p.document_id, d.kind, p.doc_date as dated, s.name as source, p.account as place, p.quantity,
-                               p.amount_minor as cost_minor, p.estimated
+                               case when d.kind = 'BENCH_ENTRY'
+                                    then (select cast(coalesce(sum(m.amount_minor), 0) as bigint) from posting m
+                                          where m.supply_id = p.supply_id and m.account = p.account
+                                            and (m.document_id = d.id or m.origin_id = d.id))
+                                    else p.amount_minor end as cost_minor, p.estimated
                         from posting p
                         join document d on d.id = p.document_id
                         left join receipt r on r.id = d.id
                         left join source s on s.id = r.source_id
                         where p.supply_id = ? and p.account in ('BENCH', 'SHELF') and p.quantity > 0
-                          and d.kind in ('RECEIPT', 'OPENING')
+                          and d.kind in ('RECEIPT', 'OPENING', 'BENCH_ENTRY')
                         order by p.doc_date desc, d.kind_rank desc, cast(d.id as varchar(36)) desc, p.line
                         """).param(supply).query(LotIn.class).list();
     }

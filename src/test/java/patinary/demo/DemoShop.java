@@ -75,6 +75,7 @@ public final class DemoShop {
         offering.finish();
         new Looks(shop).plan();
         new MarketDays(shop).write();
+        new Handling(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -105,13 +105,17 @@ class HistoryPropertyTest {
                 .filter(ref -> ref.kind() == DocumentKind.BENCH_ENTRY || ref.kind() == DocumentKind.TAKING)
                 .map(DocumentRef::id)
                 .collect(Collectors.toSet());
+        Set<UUID> mixes = history.documents().stream()
+                .filter(document -> document.moves().stream().anyMatch(move -> move instanceof Move.Mixed))
+                .map(document -> document.document().id())
+                .collect(Collectors.toSet());
         Map<List<UUID>, Amount> byUse = new HashMap<>();
         for (Posting posting : result.postings()) {
             UUID origin = Objects.requireNonNullElse(
                     posting.tags().origin(), posting.document().id());
             if (entries.contains(origin)) {
                 UUID supply = Objects.requireNonNull(posting.tags().supply());
-                byUse.merge(List.of(origin, supply), posting.amount(), Amount::plus);
+                byUse.merge(List.of(origin, mixes.contains(origin) ? origin : supply), posting.amount(), Amount::plus);
             }
         }
         assertThat(byUse.values()).allMatch(Amount::isZero);

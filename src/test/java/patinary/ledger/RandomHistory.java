@@ -5,9 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -23,6 +25,12 @@ final class RandomHistory {
 
     /** One supply for each place to run short at while another is there. */
     static final List<UUID> SUPPLIES = List.of(Story.name("paint"), Story.name("paper"), Story.name("wax"));
+
+    /** Pots that may be mixed, used, or used and never mixed; each is made of supplies and of pots before it. */
+    static final List<UUID> POTS = List.of(Story.name("pot 1"), Story.name("pot 2"), Story.name("pot 3"));
+
+    private static final List<UUID> AT_THE_BENCH =
+            Stream.concat(SUPPLIES.stream(), POTS.stream()).toList();
 
     private static final LocalDate FIRST = LocalDate.of(2025, 11, 15);
     private static final int DAYS = 60;
@@ -50,6 +58,7 @@ final class RandomHistory {
     private final RandomPieces pieces;
     private final List<RetailSale> retailSales = new ArrayList<>();
     private final Map<UUID, UUID> pieceSales = new HashMap<>();
+    private final Set<UUID> mixed = new HashSet<>();
     private final List<DocumentMoves> documents;
 
     /** How much of a supply a sale took that has not come back. */
@@ -110,8 +119,8 @@ final class RandomHistory {
             case RECEIPT -> broughtIn(pick(List.of(Account.MONEY, Account.PAYABLE, Account.OWNER_IN)));
             case SUPPLIER_RETURN -> returnedToSupplier();
             case TAKING -> List.of(out(StockPlace.SHELF, chance(2), new Destination.Place(StockPlace.BENCH)));
-            case BENCH_ENTRY -> benchEntry();
-            case COUNT -> List.of(new Move.Counted(pick(SUPPLIES), pick(StockPlace.values()), countedQuantity()));
+            case BENCH_ENTRY -> chance(2) ? mix() : benchEntry();
+            case COUNT -> counted();
             case SALE -> sale(ref);
             case REFUND -> refund();
             case REGROUPING -> pieces.regroup().<List<Move>>map(List::of).orElse(List.of());
@@ -149,6 +158,30 @@ final class RandomHistory {
         return IntStream.rangeClosed(0, random.nextInt(3))
                 .<Move>mapToObj(line -> out(StockPlace.BENCH, chance(2), new Destination.Pieces(pieces.shares())))
                 .toList();
+    }
+
+    /** One pot of several ingredients on several pieces; some of it is kept, and made with some of an earlier pot. */
+    private List<Move> mix() {
+        int number = random.nextInt(POTS.size());
+        UUID pot = POTS.get(number);
+        if (!mixed.add(pot)) {
+            return benchEntry();
+        }
+        List<Move> moves = new ArrayList<>();
+        Destination to =
+                new Destination.Mix(chance(4) ? List.of() : pieces.shares(), List.of(new PotShare(pot, quantity())));
+        for (int line = random.nextInt(3); line >= 0; line--) {
+            UUID ingredient = number > 0 && chance(3) ? POTS.get(random.nextInt(number)) : pick(SUPPLIES);
+            moves.add(new Move.SupplyOut(ingredient, StockPlace.BENCH, quantity(), chance(2), to));
+        }
+        moves.add(random.nextInt(moves.size() + 1), new Move.Mixed(pot, quantity()));
+        return moves;
+    }
+
+    private List<Move> counted() {
+        StockPlace place = pick(StockPlace.values());
+        UUID supply = pick(place == StockPlace.BENCH ? AT_THE_BENCH : SUPPLIES);
+        return List.of(new Move.Counted(supply, place, countedQuantity()));
     }
 
     private List<Move> sale(DocumentRef ref) {
@@ -197,7 +230,8 @@ final class RandomHistory {
     }
 
     private Move.SupplyOut out(StockPlace place, boolean estimated, Destination to) {
-        return new Move.SupplyOut(pick(SUPPLIES), place, quantity(), estimated, to);
+        UUID supply = pick(place == StockPlace.BENCH ? AT_THE_BENCH : SUPPLIES);
+        return new Move.SupplyOut(supply, place, quantity(), estimated, to);
     }
 
     /** Above zero, with up to three decimals. */

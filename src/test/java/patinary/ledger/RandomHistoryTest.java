@@ -34,6 +34,27 @@ class RandomHistoryTest {
         happens(results, "pieces are let go", by(DocumentKind.LETTING_GO, Account.OWN_USE, false));
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void potsGetCostLateAndHandItOn(StockMethod method) {
+        List<Replay.Result> results = LongStream.range(0, SEEDS)
+                .mapToObj(seed -> Replay.of(method, RandomHistory.of(seed, SIZE).documents()))
+                .toList();
+        happens(results, "pots hand cost to pieces", ofPot(DocumentKind.BENCH_ENTRY, Account.PIECES));
+        happens(results, "pots are counted short", ofPot(DocumentKind.COUNT, Account.WRITE_OFFS));
+        happens(results, "receipts reach pots", ofPot(DocumentKind.RECEIPT, Account.BENCH));
+        happens(results, "and what was made with them", ofPot(DocumentKind.RECEIPT, Account.PIECES));
+        happens(results, "counts of ingredients reach them too", ofPot(DocumentKind.COUNT, Account.PIECES));
+    }
+
+    private static Predicate<Replay.Result> ofPot(DocumentKind kind, Account account) {
+        return result -> result.postings().stream()
+                .anyMatch(posting -> posting.document().kind() == kind
+                        && posting.account() == account
+                        && posting.tags().supply() != null
+                        && RandomHistory.POTS.contains(posting.tags().supply()));
+    }
+
     private static void happens(List<Replay.Result> results, String what, Predicate<Replay.Result> predicate) {
         assertThat(results.stream().filter(predicate).count()).as(what).isGreaterThan(SEEDS / 10);
     }

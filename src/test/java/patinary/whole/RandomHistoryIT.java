@@ -83,7 +83,10 @@ class RandomHistoryIT {
         List<UUID> pieces = IntStream.range(0, 6)
                 .mapToObj(i -> newPieces.create("Piece " + i, null, null))
                 .toList();
-        things = new RandomShop.Things(cash, channel, bought, pieces);
+        List<UUID> pots = Stream.of("Kept green", "Kept blue")
+                .map(name -> supply(line, name))
+                .toList();
+        things = new RandomShop.Things(cash, channel, bought, pieces, pots);
     }
 
     @Test

@@ -11,8 +11,14 @@ import org.jspecify.annotations.Nullable;
 import patinary.bench.BenchContent;
 import patinary.bench.BenchEntry;
 import patinary.bench.BenchPiece;
+import patinary.bench.Handling;
+import patinary.bench.Pot;
+import patinary.bench.PotPiece;
+import patinary.bench.PotUse;
+import patinary.bench.SheetCut;
 import patinary.bench.SupplyUse;
 import patinary.bench.UsePiece;
+import patinary.bench.UsePot;
 import patinary.buying.ChargeKind;
 import patinary.buying.LineKind;
 import patinary.buying.Receipt;
@@ -42,7 +48,13 @@ import patinary.supplies.Taking;
 public final class RandomShop {
 
     /** What the documents speak of; it must be stored before them. */
-    public record Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces) {}
+    public record Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces, List<UUID> pots) {
+
+        /** A shop that never keeps what is left of a pot. */
+        public Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces) {
+            this(cash, channel, supplies, pieces, List.of());
+        }
+    }
 
     private static final LocalDate START = LocalDate.of(2025, 1, 1);
     private static final BigDecimal ONE = BigDecimal.ONE;
@@ -78,6 +90,53 @@ public final class RandomShop {
         }
         documents.add(new SupplyCount(id(), day(30, 70), "", supply(), StockPlace.BENCH, quantity(150)));
         documents.add(new Taking(id(), day(10, 60), "", supply(), quantity(40), random.nextBoolean()));
+        if (!things.pots().isEmpty() && random.nextInt(3) == 0) {
+            things.pots().forEach(this::mix);
+        }
+    }
+
+    /** A pot with a cup, kept, and used on a day that may even lie before; the second may be made with some of the first. */
+    private void mix(UUID pot) {
+        int made = things.pots().indexOf(pot);
+        BigDecimal rest = quantity(30);
+        List<UUID> pieces = things.pieces();
+        List<SupplyUse> uses = List.of(
+                new SupplyUse(1, supply(), "in the pot", quantity(60), random.nextBoolean()),
+                new SupplyUse(
+                        2,
+                        made > 0 && random.nextBoolean() ? things.pots().get(0) : supply(),
+                        "in it too",
+                        quantity(20),
+                        random.nextBoolean()),
+                new SupplyUse(3, supply(), "in the cup", quantity(10), false));
+        List<UsePiece> on = List.of(
+                new UsePiece(1, pieces.get(0), quantity(50)),
+                new UsePiece(1, pieces.get(1), quantity(50)),
+                new UsePiece(2, pieces.get(0), quantity(50)),
+                new UsePiece(3, pieces.get(1), quantity(5)));
+        List<UsePot> aside = List.of(new UsePot(1, pot, quantity(30)), new UsePot(2, pot, quantity(30)));
+        Handling handling = new Handling(
+                List.of(new SheetCut(3, SheetCut.Kind.SIZE, "", ONE, ONE, 1)),
+                List.of(
+                        new Pot(1, "", null, BigDecimal.ZERO, quantity(9), rest.add(quantity(90)), rest, pot, null),
+                        new Pot(2, "", 1, quantity(9), BigDecimal.ZERO, quantity(9), BigDecimal.ZERO, null, null)),
+                List.of(new PotPiece(1, pieces.get(0), ONE), new PotPiece(2, pieces.get(1), ONE)),
+                List.of(new PotUse(1, 1), new PotUse(2, 1)),
+                aside);
+        documents.add(new BenchEntry(
+                id(), new BenchContent(day(5, 50), "", 30, "", List.of(), uses, on, List.of(), handling)));
+        documents.add(new BenchEntry(
+                id(),
+                new BenchContent(
+                        day(5, 60),
+                        "",
+                        30,
+                        "",
+                        List.of(),
+                        List.of(new SupplyUse(1, pot, "of the pot", quantity(20), random.nextBoolean())),
+                        List.of(new UsePiece(1, pieces.get(2), ONE)),
+                        List.of())));
+        documents.add(new SupplyCount(id(), day(20, 70), "", pot, StockPlace.BENCH, quantity(20)));
     }
 
     /** Pieces come in by day 20 and leave from day 25 on, so that none is sold before it was there. */
