@@ -19,12 +19,14 @@ class BenchFormPage {
     private final WorkedPieces pieces;
     private final Cautions cautions;
     private final CurrentShop shop;
+    private final MishapBook mishaps;
 
-    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, Cautions cautions, CurrentShop shop) {
+    BenchFormPage(SupplyCatalog catalog, WorkedPieces pieces, Cautions cautions, CurrentShop shop, MishapBook mishaps) {
         this.catalog = catalog;
         this.pieces = pieces;
         this.cautions = cautions;
         this.shop = shop;
+        this.mishaps = mishaps;
     }
 
     /** What was typed; to be used only where {@code answers} found nothing wrong. */
@@ -33,7 +35,7 @@ class BenchFormPage {
         if (chosen.size() < form.pieces.size()) {
             answers.wrong("pieces", "bench.error.piece");
         }
-        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen).content();
+        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen, reworks(form, chosen)).content();
     }
 
     void fill(Model model, BenchForm form) {
@@ -52,7 +54,29 @@ class BenchFormPage {
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
         answers(model);
+        warnings(model, form, chosen);
         model.addAttribute("cautions", cautions.about(CautionTexts.of(form, chosen, supplies)));
+    }
+
+    /** What failed before with the same supplies on the same surfaces, and the words to tell a new mishap with. */
+    private void warnings(Model model, BenchForm form, List<WorkedPiece> chosen) {
+        List<UUID> used =
+                ChosenIds.read(form.uses.stream().map(use -> use.supply).toList());
+        model.addAttribute(
+                "failedBefore",
+                mishaps.again(used, chosen.stream().map(WorkedPiece::material).toList()));
+        model.addAttribute("knownSurfaces", mishaps.surfaces());
+        model.addAttribute(
+                "reworks",
+                mishaps.worksOn(chosen.stream().map(WorkedPiece::id).toList(), form.id).stream()
+                        .map(work -> Choice.named(work.id().toString(), work.name()))
+                        .toList());
+    }
+
+    private List<UUID> reworks(BenchForm form, List<WorkedPiece> chosen) {
+        return mishaps.worksOn(chosen.stream().map(WorkedPiece::id).toList(), form.id).stream()
+                .map(MishapBook.Work::id)
+                .toList();
     }
 
     /** The answers that are the same in every shop. */

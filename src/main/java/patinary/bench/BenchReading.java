@@ -2,6 +2,7 @@ package patinary.bench;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,25 +19,32 @@ final class BenchReading {
     private static final int NOTE = 2000;
     private static final int SURFACE = 60;
     private static final int WHAT = 500;
+    private static final int PREPARATION = 200;
 
     private final BenchForm form;
     private final Answers answers;
     private final LocalDate today;
     private final Map<UUID, SupplyCatalog.Known> supplies;
     private final List<WorkedPiece> pieces;
+    private final Collection<UUID> reworks;
 
-    /** @param pieces the pieces that were chosen, as far as there are such */
+    /**
+     * @param pieces the pieces that were chosen, as far as there are such
+     * @param reworks the entries in which a mishap of this one may have been done again
+     */
     BenchReading(
             BenchForm form,
             Answers answers,
             LocalDate today,
             List<SupplyCatalog.Known> supplies,
-            List<WorkedPiece> pieces) {
+            List<WorkedPiece> pieces,
+            Collection<UUID> reworks) {
         this.form = form;
         this.answers = answers;
         this.today = today;
         this.supplies = supplies.stream().collect(Collectors.toMap(SupplyCatalog.Known::id, Function.identity()));
         this.pieces = pieces;
+        this.reworks = reworks;
     }
 
     BenchContent content() {
@@ -91,11 +99,17 @@ final class BenchReading {
         if (supply.isPresent() && !supplies.containsKey(supply.get())) {
             answers.wrong(at + "supply", "bench.error.supply");
         }
+        Optional<UUID> rework = answers.optionalId(at + "reworkedIn", line.reworkedIn, "bench.error.rework");
+        if (rework.isPresent() && !reworks.contains(rework.get())) {
+            answers.wrong(at + "reworkedIn", "bench.error.rework");
+        }
         return new Mishap(
                 number,
                 piece.orElse(null),
                 supply.orElse(null),
                 answers.note(at + "surface", line.surface, SURFACE),
-                answers.text(at + "what", line.what, WHAT, "bench.error.what"));
+                answers.text(at + "what", line.what, WHAT, "bench.error.what"),
+                answers.note(at + "preparation", line.preparation, PREPARATION),
+                rework.orElse(null));
     }
 }

@@ -19,10 +19,12 @@ class NowLists implements PhoneLists {
 
     private final NowChoices choices;
     private final NowPast past;
+    private final MishapBook mishaps;
 
-    NowLists(NowChoices choices, NowPast past) {
+    NowLists(NowChoices choices, NowPast past, MishapBook mishaps) {
         this.choices = choices;
         this.past = past;
+        this.mishaps = mishaps;
     }
 
     @Override
@@ -42,7 +44,9 @@ class NowLists implements PhoneLists {
                 "bench-cautions", choices.cautions(called),
                 "bench-styles", past.styles(),
                 "bench-surfaces", words(past.surfaces()),
-                "bench-mishaps", words(past.mishaps()));
+                "bench-mishaps", words(past.mishaps()),
+                // What failed before, and the pieces and supplies with which it could fail again.
+                "bench-failed", mishaps.couldFailAgain());
     }
 
     private static List<WordsRow> words(List<String> texts) {

@@ -34,13 +34,16 @@ class NowPage {
     private final NowPast past;
     private final NowClock clock;
     private final Clock time;
+    private final MishapBook mishaps;
 
-    NowPage(BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, Clock time) {
+    NowPage(
+            BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, Clock time, MishapBook mishaps) {
         this.page = page;
         this.choices = choices;
         this.past = past;
         this.clock = clock;
         this.time = time;
+        this.mishaps = mishaps;
     }
 
     /** The page as a phone keeps it: the same page, to be filled from the phone's own lists. */
@@ -56,6 +59,7 @@ class NowPage {
                         "phrases",
                         "surfaces",
                         "mishapWords",
+                        "couldFail",
                         "nowCautions",
                         "chosenPieces",
                         "chosen")
@@ -94,6 +98,7 @@ class NowPage {
         model.addAttribute("phrases", phrases);
         model.addAttribute("surfaces", past.surfaces());
         model.addAttribute("mishapWords", past.mishaps());
+        model.addAttribute("couldFail", mishaps.couldFailAgain());
         cautions(model, pieces, supplies, phrases);
         Instant now = time.instant();
         model.addAttribute("clock", clock.view(person, now));
