@@ -19,7 +19,7 @@ class WilsonTest {
         assertThat(interval.high()).isCloseTo(high, within(0.00005));
     }
 
-    /** By hand: 4 of 7 gives (4 + 1.9207) / (7 + 3.8415) = 0.5461, less and more 0.2959. */
+    /** By hand: 4 of 7 gives (4 + 1.9207) / (7 + 3.8415) = 0.5461, less and more 0.2957. */
     @Test
     void fourOfSevenIsWorkedByHand() {
         assertThat(Wilson.of(4, 7).lowPercent()).isEqualTo(25);
