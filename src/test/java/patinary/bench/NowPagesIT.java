@@ -85,8 +85,7 @@ class NowPagesIT {
     /** Quiet while only one of the two is tapped; the same from the lists of the phone, without the shop. */
     @Test
     void whatFailedOnTheSameSurfaceIsSaidOnceBothAreTapped(Browser.Visit visit) {
-        program.getBean(JdbcClient.class)
-                .sql("update piece set material = 'Tin' where id = ?")
+        jdbc.sql("update piece set material = 'Tin' where id = ?")
                 .param(bench.crate)
                 .update();
         program.getBean(BenchEntries.class)
