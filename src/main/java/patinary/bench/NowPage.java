@@ -36,8 +36,7 @@ class NowPage {
     private final Clock time;
     private final MishapBook mishaps;
 
-    NowPage(
-            BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, Clock time, MishapBook mishaps) {
+    NowPage(BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, Clock time, MishapBook mishaps) {
         this.page = page;
         this.choices = choices;
         this.past = past;
