@@ -28,7 +28,7 @@ class MishapBook {
     /** One mishap as it was told. */
     record Told(
             UUID entryId,
-            LocalDate day,
+            LocalDate onDay,
             @Nullable String piece,
             @Nullable String supply,
             String surface,
@@ -37,10 +37,10 @@ class MishapBook {
             @Nullable UUID reworkedIn) {}
 
     /** An entry that worked on a piece. */
-    record Work(UUID id, LocalDate day, String done) {
+    record Work(UUID id, LocalDate onDay, String done) {
 
         String name() {
-            return done.isBlank() ? day.toString() : day + ": " + (done.length() > 60 ? done.substring(0, 60) : done);
+            return done.isBlank() ? onDay.toString() : onDay + ": " + (done.length() > 60 ? done.substring(0, 60) : done);
         }
     }
 
@@ -116,7 +116,7 @@ class MishapBook {
     /** Everything that went wrong, the latest first. */
     List<Told> told(int most) {
         return jdbc.sql("""
-                        select m.bench_entry_id as entry_id, d.doc_date as day, p.code || ' ' || p.title as piece,
+                        select m.bench_entry_id as entry_id, d.doc_date as on_day, p.code || ' ' || p.title as piece,
                                l.name || ': ' || s.name as supply,
                                case when m.surface <> '' then m.surface else coalesce(p.material, '') end as surface,
                                m.what, m.preparation, m.reworked_in
@@ -135,7 +135,7 @@ class MishapBook {
             return List.of();
         }
         return jdbc.sql("""
-                        select distinct e.id, d.doc_date as day, e.done
+                        select distinct e.id, d.doc_date as on_day, e.done
                         from bench_entry e
                         join document d on d.id = e.id
                         join bench_piece bp on bp.bench_entry_id = e.id
