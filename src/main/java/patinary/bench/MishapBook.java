@@ -72,8 +72,8 @@ class MishapBook {
         if (supplies.isEmpty() || surfaces.isEmpty()) {
             return List.of();
         }
-        return jdbc.sql(RATES + """
-                         where r.failed > 0 and r.surface in (:surfaces)
+        return jdbc.sql(RATES + "\n" + """
+                        where r.failed > 0 and r.surface in (:surfaces)
                            and r.supply_line_id in (select supply_line_id from supply where id in (:supplies))
                          order by r.failed desc, lower(l.name), r.surface""")
                 .param("surfaces", surfaces)
