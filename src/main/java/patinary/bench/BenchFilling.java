@@ -78,6 +78,8 @@ final class BenchFilling {
         line.supply = text(mishap.supplyId());
         line.surface = mishap.surface();
         line.what = mishap.what();
+        line.preparation = mishap.preparation();
+        line.reworkedIn = text(mishap.reworkedIn());
         return line;
     }
 

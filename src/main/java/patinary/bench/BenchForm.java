@@ -35,9 +35,16 @@ class BenchForm {
         public String supply = "";
         public String surface = "";
         public String what = "";
+        public String preparation = "";
+        public String reworkedIn = "";
 
         boolean isEmpty() {
-            return what.isBlank() && surface.isBlank() && piece.isBlank() && supply.isBlank();
+            return what.isBlank()
+                    && surface.isBlank()
+                    && piece.isBlank()
+                    && supply.isBlank()
+                    && preparation.isBlank()
+                    && reworkedIn.isBlank();
         }
     }
 

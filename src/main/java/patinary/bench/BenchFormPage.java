@@ -25,6 +25,7 @@ class BenchFormPage {
     private final KeptPots pots;
     private final HandlingPage handling;
     private final UseFirst first;
+    private final MishapBook mishaps;
 
     BenchFormPage(
             SupplyCatalog catalog,
@@ -33,7 +34,8 @@ class BenchFormPage {
             BenchFinishes finishes,
             KeptPots pots,
             HandlingPage handling,
-            UseFirst first) {
+            UseFirst first,
+            MishapBook mishaps) {
         this.first = first;
         this.pots = pots;
         this.handling = handling;
@@ -41,6 +43,7 @@ class BenchFormPage {
         this.pieces = pieces;
         this.shop = shop;
         this.finishes = finishes;
+        this.mishaps = mishaps;
     }
 
     /** What was typed; to be used only where {@code answers} found nothing wrong. */
@@ -49,8 +52,9 @@ class BenchFormPage {
         if (chosen.size() < form.pieces.size()) {
             answers.wrong("pieces", "bench.error.piece");
         }
-        return new BenchReading(form, answers, shop.today(), catalog.all(), chosen, finishes::isThere, pots.useBys())
-                .content();
+        BenchReading.Known known =
+                new BenchReading.Known(catalog.all(), finishes::isThere, pots.useBys(), reworks(form, chosen));
+        return new BenchReading(form, answers, shop.today(), known, chosen).content();
     }
 
     void fill(Model model, BenchForm form) {
@@ -71,6 +75,7 @@ class BenchFormPage {
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
         model.addAttribute("useFirst", first.all().values());
         answers(model);
+        warnings(model, form, chosen);
         finishes.show(model, form.finish, chosen);
         model.addAttribute("cautions", finishes.cautions(form.finish, CautionTexts.of(form, chosen, supplies)));
     }
@@ -89,6 +94,27 @@ class BenchFormPage {
         if (form.finish.isEmpty() && planned.size() == 1 && planned.get(0) != null) {
             form.finish = planned.get(0).toString();
         }
+    }
+
+    /** What failed before with the same supplies on the same surfaces, and the words to tell a new mishap with. */
+    private void warnings(Model model, BenchForm form, List<WorkedPiece> chosen) {
+        List<UUID> used =
+                ChosenIds.read(form.uses.stream().map(use -> use.supply).toList());
+        model.addAttribute(
+                "failedBefore",
+                mishaps.again(used, chosen.stream().map(WorkedPiece::material).toList()));
+        model.addAttribute("knownSurfaces", mishaps.surfaces());
+        model.addAttribute(
+                "reworks",
+                mishaps.worksOn(chosen.stream().map(WorkedPiece::id).toList(), form.id).stream()
+                        .map(work -> Choice.named(work.id().toString(), work.name()))
+                        .toList());
+    }
+
+    private List<UUID> reworks(BenchForm form, List<WorkedPiece> chosen) {
+        return mishaps.worksOn(chosen.stream().map(WorkedPiece::id).toList(), form.id).stream()
+                .map(MishapBook.Work::id)
+                .toList();
     }
 
     /** The answers that are the same in every shop. */

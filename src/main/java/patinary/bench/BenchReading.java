@@ -2,6 +2,7 @@ package patinary.bench;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ final class BenchReading {
     private static final int NOTE = 2000;
     private static final int SURFACE = 60;
     private static final int WHAT = 500;
+    private static final int PREPARATION = 200;
 
     private final BenchForm form;
     private final Answers answers;
@@ -29,26 +31,34 @@ final class BenchReading {
     private final List<WorkedPiece> pieces;
     private final Predicate<UUID> finishes;
     private final Map<UUID, LocalDate> useBys;
+    private final Collection<UUID> reworks;
+
+    /**
+     * What the answers may speak of.
+     *
+     * @param finishes whether there is such a finish
+     * @param useBys the kept pots with the day by which they are to be used
+     * @param reworks the entries in which a mishap of this one may have been done again
+     */
+    record Known(
+            List<SupplyCatalog.Known> supplies,
+            Predicate<UUID> finishes,
+            Map<UUID, LocalDate> useBys,
+            Collection<UUID> reworks) {}
 
     /**
      * @param pieces the pieces that were chosen, as far as there are such
-     * @param finishes whether there is such a finish
      */
-    BenchReading(
-            BenchForm form,
-            Answers answers,
-            LocalDate today,
-            List<SupplyCatalog.Known> supplies,
-            List<WorkedPiece> pieces,
-            Predicate<UUID> finishes,
-            Map<UUID, LocalDate> useBys) {
-        this.useBys = useBys;
+    BenchReading(BenchForm form, Answers answers, LocalDate today, Known known, List<WorkedPiece> pieces) {
         this.form = form;
         this.answers = answers;
         this.today = today;
-        this.supplies = supplies.stream().collect(Collectors.toMap(SupplyCatalog.Known::id, Function.identity()));
+        this.supplies =
+                known.supplies().stream().collect(Collectors.toMap(SupplyCatalog.Known::id, Function.identity()));
         this.pieces = pieces;
-        this.finishes = finishes;
+        this.finishes = known.finishes();
+        this.useBys = known.useBys();
+        this.reworks = known.reworks();
     }
 
     BenchContent content() {
@@ -122,11 +132,17 @@ final class BenchReading {
         if (supply.isPresent() && !supplies.containsKey(supply.get())) {
             answers.wrong(at + "supply", "bench.error.supply");
         }
+        Optional<UUID> rework = answers.optionalId(at + "reworkedIn", line.reworkedIn, "bench.error.rework");
+        if (rework.isPresent() && !reworks.contains(rework.get())) {
+            answers.wrong(at + "reworkedIn", "bench.error.rework");
+        }
         return new Mishap(
                 number,
                 piece.orElse(null),
                 supply.orElse(null),
                 answers.note(at + "surface", line.surface, SURFACE),
-                answers.text(at + "what", line.what, WHAT, "bench.error.what"));
+                answers.text(at + "what", line.what, WHAT, "bench.error.what"),
+                answers.note(at + "preparation", line.preparation, PREPARATION),
+                rework.orElse(null));
     }
 }

@@ -10,9 +10,17 @@ import org.jspecify.annotations.Nullable;
  * @param line order on the entry, from 1
  * @param pieceId on which piece
  * @param supplyId with which supply
- * @param surface on what surface
+ * @param surface on what surface; empty for what the piece is made of
  * @param what what happened
+ * @param preparation how the surface had been made ready
+ * @param reworkedIn the later entry in which it was done again
  */
 @Embeddable
 public record Mishap(
-        int line, @Nullable UUID pieceId, @Nullable UUID supplyId, String surface, String what) {}
+        int line,
+        @Nullable UUID pieceId,
+        @Nullable UUID supplyId,
+        String surface,
+        String what,
+        String preparation,
+        @Nullable UUID reworkedIn) {}

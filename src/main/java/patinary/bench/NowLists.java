@@ -21,11 +21,13 @@ class NowLists implements PhoneLists {
     private final NowChoices choices;
     private final NowPast past;
     private final BenchFinishes finishes;
+    private final MishapBook mishaps;
 
-    NowLists(NowChoices choices, NowPast past, BenchFinishes finishes) {
+    NowLists(NowChoices choices, NowPast past, BenchFinishes finishes, MishapBook mishaps) {
         this.choices = choices;
         this.past = past;
         this.finishes = finishes;
+        this.mishaps = mishaps;
     }
 
     @Override
@@ -56,7 +58,10 @@ class NowLists implements PhoneLists {
                 "bench-surfaces",
                 words(past.surfaces()),
                 "bench-mishaps",
-                words(past.mishaps()));
+                words(past.mishaps()),
+                // What failed before, and the pieces and supplies with which it could fail again.
+                "bench-failed",
+                mishaps.couldFailAgain());
     }
 
     private static List<WordsRow> words(List<String> texts) {

@@ -35,14 +35,23 @@ class NowPage {
     private final NowClock clock;
     private final BenchFinishes finishes;
     private final Clock time;
+    private final MishapBook mishaps;
 
-    NowPage(BenchFormPage page, NowChoices choices, NowPast past, NowClock clock, BenchFinishes finishes, Clock time) {
+    NowPage(
+            BenchFormPage page,
+            NowChoices choices,
+            NowPast past,
+            NowClock clock,
+            BenchFinishes finishes,
+            Clock time,
+            MishapBook mishaps) {
         this.page = page;
         this.choices = choices;
         this.past = past;
         this.clock = clock;
         this.finishes = finishes;
         this.time = time;
+        this.mishaps = mishaps;
     }
 
     /** The page as a phone keeps it: the same page, to be filled from the phone's own lists. */
@@ -58,6 +67,7 @@ class NowPage {
                         "phrases",
                         "surfaces",
                         "mishapWords",
+                        "couldFail",
                         "nowCautions",
                         "finishes",
                         "withoutArea",
@@ -101,6 +111,7 @@ class NowPage {
         model.addAttribute("phrases", phrases);
         model.addAttribute("surfaces", past.surfaces());
         model.addAttribute("mishapWords", past.mishaps());
+        model.addAttribute("couldFail", mishaps.couldFailAgain());
         cautions(model, pieces, supplies, phrases);
         Instant now = time.instant();
         model.addAttribute("clock", clock.view(person, now));

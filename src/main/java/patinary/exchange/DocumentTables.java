@@ -174,6 +174,11 @@ final class DocumentTables {
                     .optional()
                     .text("surface", 60)
                     .text("what", 500)
+                    .text("preparation", 200)
+                    .later()
+                    .ref("reworked_in", "bench_entry")
+                    .optional()
+                    .later()
                     .done(),
             document("supply_count", DocumentKind.COUNT)
                     .ref("supply_id", "supply")

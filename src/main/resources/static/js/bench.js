@@ -232,6 +232,18 @@ function follow() {
   }
   steps(pieces);
   cautions(pieces);
+  failedBefore(pieces);
+}
+// What failed before with a supply that is tapped, on the surface of a piece that is tapped; quiet until both are.
+function failedBefore(pieces) {
+  const supplies = every("[data-use]").filter(picked).map(row => row === openRow ? other.value : row.dataset.supply);
+  const among = (words, values) => values.some(value => value && words.split(" ").includes(value));
+  let any = false;
+  for (const line of every("[data-failed]")) {
+    line.hidden = !(among(line.dataset.pieces, pieces.map(piece => piece.value)) && among(line.dataset.supplies, supplies));
+    any = any || !line.hidden;
+  }
+  one("[data-failed-shown]").hidden = !any;
 }
 function order() {
   const first = every("[data-styles] > button").filter(button => !button.hidden)
@@ -655,6 +667,12 @@ function fromLists() {
   for (const [box, list] of Object.entries(boxes)) {
     one(`[data-fills="${box}"]`).replaceChildren(...(lists[list] || []).map(row => button(row.text, [])));
   }
+  one("[data-failed-list]").replaceChildren(...(lists["bench-failed"] || []).map(row => {
+    const line = made(template("failed"));
+    Object.assign(line.dataset, { pieces: row.pieces.join(" "), supplies: row.supplies.join(" ") });
+    line.textContent = line.dataset.words.replace("{0}", row.text).replace("{1}", row.failed).replace("{2}", row.tried);
+    return line;
+  }));
   const warned = lists["bench-cautions"] || [], isNote = row => row.severity === "NOTE";
   one("[data-serious]").replaceChildren(...warned.filter(row => !isNote(row)).map(caution));
   one("[data-notes] ul").replaceChildren(...warned.filter(isNote).map(caution));

@@ -186,6 +186,38 @@ class BenchIT {
         read("/bench?supply=" + bench.paint).andExpect(content().string(not(containsString("/bench/" + id))));
     }
 
+    /** Two pieces of tin were worked with the paint and one of them failed: 1 of 2, and Wilson's 9% to 91%. */
+    @Test
+    void whatFailedOnASurfaceIsCountedAndToldWhenItIsPickedAgain() throws Exception {
+        jdbc.sql("update piece set material = 'Tin'").update();
+        bench.paintFor("20.00", StockedBench.DAY);
+        send(use(entry(), 0, bench.paint, "10 ml", "EQUAL")
+                        .param("mishaps[0].piece", bench.box.toString())
+                        .param("mishaps[0].supply", bench.paint.toString())
+                        .param("mishaps[0].preparation", "Wiped only")
+                        .param("mishaps[0].what", "Peeled"))
+                .andExpect(status().isSeeOther());
+
+        assertThat(jdbc.sql("select surface, failed, tried, known from mishap_rate")
+                        .query()
+                        .singleRow())
+                .containsEntry("surface", "tin")
+                .containsEntry("failed", 1L)
+                .containsEntry("tried", 2L)
+                .containsEntry("known", true);
+        read("/bench/mishaps")
+                .andExpect(content().string(containsString("1 of 2")))
+                .andExpect(content().string(containsString("9% to 91%")))
+                .andExpect(content().string(containsString("Too few to tell")))
+                .andExpect(content().string(containsString("Wiped only")));
+        read("/bench/new?piece=" + bench.crate + "&supply=" + bench.paint)
+                .andExpect(content().string(containsString("failed before: 1 of 2")));
+        read("/bench/new?piece=" + bench.crate + "&supply=" + bench.oil)
+                .andExpect(content().string(not(containsString("failed before"))));
+        read("/bench/now").andExpect(content().string(containsString("tin: failed 1 of 2")));
+        read("/phone/lists").andExpect(content().string(containsString("bench-failed")));
+    }
+
     @Test
     void aPieceWithoutSurfaceIsNotSharedBySurface() throws Exception {
         jdbc.sql("update piece set area_cm2 = null where id = ?")

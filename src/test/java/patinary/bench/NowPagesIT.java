@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,38 @@ class NowPagesIT {
     }
 
     /** What is half tapped is hers: away with her sign-out, back with her sign-in, and there without reception. */
+    /** Quiet while only one of the two is tapped; the same from the lists of the phone, without the shop. */
+    @Test
+    void whatFailedOnTheSameSurfaceIsSaidOnceBothAreTapped(Browser.Visit visit) {
+        jdbc.sql("update piece set material = 'Tin' where id = ?")
+                .param(bench.crate)
+                .update();
+        program.getBean(BenchEntries.class)
+                .record(
+                        UUID.randomUUID(),
+                        new BenchContent(
+                                StockedBench.DAY,
+                                "",
+                                5,
+                                "",
+                                List.of(new BenchPiece(bench.crate, false)),
+                                List.of(),
+                                List.of(),
+                                List.of(new Mishap(1, bench.crate, bench.paint, "", "Peeled", "Wiped only", null))));
+        visit.signIn();
+        Page page = visit.open("/bench/now");
+        page.setViewportSize(390, 844);
+        assertThat(page.isVisible("[data-failed-shown]")).isFalse();
+        tap(page, paint() + "> .tap");
+        tap(page, "label:has(#piece-" + bench.box + ")");
+        assertThat(page.isVisible("[data-failed]")).isFalse();
+        tap(page, "label:has(#piece-" + bench.crate + ")");
+        assertThat(page.isVisible("[data-failed]")).isTrue();
+        assertThat(page.textContent("[data-failed]")).contains("tin: failed 1 of 1");
+        visit.open("/bench/mishaps");
+        visit.look("mishaps");
+    }
+
     @Test
     void clockAndTapsOutliveTheTabWithoutReceptionAndAreHersAlone(Browser.Visit visit) {
         visit.signIn();

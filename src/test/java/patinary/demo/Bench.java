@@ -53,7 +53,9 @@ final class Bench {
                     piece.id,
                     shop.draws.one(used).id,
                     shop.draws.one(SURFACES),
-                    shop.draws.one(FAILED));
+                    shop.draws.one(FAILED),
+                    "Washed and dried",
+                    "");
         }
     }
 

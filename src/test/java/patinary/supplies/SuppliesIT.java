@@ -133,6 +133,34 @@ class SuppliesIT {
                 .andExpect(content().string(containsString("for your state&#39;s rules")));
     }
 
+    /** 200 ml, one jar, on the shelf for 20.00, asked 32.00: margin 37.5, so 38%. A quarter taken: 15.00 is left. */
+    @Test
+    void theShelfIsShownAtCostOnAnyDay() throws Exception {
+        bench.receipt(LineKind.SHELF, bench.paint, BigDecimal.valueOf(200), "20.00", DAY);
+        jdbc.sql("update supply set retail_price_minor = 3200 where id = ?")
+                .param(bench.paint)
+                .update();
+        mvc.perform(post("/supplies/" + bench.paint + "/take")
+                .with(InventedShop.owner())
+                .param("id", UUID.randomUUID().toString())
+                .param("date", DAY.plusDays(1).toString())
+                .param("quantity", "1/4 jar"));
+
+        RetailList shelf = program.getBean(RetailList.class);
+        RetailList.Row before = shelf.at(DAY).get(0);
+        assertThat(before.costMinor()).isEqualTo(2000);
+        assertThat(before.packCostMinor()).isEqualTo(2000L);
+        assertThat(before.marginPercent()).isEqualTo(38L);
+        assertThat(before.isLow()).isFalse();
+        RetailList.Row after = shelf.at(DAY.plusDays(1)).get(0);
+        assertThat(after.costMinor()).isEqualTo(1500);
+        assertThat(after.soldQuantity()).isEqualByComparingTo("0");
+        assertThat(after.isLow()).isTrue();
+        assertThat(shelf.at(DAY.minusDays(1)).get(0).costMinor()).isZero();
+        read("/supplies/shelf?day=" + DAY).andExpect(content().string(containsString("38%")));
+        read("/supplies/shelf").andExpect(content().string(containsString("Less than a pack")));
+    }
+
     @Test
     void thePageOfASupplyTellsItsLotsAndMovementsWithWhatWasLeft() throws Exception {
         bench.paintFor("20.00", DAY);
