@@ -119,7 +119,7 @@ final class Handling {
     private UUID entry(LocalDate day, int minutes, String done, List<State.Piece> worked) {
         shop.day = day;
         UUID id = shop.draws.id();
-        shop.rows.add("bench_entry", shop.document(id, "", minutes, done));
+        shop.rows.add("bench_entry", shop.document(id, "", minutes, done, ""));
         worked.forEach(piece -> shop.rows.add("bench_piece", id, piece.id, false));
         return id;
     }
