@@ -52,7 +52,7 @@ final class BenchReading {
         int minutes = answers.whole("minutes", form.minutes).orElse(0);
         String done = answers.note("done", form.done, DONE);
         String note = answers.note("note", form.note, NOTE);
-        UseReading uses = new UseReading(form.uses, answers, supplies, pieces).read();
+        UseReading uses = new UseReading(form.uses, answers, supplies, pieces, date).read();
         List<Mishap> mishaps = mishaps();
         if (pieces.isEmpty() && minutes == 0 && done.isBlank() && uses.uses().isEmpty() && mishaps.isEmpty()) {
             answers.wrong("", "bench.error.empty");

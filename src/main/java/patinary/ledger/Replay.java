@@ -70,7 +70,7 @@ public final class Replay {
         } else if (move instanceof Move.SupplyBack back) {
             supplies.back(back);
         } else if (move instanceof Move.Counted counted) {
-            supplies.at(counted.supply(), counted.place()).count(counted.quantity());
+            supplies.at(counted.supply(), counted.place()).count(counted.quantity(), counted.waste());
         } else if (move instanceof Move.MoneyCounted counted) {
             money.count(counted);
         } else if (move instanceof Move.PieceIn in) {

@@ -38,6 +38,7 @@ public class Supply {
      * @param low the quantity, in its base unit, at which to re-order, or null
      * @param packs how it is bought
      * @param measures her own measures: a dab, a brush load
+     * @param weighing what is known for counting it by weighing
      */
     public record Facts(
             UUID lineId,
@@ -46,7 +47,20 @@ public class Supply {
             @Nullable Amount retailPrice,
             @Nullable BigDecimal low,
             List<Named> packs,
-            List<Named> measures) {}
+            List<Named> measures,
+            Weighing weighing) {
+
+        public Facts(
+                UUID lineId,
+                String name,
+                Dimension dimension,
+                @Nullable Amount retailPrice,
+                @Nullable BigDecimal low,
+                List<Named> packs,
+                List<Named> measures) {
+            this(lineId, name, dimension, retailPrice, low, packs, measures, Weighing.UNKNOWN);
+        }
+    }
 
     @Id
     private UUID id = new UUID(0, 0);
@@ -75,6 +89,12 @@ public class Supply {
     @OrderBy("name")
     private List<Named> measures = new ArrayList<>();
 
+    @Column(name = "empty_grams")
+    private @Nullable BigDecimal emptyGrams;
+
+    @Column(name = "grams_per_ml")
+    private @Nullable BigDecimal gramsPerMl;
+
     @Version
     private long version;
 
@@ -98,6 +118,8 @@ public class Supply {
         List<Named> newMeasures = List.copyOf(facts.measures());
         measures.clear();
         measures.addAll(newMeasures);
+        emptyGrams = facts.weighing().emptyGrams();
+        gramsPerMl = facts.weighing().gramsPerMl();
     }
 
     public UUID id() {
@@ -105,7 +127,7 @@ public class Supply {
     }
 
     public Facts facts() {
-        return new Facts(lineId, name, dimension, retailPrice, low, List.copyOf(packs), List.copyOf(measures));
+        return new Facts(lineId, name, dimension, retailPrice, low, List.copyOf(packs), List.copyOf(measures), new Weighing(emptyGrams, gramsPerMl));
     }
 
     public long version() {

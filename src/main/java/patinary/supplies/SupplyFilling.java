@@ -1,6 +1,8 @@
 package patinary.supplies;
 
+import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
 import patinary.money.ShopCurrency;
 
@@ -18,9 +20,19 @@ final class SupplyFilling {
         form.dimension = facts.dimension().name();
         form.retailPrice = facts.retailPrice() == null ? "" : currency.plain(facts.retailPrice());
         form.low = facts.low() == null ? "" : QuantityWords.typed(facts.low(), facts.dimension());
+        form.emptyGrams = weight(facts.weighing().emptyGrams());
+        form.gramsPerMl = number(facts.weighing().gramsPerMl());
         fill(form.packs, facts.packs(), facts.dimension());
         fill(form.measures, facts.measures(), facts.dimension());
         return form;
+    }
+
+    private static String weight(@Nullable BigDecimal grams) {
+        return grams == null ? "" : QuantityWords.typed(grams, Dimension.MASS);
+    }
+
+    private static String number(@Nullable BigDecimal number) {
+        return number == null ? "" : number.stripTrailingZeros().toPlainString();
     }
 
     private static void fill(List<SupplyForm.Line> lines, List<Supply.Named> named, Dimension dimension) {

@@ -74,6 +74,7 @@ class SupplyKeeping {
         if (isUsed(id)) {
             return false;
         }
+        jdbc.sql("delete from supply_measure_change where supply_id = ?").param(id).update();
         supplies.findById(id).ifPresent(supplies::delete);
         return true;
     }
@@ -115,6 +116,7 @@ class SupplyKeeping {
                 facts.retailPrice(),
                 facts.low(),
                 facts.packs(),
-                facts.measures());
+                facts.measures(),
+                facts.weighing());
     }
 }
