@@ -75,8 +75,8 @@ record Eye(
         List<Judged> judged = new ArrayList<>();
         for (int j = 0; j < names.size(); j++) {
             String name = names.get(j);
-            int used = (int)
-                    telling.stream().filter(span -> span.noted(name) > 0).count();
+            int used =
+                    (int) telling.stream().filter(span -> span.noted(name) > 0).count();
             judged.add(new Judged(name, used, apart.ratios().get(j)));
         }
         return new Eye(spans, telling.size(), plain(telling), together(telling), List.copyOf(judged), apart.chance());

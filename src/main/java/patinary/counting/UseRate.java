@@ -42,7 +42,8 @@ record UseRate(double perWeek, double low, double high, int uses) {
         if (weeks < FEWEST_WEEKS || uses < FEWEST_USES) {
             return Optional.empty();
         }
-        return Optional.of(new UseRate(sum / weeks, lower(sum, squares) / weeks, upper(sum, squares, largest) / weeks, uses));
+        return Optional.of(
+                new UseRate(sum / weeks, lower(sum, squares) / weeks, upper(sum, squares, largest) / weeks, uses));
     }
 
     /** How long a stock lasts, in weeks: the middle, and from the fastest to the slowest use. */
@@ -55,7 +56,8 @@ record UseRate(double perWeek, double low, double high, int uses) {
     record Weeks(double middle, double atLeast, double atMost) {}
 
     private static double lower(double sum, double squares) {
-        return squares / (2 * sum)
+        return squares
+                / (2 * sum)
                 * ChiSquaredDistribution.of(2 * sum * sum / squares).inverseCumulativeProbability(TAIL);
     }
 

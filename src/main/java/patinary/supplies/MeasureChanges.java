@@ -81,9 +81,8 @@ public class MeasureChanges {
      */
     public boolean undo(UUID supply, String name, LocalDate from) {
         Supply stored = supplies.findById(supply).orElseThrow();
-        List<MeasureChange> changes = of(supply).stream()
-                .filter(change -> change.name().equals(name))
-                .toList();
+        List<MeasureChange> changes =
+                of(supply).stream().filter(change -> change.name().equals(name)).toList();
         BigDecimal size = sizes(stored).get(name);
         MeasureChange latest = changes.isEmpty() ? null : changes.get(changes.size() - 1);
         if (latest == null
@@ -100,8 +99,7 @@ public class MeasureChanges {
     }
 
     private static Map<String, BigDecimal> sizes(Supply supply) {
-        return supply.facts().measures().stream()
-                .collect(Collectors.toMap(Supply.Named::name, Supply.Named::quantity));
+        return supply.facts().measures().stream().collect(Collectors.toMap(Supply.Named::name, Supply.Named::quantity));
     }
 
     private static void resize(Supply supply, String name, BigDecimal size) {

@@ -127,7 +127,15 @@ public class Supply {
     }
 
     public Facts facts() {
-        return new Facts(lineId, name, dimension, retailPrice, low, List.copyOf(packs), List.copyOf(measures), new Weighing(emptyGrams, gramsPerMl));
+        return new Facts(
+                lineId,
+                name,
+                dimension,
+                retailPrice,
+                low,
+                List.copyOf(packs),
+                List.copyOf(measures),
+                new Weighing(emptyGrams, gramsPerMl));
     }
 
     public long version() {

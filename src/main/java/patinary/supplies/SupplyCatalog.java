@@ -63,8 +63,8 @@ public class SupplyCatalog {
 
     public Optional<Known> find(UUID id) {
         return supplies.findById(id)
-                .map(supply -> known(
-                        supply, lines.findById(supply.facts().lineId()).orElseThrow(), changes.of(id)));
+                .map(supply ->
+                        known(supply, lines.findById(supply.facts().lineId()).orElseThrow(), changes.of(id)));
     }
 
     private static Known known(Supply supply, SupplyLine line, List<MeasureChange> changes) {

@@ -111,7 +111,8 @@ final class RandomHistory {
             case SUPPLIER_RETURN -> returnedToSupplier();
             case TAKING -> List.of(out(StockPlace.SHELF, chance(2), new Destination.Place(StockPlace.BENCH)));
             case BENCH_ENTRY -> benchEntry();
-            case COUNT -> List.of(new Move.Counted(pick(SUPPLIES), pick(StockPlace.values()), countedQuantity(), chance(3)));
+            case COUNT ->
+                List.of(new Move.Counted(pick(SUPPLIES), pick(StockPlace.values()), countedQuantity(), chance(3)));
             case SALE -> sale(ref);
             case REFUND -> refund();
             case REGROUPING -> pieces.regroup().<List<Move>>map(List::of).orElse(List.of());
