@@ -150,6 +150,7 @@ final class ThingTables {
                     .aboveZero()
                     .optional()
                     .within("finish_step", "finish_id", "step")
+                    .done(),
             table("supply_measure_change")
                     .key("supply_id", "name", "from_day")
                     .ref("supply_id", "supply")
