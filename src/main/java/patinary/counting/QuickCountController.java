@@ -35,8 +35,7 @@ class QuickCountController {
     private final CurrentShop shop;
     private final Refusal refusal;
 
-    QuickCountController(
-            CountPage page, CountDesk desk, SupplyCatalog catalog, CurrentShop shop, Refusal refusal) {
+    QuickCountController(CountPage page, CountDesk desk, SupplyCatalog catalog, CurrentShop shop, Refusal refusal) {
         this.page = page;
         this.desk = desk;
         this.catalog = catalog;
@@ -67,7 +66,8 @@ class QuickCountController {
         UUID id = answers.id("id", form.id, "counting.error.form-id");
         Optional<SupplyCatalog.Known> supply = supply(form, answers);
         try {
-            Optional<SupplyCount> count = supply.flatMap(known -> new QuickCountReading(form, answers, known).read(id, shop.today()));
+            Optional<SupplyCount> count =
+                    supply.flatMap(known -> new QuickCountReading(form, answers, known).read(id, shop.today()));
             if (!answers.anyWrong() && count.isPresent() && supply.isPresent()) {
                 desk.record(count.get());
                 Notice.next(redirect, "counting.kept", supply.get().facts().name());
@@ -102,8 +102,8 @@ class QuickCountController {
     }
 
     private Optional<SupplyCatalog.Known> supply(QuickCountForm form, Answers answers) {
-        Optional<SupplyCatalog.Known> supply =
-                answers.optionalId("supply", form.supply, "counting.error.supply").flatMap(catalog::find);
+        Optional<SupplyCatalog.Known> supply = answers.optionalId("supply", form.supply, "counting.error.supply")
+                .flatMap(catalog::find);
         if (supply.isEmpty() && !answers.anyWrong()) {
             answers.wrong("supply", "counting.error.supply");
         }

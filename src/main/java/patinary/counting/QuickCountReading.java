@@ -45,19 +45,21 @@ final class QuickCountReading {
         LocalDate date = form.date.isBlank() ? today : answers.date("date", form.date);
         String note = answers.note("note", form.note, NOTE);
         Optional<Settle> settle = answers.word("settle", form.settle, Settle.class, "counting.error.settle");
-        return left().flatMap(left -> settle.map(
-                how -> new SupplyCount(id, date, note, supply.id(), StockPlace.BENCH, left.quantity())
+        return left().flatMap(left ->
+                settle.map(how -> new SupplyCount(id, date, note, supply.id(), StockPlace.BENCH, left.quantity())
                         .asWaste(how == Settle.WASTE)
                         .inStepsOf(left.step())));
     }
 
     private Optional<Left> left() {
         boolean tapped = !form.quarters.isBlank();
-        long ways = Stream.of(tapped ? form.quarters : form.gross.isBlank() ? form.whole : "", form.gross, form.quantity)
+        long ways = Stream.of(
+                        tapped ? form.quarters : form.gross.isBlank() ? form.whole : "", form.gross, form.quantity)
                 .filter(answer -> !answer.isBlank())
                 .count();
         if (ways != 1) {
-            answers.wrong(ways == 0 ? "quarters" : "quantity", ways == 0 ? "counting.error.none" : "counting.error.two");
+            answers.wrong(
+                    ways == 0 ? "quarters" : "quantity", ways == 0 ? "counting.error.none" : "counting.error.two");
             return Optional.empty();
         }
         if (!form.quantity.isBlank()) {
@@ -71,10 +73,7 @@ final class QuickCountReading {
         return form.quantity.equals("0")
                 ? Optional.of(BigDecimal.ZERO)
                 : answers.quantity(
-                        "quantity",
-                        form.quantity,
-                        supply.facts().dimension(),
-                        supply.measuresOn(LocalDate.MAX));
+                        "quantity", form.quantity, supply.facts().dimension(), supply.measuresOn(LocalDate.MAX));
     }
 
     private Optional<Left> stepped() {
@@ -100,8 +99,8 @@ final class QuickCountReading {
             answers.wrong("gross", "counting.error.weighing");
             return Optional.empty();
         }
-        Optional<BigDecimal> content =
-                grams.flatMap(gross -> supply.facts().weighing().content(gross, supply.facts().dimension()));
+        Optional<BigDecimal> content = grams.flatMap(
+                gross -> supply.facts().weighing().content(gross, supply.facts().dimension()));
         if (grams.isPresent() && content.isEmpty()) {
             answers.wrong("gross", "counting.error.lighter");
         }

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param since the day of the count before; null where there was none
  * @param until the day of the count
  * @param uses what was taken by eye
+ * @param notedThen what the books had noted for them
  * @param used what was really taken by eye, as the count says: what was noted, less what the count found over
  * @param step the step in which the two counts were read off, 0 where they were measured
  * @param waste she said that what was missing was waste, so the count tells nothing about her eye
@@ -22,6 +23,7 @@ record Span(
         @Nullable LocalDate since,
         LocalDate until,
         List<Use> uses,
+        double notedThen,
         double used,
         double step,
         boolean waste) {
@@ -39,6 +41,11 @@ record Span(
         double squares() {
             return measure.isEmpty() || times == 0 ? noted * noted : noted * noted / times;
         }
+    }
+
+    /** What was used for each one noted, at the sizes that held then; the measures' sizes today play no part. */
+    double stretch() {
+        return used / notedThen;
     }
 
     double noted() {

@@ -60,6 +60,7 @@ final class Spans {
                 since,
                 count.countedOn(),
                 inIt.stream().map(one -> use(supply, one)).toList(),
+                noted,
                 Math.max(0, noted - count.difference().doubleValue()),
                 step,
                 count.waste());

@@ -69,6 +69,7 @@ final class InventedEye {
                 nth == 0 ? null : until.minusDays(14),
                 until,
                 uses,
+                uses.stream().mapToDouble(Span.Use::noted).sum(),
                 Math.max(0, read),
                 habits.step(),
                 false));

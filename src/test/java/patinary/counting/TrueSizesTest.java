@@ -13,7 +13,7 @@ class TrueSizesTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 1);
 
     private static Span span(int nth, double used, Span.Use... uses) {
-        return new Span(new UUID(0, nth), null, DAY.plusDays(nth), List.of(uses), used, 0, false);
+        return new Span(new UUID(0, nth), null, DAY.plusDays(nth), List.of(uses), 20, used, 0, false);
     }
 
     private static Span.Use dabs(int times) {
@@ -58,8 +58,8 @@ class TrueSizesTest {
 
     @Test
     void wasteAndSpansWithoutUsesTellNothing() {
-        Span waste = new Span(new UUID(0, 1), null, DAY, List.of(dabs(10)), 80, 0, true);
-        Span idle = new Span(new UUID(0, 2), DAY, DAY.plusDays(1), List.of(), 5, 0, false);
+        Span waste = new Span(new UUID(0, 1), null, DAY, List.of(dabs(10)), 20, 80, 0, true);
+        Span idle = new Span(new UUID(0, 2), DAY, DAY.plusDays(1), List.of(), 0, 5, 0, false);
         Eye eye = Eye.of(List.of(waste, idle));
         assertThat(eye.telling()).isZero();
         assertThat(eye.supply()).isNull();
@@ -70,7 +70,7 @@ class TrueSizesTest {
     void readingOffStepsMakesItLessSure() {
         List<Span> weighed = List.of(span(1, 34, dabs(10)), span(2, 36, dabs(10)), span(3, 35, dabs(10)));
         List<Span> stepped = weighed.stream()
-                .map(s -> new Span(s.count(), s.since(), s.until(), s.uses(), s.used(), 60, false))
+                .map(s -> new Span(s.count(), s.since(), s.until(), s.uses(), s.notedThen(), s.used(), 60, false))
                 .toList();
         TrueSizes.Ratio sure = Eye.of(weighed).measures().get(0).ratio();
         TrueSizes.Ratio unsure = Eye.of(stepped).measures().get(0).ratio();
