@@ -44,7 +44,7 @@ record MeasureView(
     }
 
     /** Whether it is worth correcting: it is off, and the new size reads differently. */
-    boolean canBeCorrected() {
+    public boolean canBeCorrected() {
         return verdict == Eye.Verdict.IS_OFF
                 && now != null
                 && really != null

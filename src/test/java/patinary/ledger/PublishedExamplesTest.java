@@ -86,10 +86,10 @@ class PublishedExamplesTest {
     }
 
     /**
-     * Intermediate accounting text, exercise on a perpetual moving average with returns, its printed averages: 100 at 21.00, 148
-     * bought at 24.00 (22.7903), 114 sold, 10 come back at the average (22.7903), 55 bought at 26.00 (23.6842). Read in a
-     * public worked answer. The text then takes 5 returned to the supplier off at their own price; the shop takes them out at
-     * the average and shows the difference on its own account, so that step is checked in the test of returns, not here.
+     * Intermediate accounting text, exercise on a perpetual moving average with returns: 100 at 21.00, 148 bought at 24.00
+     * (printed 22.7903), 114 sold, 10 come back at the average (printed 22.7903), 55 bought at 26.00. Read in a public worked
+     * answer. For the last step that answer prints 23.6842, which its own total of 4,711.75 over 199 does not give; derived
+     * here from the same figures: 4,711.81 / 199.
      */
     @Test
     void movingAverageWithASalesReturnAgreesWithThePrintedAverages() {
