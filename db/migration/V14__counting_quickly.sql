@@ -1,8 +1,8 @@
 -- Counting many supplies quickly, and what counts tell about her own measures.
 
--- What is missing at a count was wasted and is not shared over the uses; and the step in which it was counted, in the
+-- What is missing at a count was wasted and is not shared over the uses (null as no: counts from before); and the step in which it was counted, in the
 -- supply's base unit (a quarter of a jar), null where it was measured.
-alter table supply_count add column waste boolean default false not null;
+alter table supply_count add column waste boolean;
 alter table supply_count add column step_quantity numeric(30, 14);
 alter table supply_count add constraint supply_count_step_ck check (step_quantity > 0);
 

@@ -6,7 +6,7 @@
 drop view if exists count_outcome cascade;
 
 create view count_outcome as
-select c.id as count_id, c.supply_id, c.place, d.doc_date as counted_on, c.quantity, c.waste, c.step_quantity,
+select c.id as count_id, c.supply_id, c.place, d.doc_date as counted_on, c.quantity, coalesce(c.waste, false) as waste, c.step_quantity,
        coalesce(m.moved, 0) as difference,
        row_number() over (partition by c.supply_id, c.place
                           order by d.doc_date, d.kind_rank, cast(d.id as varchar(36))) as nth

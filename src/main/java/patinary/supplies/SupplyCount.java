@@ -29,7 +29,8 @@ public class SupplyCount extends Document {
 
     private BigDecimal quantity = BigDecimal.ZERO;
 
-    private boolean waste;
+    /** Null for counts of an archive that did not know of it. */
+    private @Nullable Boolean waste = false;
 
     @Column(name = "step_quantity")
     private @Nullable BigDecimal step;
@@ -65,7 +66,7 @@ public class SupplyCount extends Document {
 
     @Override
     public List<Move> moves() {
-        return List.of(new Move.Counted(supplyId, place, quantity, waste));
+        return List.of(new Move.Counted(supplyId, place, quantity, waste()));
     }
 
     public UUID supplyId() {
@@ -81,7 +82,7 @@ public class SupplyCount extends Document {
     }
 
     public boolean waste() {
-        return waste;
+        return Boolean.TRUE.equals(waste);
     }
 
     public @Nullable BigDecimal step() {

@@ -200,7 +200,9 @@ final class Catalogue {
             UUID id = shop.id(good.name());
             String retail = good.retail() ? usd(good.price() * 3L / 2) : "";
             String low = String.valueOf(good.content() / 4);
-            shop.rows.add("supply", id, line, good.name(), dimension, retail, low);
+            boolean liquid = dimension.equals("VOLUME") && good.handy();
+            shop.rows.add(
+                    "supply", id, line, good.name(), dimension, retail, low, liquid ? 85 : "", liquid ? "1.25" : "");
             shop.rows.add(
                     "supply_pack",
                     id,
