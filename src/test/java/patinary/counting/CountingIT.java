@@ -145,7 +145,7 @@ class CountingIT {
     void aMeasureThatIsOffIsCorrectedFromTodayOnAndTakenBack() throws Exception {
         threeCounts();
         String page = "/supplies/" + bench.paint + "/eye";
-        read(page).andExpect(content().string(containsString("Your dab is nearer 3.5 ml than 2 ml")));
+        read(page).andExpect(content().string(containsString("Your dab is nearer 3.5\u00a0ml than 2\u00a0ml")));
         List<Long> before = jdbc.sql("select amount_minor from posting order by document_id, line")
                 .query(Long.class)
                 .list();
