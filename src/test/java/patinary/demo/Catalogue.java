@@ -210,6 +210,9 @@ final class Catalogue {
                     good.content());
             if (good.handy()) {
                 shop.rows.add("supply_measure", id, good.unit().equals("g") ? "dab" : "brush load", 4);
+                if (good.unit().equals("g") && !shop.rows.all().containsKey("supply_measure_change")) {
+                    shop.rows.add("supply_measure_change", id, "dab", "2025-01-02", 3, 4);
+                }
             }
             shop.supplies.add(new State.Supply(
                     id, good.name(), good.unit(), good.content(), good.price(), good.retail(), good.handy()));
