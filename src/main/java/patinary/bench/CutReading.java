@@ -77,8 +77,7 @@ final class CutReading {
             return;
         }
         int times = times(at, line);
-        Optional<Read> read =
-                motif.isEmpty() ? typed(at, line, supply.facts()) : motif(at, line, motif, supply.facts());
+        Optional<Read> read = motif.isEmpty() ? typed(at, line, supply) : motif(at, line, motif, supply.facts());
         read.ifPresent(one -> add(number, id, one, times, !shares.isExact(at, line.how), motif));
     }
 
@@ -117,7 +116,8 @@ final class CutReading {
         return motif.map(one -> new Read(SheetCut.Kind.MOTIF, name, one.sides().area(), one.sides()));
     }
 
-    private Optional<Read> typed(String at, HandlingForm.CutLine line, Supply.Facts facts) {
+    private Optional<Read> typed(String at, HandlingForm.CutLine line, SupplyCatalog.Known supply) {
+        Supply.Facts facts = supply.facts();
         String text = answers.text(at + "quantity", line.quantity.strip(), TYPED, "bench.error.cut-size");
         if (text.isEmpty()) {
             return Optional.empty();
@@ -125,7 +125,7 @@ final class CutReading {
         Optional<Fraction> part = Fraction.read(text);
         return part.isPresent()
                 ? part(at, text, part.get(), facts)
-                : bySides(at, text, facts).or(() -> byQuantity(at, text, facts));
+                : bySides(at, text, facts).or(() -> byQuantity(at, text, supply));
     }
 
     private Optional<Read> part(String at, String text, Fraction part, Supply.Facts facts) {
@@ -157,11 +157,11 @@ final class CutReading {
     }
 
     /** An area, or a measure of her own: it costs the same, but the drawing does not know its shape. */
-    private Optional<Read> byQuantity(String at, String text, Supply.Facts facts) {
-        if (facts.dimension() != Dimension.AREA) {
+    private Optional<Read> byQuantity(String at, String text, SupplyCatalog.Known supply) {
+        if (supply.facts().dimension() != Dimension.AREA) {
             answers.wrong(at + "what", "bench.error.cut-what");
             return Optional.empty();
         }
-        return shares.quantity(at, text, facts).map(area -> new Read(SheetCut.Kind.PART, text, area, null));
+        return shares.quantity(at, text, supply).map(area -> new Read(SheetCut.Kind.PART, text, area, null));
     }
 }

@@ -130,7 +130,7 @@ final class PotReading {
                 UUID id = answers.id(field + "supply", typed.supply, "bench.error.supply");
                 String words = answers.note(field + "quantity", typed.quantity, TYPED);
                 Optional.ofNullable(supplies.get(id))
-                        .flatMap(supply -> shares.quantity(field, words, supply.facts()))
+                        .flatMap(supply -> shares.quantity(field, words, supply))
                         .ifPresent(quantity -> {
                             int number = before + uses.size() + 1;
                             uses.add(new SupplyUse(number, id, words, quantity, !shares.isExact(field, typed.how)));

@@ -1,17 +1,16 @@
 package patinary.bench;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
-import patinary.supplies.SupplyMeasures;
 import patinary.web.Answers;
 
-/** Reads the supplies that were used and how each is shared over the pieces. */
+/** Reads the supplies that were used, in her measures as they were on that day, and how each is shared over the pieces. */
 final class UseReading {
 
     private static final int TYPED = 80;
@@ -21,6 +20,7 @@ final class UseReading {
     private final Answers answers;
     private final Map<UUID, SupplyCatalog.Known> supplies;
     private final List<WorkedPiece> pieces;
+    private final LocalDate day;
     private final List<SupplyUse> uses = new ArrayList<>();
     private final List<UsePiece> parts = new ArrayList<>();
 
@@ -28,7 +28,9 @@ final class UseReading {
             List<BenchForm.UseLine> lines,
             Answers answers,
             Map<UUID, SupplyCatalog.Known> supplies,
-            List<WorkedPiece> pieces) {
+            List<WorkedPiece> pieces,
+            LocalDate day) {
+        this.day = day;
         this.lines = lines;
         this.answers = answers;
         this.supplies = supplies;
@@ -62,7 +64,7 @@ final class UseReading {
                 answers.wrong(at + "supply", "bench.error.supply");
             }
         } else {
-            quantity(at, typed, supply.facts())
+            quantity(at, typed, supply)
                     .ifPresent(
                             quantity -> uses.add(new SupplyUse(number, id, typed, quantity, !isExact(at, line.how))));
         }
@@ -77,8 +79,8 @@ final class UseReading {
     }
 
     /** What was typed, in the base unit, above zero. */
-    Optional<BigDecimal> quantity(String at, String typed, Supply.Facts supply) {
-        return answers.quantity(at + "quantity", typed, supply.dimension(), SupplyMeasures.of(supply))
+    Optional<BigDecimal> quantity(String at, String typed, SupplyCatalog.Known supply) {
+        return answers.quantity(at + "quantity", typed, supply.facts().dimension(), supply.measuresOn(day))
                 .filter(quantity -> {
                     if (quantity.signum() == 0) {
                         answers.wrong(at + "quantity", "bench.error.nothing");

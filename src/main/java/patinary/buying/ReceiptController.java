@@ -1,10 +1,13 @@
 package patinary.buying;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -52,9 +55,14 @@ class ReceiptController {
         this.photos = photos;
     }
 
+    /**
+     * @param asked maybe a {@code source}, and supplies {@code wanted} to be written down beforehand; see {@link
+     *     ReceiptFill#wished}. A map, because a list would be cut at the commas of a pack's name
+     */
     @GetMapping("/new")
-    String fresh(Model model) {
-        ReceiptForm form = fill.empty();
+    String fresh(@RequestParam MultiValueMap<String, String> asked, Model model) {
+        List<String> wanted = asked.getOrDefault("wanted", List.of());
+        ReceiptForm form = fill.wished(Objects.requireNonNullElse(asked.getFirst("source"), ""), wanted);
         form.paidWith = choices.usual();
         model.addAttribute("form", form);
         return page(model, false);

@@ -16,6 +16,7 @@ import patinary.money.Amount;
 import patinary.money.Percent;
 import patinary.pieces.Pieces;
 import patinary.shop.CurrentShop;
+import patinary.web.Ids;
 
 /** Fills a receipt's form: an empty one, or one that reads back to what is stored. */
 @Component
@@ -37,6 +38,25 @@ class ReceiptFill {
         form.id = UUID.randomUUID().toString();
         form.lines.add(new LineForm());
         form.charges.add(new ChargeForm());
+        return form;
+    }
+
+    /**
+     * A form with a line for each supply of a buying list, prices left to type. What cannot be read is left out.
+     *
+     * @param wanted such as {@code 2*id/jar}: how many, the supply's id and the name of the pack
+     */
+    ReceiptForm wished(String source, List<String> wanted) {
+        ReceiptForm form = empty();
+        form.source = Ids.read(source).map(UUID::toString).orElse("");
+        List<LineForm> lines = wanted.stream()
+                .limit(FormEdits.MOST_LINES)
+                .flatMap(wish -> supplies.wished(wish).stream())
+                .toList();
+        if (!lines.isEmpty()) {
+            form.lines.clear();
+            form.lines.addAll(lines);
+        }
         return form;
     }
 

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptForm.LineForm;
@@ -14,6 +16,7 @@ import patinary.supplies.Supply;
 import patinary.supplies.SupplyMeasures;
 import patinary.web.Answers;
 import patinary.web.Choice;
+import patinary.web.Ids;
 
 /** Reads which supply a line brought and how much of it one holds: a pack by its name, or a quantity as typed. */
 @Component
@@ -21,6 +24,8 @@ import patinary.web.Choice;
 class SupplyReader {
 
     private static final String STROKE = "/";
+
+    private static final Pattern WISH = Pattern.compile("([1-9][0-9]{0,4})\\*([0-9a-f-]{36})(?:/(.+))?");
 
     /**
      * What one of the line is.
@@ -55,6 +60,22 @@ class SupplyReader {
                 .map(supply ->
                         Choice.named(supply.id().toString(), supply.facts().name()))
                 .toList();
+    }
+
+    /** A line that buys so many packs of a supply; nothing where there is no such supply. */
+    Optional<LineForm> wished(String wish) {
+        Matcher read = WISH.matcher(wish);
+        if (!read.matches()) {
+            return Optional.empty();
+        }
+        return Ids.read(read.group(2)).flatMap(supplies::findById).map(supply -> {
+            LineForm line = new LineForm();
+            line.kind = "SUPPLY";
+            line.title = supply.facts().name();
+            line.quantity = read.group(1);
+            line.supply = supply.id() + (read.group(3) == null ? "" : STROKE + read.group(3));
+            return line;
+        });
     }
 
     /** Fills in what {@link #read} reads back to the same. */

@@ -185,6 +185,12 @@ final class DocumentTables {
                     .words("place", STOCK_PLACES)
                     .quantity("quantity")
                     .zeroOrMore()
+                    .column("waste", Type.YES_NO)
+                    .optional()
+                    .later()
+                    .quantity("step_quantity")
+                    .optional()
+                    .later()
                     .done(),
             document("regrouping", DocumentKind.REGROUPING).done(),
             linesOf("regrouping", "regrouping_from")

@@ -120,6 +120,12 @@ final class ThingTables {
                     .decimal("low_quantity", 16, 14)
                     .zeroOrMore()
                     .optional()
+                    .quantity("empty_grams")
+                    .optional()
+                    .later()
+                    .quantity("grams_per_ml")
+                    .optional()
+                    .later()
                     .done(),
             named(table("supply_pack")),
             named(table("supply_measure")),
@@ -144,6 +150,14 @@ final class ThingTables {
                     .aboveZero()
                     .optional()
                     .within("finish_step", "finish_id", "step")
+                    .done(),
+            table("supply_measure_change")
+                    .key("supply_id", "name", "from_day")
+                    .ref("supply_id", "supply")
+                    .name("name", 60)
+                    .column("from_day", Type.DATE)
+                    .quantity("was_quantity")
+                    .quantity("now_quantity")
                     .done(),
             table("piece")
                     .key("id")

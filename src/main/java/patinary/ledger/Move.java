@@ -56,8 +56,16 @@ public sealed interface Move {
      */
     record Mixed(UUID pot, BigDecimal quantity) implements Move {}
 
-    /** This much of a supply is there; settles what was really used; both sides. */
-    record Counted(UUID supply, StockPlace place, BigDecimal quantity) implements Move {}
+    /**
+     * This much of a supply is there; settles what was really used; both sides.
+     *
+     * @param waste whether what is missing was spilt, dried up or lost, so that no use bears it
+     */
+    record Counted(UUID supply, StockPlace place, BigDecimal quantity, boolean waste) implements Move {
+        public Counted(UUID supply, StockPlace place, BigDecimal quantity) {
+            this(supply, place, quantity, false);
+        }
+    }
 
     /** This much money is at a place; the difference to the books is short or over; both sides. */
     record MoneyCounted(UUID place, Amount amount) implements Move {}

@@ -72,7 +72,7 @@ public final class Replay {
         } else if (move instanceof Move.Mixed mixed) {
             supplies.at(mixed.pot(), StockPlace.BENCH).bring(mixed.quantity(), Amount.ZERO, Tags.NONE);
         } else if (move instanceof Move.Counted counted) {
-            supplies.at(counted.supply(), counted.place()).count(counted.quantity());
+            supplies.at(counted.supply(), counted.place()).count(counted.quantity(), counted.waste());
         } else if (move instanceof Move.MoneyCounted counted) {
             money.count(counted);
         } else if (move instanceof Move.PieceIn in) {

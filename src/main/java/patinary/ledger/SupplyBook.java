@@ -91,12 +91,12 @@ final class SupplyBook {
         settleWaiting();
     }
 
-    /** Settles the difference between the books and a count. */
-    void count(BigDecimal counted) {
+    /** Settles the difference between the books and a count; what is missing goes to write-offs where it was waste. */
+    void count(BigDecimal counted, boolean waste) {
         BigDecimal difference = bookQuantity().subtract(counted);
         books.journal().stock(place, Tags.supply(supply), difference.negate(), Amount.ZERO);
         if (difference.signum() > 0) {
-            usedMore(difference);
+            usedMore(difference, waste);
         } else if (difference.signum() < 0) {
             usedLess(difference.negate());
         }
@@ -115,10 +115,10 @@ final class SupplyBook {
         return waiting;
     }
 
-    private void usedMore(BigDecimal quantity) {
+    private void usedMore(BigDecimal quantity, boolean waste) {
         Stock.Taken taken = stock.take(quantity);
         BigDecimal used = estimatedSinceCount();
-        if (used.signum() == 0) {
+        if (waste || used.signum() == 0) {
             bearers.lose(taken);
             writeOff(taken.cost(), taken.estimated());
             return;

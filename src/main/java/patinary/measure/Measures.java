@@ -52,6 +52,14 @@ public final class Measures {
         }
     }
 
+    /** The one of her measures that a typed quantity is told in; nothing where it is told in a unit. */
+    public static Optional<NamedMeasure> toldIn(String text, Collection<NamedMeasure> namedMeasures) {
+        return QuantityText.counted(NumberText.plain(text))
+                .flatMap(counted -> namedMeasures.stream()
+                        .filter(measure -> measure.isCalled(counted.name()))
+                        .findFirst());
+    }
+
     private static Optional<Quantity> named(String plain, Dimension wanted, Collection<NamedMeasure> namedMeasures) {
         return QuantityText.counted(plain).flatMap(counted -> {
             List<NamedMeasure> called = namedMeasures.stream()

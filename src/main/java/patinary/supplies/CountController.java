@@ -122,7 +122,8 @@ class CountController {
                 ? Optional.of(BigDecimal.ZERO)
                 : answers.quantity(
                         "quantity", form.quantity, supply.facts().dimension(), SupplyMeasures.of(supply.facts()));
-        return place.flatMap(at -> quantity.map(counted -> new SupplyCount(id, date, note, supply.id(), at, counted)));
+        return place.flatMap(at ->
+                quantity.map(counted -> new SupplyCount(id, date, note, supply.id(), at, counted).asWaste(form.waste)));
     }
 
     private boolean isDone(Runnable recording, BindingResult errors) {

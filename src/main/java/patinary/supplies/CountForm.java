@@ -9,5 +9,6 @@ class CountForm {
     public String place = "BENCH";
     public String quantity = "";
     public boolean ownUseTax;
+    public boolean waste;
     public String note = "";
 }

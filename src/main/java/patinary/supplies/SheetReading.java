@@ -42,7 +42,8 @@ final class SheetReading {
                 facts.measures(),
                 sheet,
                 motifs,
-                limits());
+                limits(),
+                facts.weighing());
     }
 
     private Supply.@Nullable SheetSize sheet(Dimension dimension) {

@@ -86,6 +86,7 @@ public class Supply {
      * @param sheet the size of one sheet, or null where it does not come in sheets
      * @param motifs what may be cut out of a sheet by its name
      * @param limits what the label says
+     * @param weighing what is known for counting it by weighing
      */
     public record Facts(
             UUID lineId,
@@ -97,7 +98,8 @@ public class Supply {
             List<Named> measures,
             @Nullable SheetSize sheet,
             List<Motif> motifs,
-            Limits limits) {
+            Limits limits,
+            Weighing weighing) {
 
         /** Facts of a supply that does not come in sheets. */
         public Facts(
@@ -108,11 +110,41 @@ public class Supply {
                 @Nullable BigDecimal low,
                 List<Named> packs,
                 List<Named> measures) {
-            this(lineId, name, dimension, retailPrice, low, packs, measures, null, List.of(), Limits.NONE);
+            this(
+                    lineId,
+                    name,
+                    dimension,
+                    retailPrice,
+                    low,
+                    packs,
+                    measures,
+                    null,
+                    List.of(),
+                    Limits.NONE,
+                    Weighing.UNKNOWN);
+        }
+
+        /** Facts of a supply that is not weighed. */
+        public Facts(
+                UUID lineId,
+                String name,
+                Dimension dimension,
+                @Nullable Amount retailPrice,
+                @Nullable BigDecimal low,
+                List<Named> packs,
+                List<Named> measures,
+                @Nullable SheetSize sheet,
+                List<Motif> motifs,
+                Limits limits) {
+            this(lineId, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits, Weighing.UNKNOWN);
         }
 
         Facts inLine(UUID line) {
-            return new Facts(line, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits);
+            return new Facts(line, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits, weighing);
+        }
+
+        Facts withMeasures(List<Named> others) {
+            return new Facts(lineId, name, dimension, retailPrice, low, packs, others, sheet, motifs, limits, weighing);
         }
     }
 
@@ -158,6 +190,12 @@ public class Supply {
     @CollectionTable(name = "supply_limit", joinColumns = @JoinColumn(name = "supply_id"))
     private List<Limits> limits = new ArrayList<>();
 
+    @Column(name = "empty_grams")
+    private @Nullable BigDecimal emptyGrams;
+
+    @Column(name = "grams_per_ml")
+    private @Nullable BigDecimal gramsPerMl;
+
     @Version
     private long version;
 
@@ -180,6 +218,8 @@ public class Supply {
         replace(sheets, facts.sheet() == null ? List.of() : List.of(facts.sheet()));
         replace(motifs, facts.motifs());
         replace(limits, facts.limits().isNothing() ? List.of() : List.of(facts.limits()));
+        emptyGrams = facts.weighing().emptyGrams();
+        gramsPerMl = facts.weighing().gramsPerMl();
     }
 
     /** A list that says the same is left alone, so that its rows are not written anew. */
@@ -206,7 +246,8 @@ public class Supply {
                 List.copyOf(measures),
                 sheets.stream().findFirst().orElse(null),
                 List.copyOf(motifs),
-                limits.stream().findFirst().orElse(Limits.NONE));
+                limits.stream().findFirst().orElse(Limits.NONE),
+                new Weighing(emptyGrams, gramsPerMl));
     }
 
     public long version() {

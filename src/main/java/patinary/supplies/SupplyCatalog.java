@@ -1,5 +1,6 @@
 package patinary.supplies;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.measure.NamedMeasure;
 import patinary.web.Choice;
 
 /** The supplies with what is known of them, for the forms that name one. */
@@ -17,8 +19,13 @@ import patinary.web.Choice;
 @Transactional(readOnly = true)
 public class SupplyCatalog {
 
-    /** A supply, its facts and its line. */
-    public record Known(UUID id, Supply.Facts facts, SupplyLine line, long version) {
+    /** A supply, its facts and its line, and how her measures of it changed. */
+    public record Known(UUID id, Supply.Facts facts, SupplyLine line, long version, List<MeasureChange> changes) {
+
+        /** The names under which quantities of it were known on a day. */
+        public List<NamedMeasure> measuresOn(LocalDate day) {
+            return SupplyMeasures.on(facts, changes, day);
+        }
 
         /** Line and name, since two lines may each have a white. */
         public String title() {
@@ -32,33 +39,35 @@ public class SupplyCatalog {
 
     private final Supplies supplies;
     private final SupplyLines lines;
+    private final MeasureChanges changes;
 
-    SupplyCatalog(Supplies supplies, SupplyLines lines) {
+    SupplyCatalog(Supplies supplies, SupplyLines lines, MeasureChanges changes) {
         this.supplies = supplies;
         this.lines = lines;
+        this.changes = changes;
     }
 
     /** All supplies, by line and name. */
     public List<Known> all() {
         Map<UUID, SupplyLine> byId =
                 lines.findAllByOrderByName().stream().collect(Collectors.toMap(SupplyLine::id, Function.identity()));
+        Map<UUID, List<MeasureChange>> changed = changes.all();
         return supplies.findAllByOrderByName().stream()
-                .map(supply -> known(supply, byId))
+                .map(supply -> known(
+                        supply,
+                        Objects.requireNonNull(byId.get(supply.facts().lineId())),
+                        changed.getOrDefault(supply.id(), List.of())))
                 .sorted(Comparator.comparing(Known::title, String.CASE_INSENSITIVE_ORDER))
                 .toList();
     }
 
     public Optional<Known> find(UUID id) {
         return supplies.findById(id)
-                .map(supply -> new Known(
-                        supply.id(),
-                        supply.facts(),
-                        lines.findById(supply.facts().lineId()).orElseThrow(),
-                        supply.version()));
+                .map(supply ->
+                        known(supply, lines.findById(supply.facts().lineId()).orElseThrow(), changes.of(id)));
     }
 
-    private static Known known(Supply supply, Map<UUID, SupplyLine> byId) {
-        Supply.Facts facts = supply.facts();
-        return new Known(supply.id(), facts, Objects.requireNonNull(byId.get(facts.lineId())), supply.version());
+    private static Known known(Supply supply, SupplyLine line, List<MeasureChange> changes) {
+        return new Known(supply.id(), supply.facts(), line, supply.version(), changes);
     }
 }

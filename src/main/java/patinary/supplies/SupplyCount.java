@@ -1,5 +1,6 @@
 package patinary.supplies;
 
+import jakarta.persistence.Column;
 import jakarta.persistence.DiscriminatorValue;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -9,6 +10,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.ledger.Document;
 import patinary.ledger.DocumentKind;
 import patinary.ledger.Move;
@@ -27,6 +29,12 @@ public class SupplyCount extends Document {
 
     private BigDecimal quantity = BigDecimal.ZERO;
 
+    /** Null for counts of an archive that did not know of it. */
+    private @Nullable Boolean waste = false;
+
+    @Column(name = "step_quantity")
+    private @Nullable BigDecimal step;
+
     protected SupplyCount() {}
 
     public SupplyCount(UUID id, LocalDate date, String note, UUID supplyId, StockPlace place, BigDecimal quantity) {
@@ -34,6 +42,18 @@ public class SupplyCount extends Document {
         this.supplyId = supplyId;
         this.place = place;
         this.quantity = quantity;
+    }
+
+    /** What is missing at this count was spilt, dried up or lost: no use bears it. */
+    public SupplyCount asWaste(boolean isWaste) {
+        waste = isWaste;
+        return this;
+    }
+
+    /** It was read off in steps of this quantity, a quarter of a jar for instance; null where it was measured. */
+    public SupplyCount inStepsOf(@Nullable BigDecimal quantity) {
+        step = quantity;
+        return this;
     }
 
     /** Replaces everything but the id. */
@@ -46,7 +66,7 @@ public class SupplyCount extends Document {
 
     @Override
     public List<Move> moves() {
-        return List.of(new Move.Counted(supplyId, place, quantity));
+        return List.of(new Move.Counted(supplyId, place, quantity, waste()));
     }
 
     public UUID supplyId() {
@@ -59,5 +79,13 @@ public class SupplyCount extends Document {
 
     public BigDecimal quantity() {
         return quantity;
+    }
+
+    public boolean waste() {
+        return Boolean.TRUE.equals(waste);
+    }
+
+    public @Nullable BigDecimal step() {
+        return step;
     }
 }

@@ -1,6 +1,8 @@
 package patinary.supplies;
 
+import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
 import patinary.money.ShopCurrency;
 
@@ -18,6 +20,8 @@ final class SupplyFilling {
         form.dimension = facts.dimension().name();
         form.retailPrice = facts.retailPrice() == null ? "" : currency.plain(facts.retailPrice());
         form.low = facts.low() == null ? "" : QuantityWords.typed(facts.low(), facts.dimension());
+        form.emptyGrams = weight(facts.weighing().emptyGrams());
+        form.gramsPerMl = number(facts.weighing().gramsPerMl());
         fill(form.packs, facts.packs(), facts.dimension());
         fill(form.measures, facts.measures(), facts.dimension());
         form.sheet = facts.sheet() == null ? "" : facts.sheet().sides().typed();
@@ -35,10 +39,16 @@ final class SupplyFilling {
     private static void fill(SupplyForm form, Supply.Limits limits) {
         form.daysOpened = limits.daysOpened() == null ? "" : limits.daysOpened().toString();
         form.daysMixed = limits.daysMixed() == null ? "" : limits.daysMixed().toString();
-        form.most = limits.most() == null
-                ? ""
-                : limits.most().value().stripTrailingZeros().toPlainString();
+        form.most = limits.most() == null ? "" : number(limits.most().value());
         form.mostNote = limits.mostNote();
+    }
+
+    private static String weight(@Nullable BigDecimal grams) {
+        return grams == null ? "" : QuantityWords.typed(grams, Dimension.MASS);
+    }
+
+    private static String number(@Nullable BigDecimal number) {
+        return number == null ? "" : number.stripTrailingZeros().toPlainString();
     }
 
     private static void fill(List<SupplyForm.Line> lines, List<Supply.Named> named, Dimension dimension) {

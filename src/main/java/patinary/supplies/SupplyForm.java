@@ -24,6 +24,8 @@ class SupplyForm {
     public String dimension = "";
     public String retailPrice = "";
     public String low = "";
+    public String emptyGrams = "";
+    public String gramsPerMl = "";
     public List<Line> packs = new ArrayList<>();
     public List<Line> measures = new ArrayList<>();
     public String sheet = "";

@@ -77,6 +77,9 @@ class SupplyKeeping {
         if (isUsed(id)) {
             return false;
         }
+        jdbc.sql("delete from supply_measure_change where supply_id = ?")
+                .param(id)
+                .update();
         supplies.findById(id).ifPresent(supplies::delete);
         return true;
     }

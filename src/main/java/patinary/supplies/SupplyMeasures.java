@@ -1,6 +1,8 @@
 package patinary.supplies;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import patinary.measure.Dimension;
@@ -17,6 +19,26 @@ public final class SupplyMeasures {
     private static final String SHEET = "sheet";
 
     private SupplyMeasures() {}
+
+    /**
+     * The same as they were on a day: a measure that was corrected later has the size it had then.
+     *
+     * @param changes of the supply's measures
+     */
+    public static List<NamedMeasure> on(Supply.Facts supply, List<MeasureChange> changes, LocalDate day) {
+        return of(supply.withMeasures(supply.measures().stream()
+                .map(measure -> sizeOn(measure, changes, day))
+                .toList()));
+    }
+
+    private static Supply.Named sizeOn(Supply.Named measure, List<MeasureChange> changes, LocalDate day) {
+        return changes.stream()
+                .filter(change -> change.name().equals(measure.name()))
+                .filter(change -> change.fromDay().isAfter(day))
+                .min(Comparator.comparing(MeasureChange::fromDay))
+                .map(change -> new Supply.Named(measure.name(), change.was()))
+                .orElse(measure);
+    }
 
     public static List<NamedMeasure> of(Supply.Facts supply) {
         return named(supply).stream()

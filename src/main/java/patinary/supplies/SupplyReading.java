@@ -43,8 +43,31 @@ final class SupplyReading {
                     answers.optionalAmount("retailPrice", form.retailPrice).orElse(null),
                     low(dimension, known(all, dimension)).orElse(null),
                     packs,
-                    measures);
+                    measures,
+                    null,
+                    List.of(),
+                    Supply.Limits.NONE,
+                    weighing());
         });
+    }
+
+    private Weighing weighing() {
+        Optional<BigDecimal> empty = form.emptyGrams.isBlank()
+                ? Optional.empty()
+                : answers.quantity("emptyGrams", form.emptyGrams, Dimension.MASS, List.of());
+        Optional<BigDecimal> perMl = form.gramsPerMl.isBlank()
+                ? Optional.empty()
+                : answers.decimal("gramsPerMl", form.gramsPerMl, "supplies.error.grams-per-ml");
+        return new Weighing(
+                empty.filter(grams -> aboveZero("emptyGrams", grams)).orElse(null),
+                perMl.filter(grams -> aboveZero("gramsPerMl", grams)).orElse(null));
+    }
+
+    private boolean aboveZero(String field, BigDecimal number) {
+        if (number.signum() <= 0) {
+            answers.wrong(field, "supplies.error.nothing");
+        }
+        return number.signum() > 0;
     }
 
     private UUID line() {

@@ -11,7 +11,7 @@ public final class PhonePages {
     /** What is entered on a phone and not yet sent. */
     public static final String WAITING = "/waiting";
 
-    public static final List<String> ALL = List.of("/buy", "/bench/now", "/stall", WAITING);
+    public static final List<String> ALL = List.of("/buy", "/bench/now", "/stall", "/count", WAITING);
 
     private PhonePages() {}
 }

@@ -132,7 +132,9 @@ final class Bench {
                 .limit(6)
                 .forEach(supply -> {
                     supply.bench = (long) (supply.bench * shop.draws.factor(0.9, 1.04));
-                    shop.rows.add("supply_count", shop.document(shop.draws.id(), "", supply.id, "BENCH", supply.bench));
+                    shop.rows.add(
+                            "supply_count",
+                            shop.document(shop.draws.id(), "", supply.id, "BENCH", supply.bench, false, ""));
                 });
     }
 

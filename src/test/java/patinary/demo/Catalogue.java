@@ -200,7 +200,9 @@ final class Catalogue {
             UUID id = shop.id(good.name());
             String retail = good.retail() ? usd(good.price() * 3L / 2) : "";
             String low = String.valueOf(good.content() / 4);
-            shop.rows.add("supply", id, line, good.name(), dimension, retail, low);
+            boolean liquid = dimension.equals("VOLUME") && good.handy();
+            shop.rows.add(
+                    "supply", id, line, good.name(), dimension, retail, low, liquid ? 85 : "", liquid ? "1.25" : "");
             shop.rows.add(
                     "supply_pack",
                     id,
@@ -208,6 +210,9 @@ final class Catalogue {
                     good.content());
             if (good.handy()) {
                 shop.rows.add("supply_measure", id, good.unit().equals("g") ? "dab" : "brush load", 4);
+                if (good.unit().equals("g") && !shop.rows.all().containsKey("supply_measure_change")) {
+                    shop.rows.add("supply_measure_change", id, "dab", "2025-01-02", 3, 4);
+                }
             }
             shop.supplies.add(new State.Supply(
                     id, good.name(), good.unit(), good.content(), good.price(), good.retail(), good.handy()));

@@ -201,4 +201,31 @@ class CountsTest {
         assertThat(told.postings().filter(p -> p.account() == Account.EXPENSE))
                 .allMatch(p -> "trials".equals(p.tags().category()));
     }
+
+    /** 100 for 10.00, 20 by eye, 10 missing at the count: as waste they are written off and the bowl bears its 20 alone. */
+    @ParameterizedTest
+    @EnumSource(StockMethod.class)
+    void whatWasWastedIsWrittenOffAndNoUseBearsIt(StockMethod method) {
+        Story story = new Story();
+        story.bought(1, "100", 1_000);
+        story.usedAbout(2, "20", BOWL);
+        story.countedAsWaste(3, "70");
+        Story.Told told = story.told(method);
+        assertThat(told.on(Account.PIECES, BOWL)).isEqualTo(200);
+        assertThat(told.on(Account.WRITE_OFFS)).isEqualTo(100);
+        assertThat(told.quantity(StockPlace.BENCH)).isEqualByComparingTo("70");
+    }
+
+    /** More there than noted cannot be waste: the uses give it back as ever. */
+    @ParameterizedTest
+    @EnumSource(StockMethod.class)
+    void moreThanNotedIsGivenBackAlsoWhereItWasCalledWaste(StockMethod method) {
+        Story story = new Story();
+        story.bought(1, "100", 1_000);
+        story.usedAbout(2, "20", BOWL);
+        story.countedAsWaste(3, "90");
+        Story.Told told = story.told(method);
+        assertThat(told.on(Account.PIECES, BOWL)).isEqualTo(100);
+        assertThat(told.on(Account.WRITE_OFFS)).isZero();
+    }
 }

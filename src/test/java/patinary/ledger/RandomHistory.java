@@ -181,7 +181,7 @@ final class RandomHistory {
     private List<Move> counted() {
         StockPlace place = pick(StockPlace.values());
         UUID supply = pick(place == StockPlace.BENCH ? AT_THE_BENCH : SUPPLIES);
-        return List.of(new Move.Counted(supply, place, countedQuantity()));
+        return List.of(new Move.Counted(supply, place, countedQuantity(), chance(3)));
     }
 
     private List<Move> sale(DocumentRef ref) {

@@ -82,6 +82,11 @@ final class Story {
         return document(day, DocumentKind.COUNT, new Move.Counted(PAINT, StockPlace.BENCH, new BigDecimal(quantity)));
     }
 
+    UUID countedAsWaste(int day, String quantity) {
+        return document(
+                day, DocumentKind.COUNT, new Move.Counted(PAINT, StockPlace.BENCH, new BigDecimal(quantity), true));
+    }
+
     UUID taken(int day, String quantity) {
         return document(
                 day,

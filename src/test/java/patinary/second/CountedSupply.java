@@ -52,13 +52,13 @@ final class CountedSupply {
         }
     }
 
-    void count(long ord, BigDecimal there) {
+    void count(long ord, BigDecimal there, boolean waste) {
         BigDecimal missing = books().subtract(there);
         long writtenOff = 0;
         long found = 0;
         if (missing.signum() > 0) {
-            notes.add(byEye.isEmpty() ? "short, written off" : "short, on the uses");
-            writtenOff = moreUsed(ord, missing);
+            notes.add(waste || byEye.isEmpty() ? "short, written off" : "short, on the uses");
+            writtenOff = moreUsed(ord, missing, waste);
         } else if (missing.signum() < 0) {
             BigDecimal beyond = lessUsed(ord, missing.negate());
             notes.add(beyond.signum() > 0 ? "over, some found" : "over, on the uses");
@@ -105,14 +105,14 @@ final class CountedSupply {
         outflows.add(new Outflow(ord, drain.ord, drain.line, cost));
     }
 
-    private long moreUsed(long ord, BigDecimal missing) {
+    private long moreUsed(long ord, BigDecimal missing, boolean waste) {
         long cost = 0;
         for (BigDecimal left = missing; left.signum() > 0; ) {
             BigDecimal piece = left.min(layers.getFirst().left());
             cost += take(piece);
             left = left.subtract(piece);
         }
-        if (byEye.isEmpty()) {
+        if (waste || byEye.isEmpty()) {
             return cost;
         }
         long[] shares =

@@ -82,7 +82,7 @@ final class SecondBooks implements AutoCloseable {
                     union all
                     select 'drain', ord, line, quantity, 0, by_eye from drain where supply = ? and place = ?
                     union all
-                    select 'count', d.ord, 1, cast(c.quantity as numeric(30, 14)), 0, 'no'
+                    select 'count', d.ord, 1, cast(c.quantity as numeric(30, 14)), 0, c.waste
                     from supply_count c join doc d on d.id = c.id where c.supply_id = ? and c.place = ?
                     order by 2, 3""", supply, place, supply, place, supply, place)) {
                 long ord = ((Number) event.get(1)).longValue();
@@ -91,7 +91,7 @@ final class SecondBooks implements AutoCloseable {
                 switch ((String) event.get(0)) {
                     case "lot" -> walk.arrive(ord, quantity, ((Number) event.get(4)).longValue());
                     case "drain" -> walk.drain(new Drain(ord, line, quantity, "yes".equals(event.get(5))));
-                    default -> walk.count(ord, quantity);
+                    default -> walk.count(ord, quantity, "yes".equals(event.get(5)));
                 }
             }
             keep(walk, supply, place);

@@ -88,7 +88,8 @@ public final class RandomShop {
         for (int i = 0; i < 4; i++) {
             documents.add(bench(day(5, 50)));
         }
-        documents.add(new SupplyCount(id(), day(30, 70), "", supply(), StockPlace.BENCH, quantity(150)));
+        documents.add(new SupplyCount(id(), day(30, 70), "", supply(), StockPlace.BENCH, quantity(150))
+                .asWaste(random.nextInt(3) == 0));
         documents.add(new Taking(id(), day(10, 60), "", supply(), quantity(40), random.nextBoolean()));
         if (!things.pots().isEmpty() && random.nextInt(3) == 0) {
             things.pots().forEach(this::mix);

@@ -1,0 +1,27 @@
+-- Made anew with all views: ${views}
+
+-- What each count found beside the books, and what was taken by eye; what her eye is worth is reckoned from the two.
+
+-- difference: counted less what the books had thought, in the supply's base unit.
+drop view if exists count_outcome cascade;
+
+create view count_outcome as
+select c.id as count_id, c.supply_id, c.place, d.doc_date as counted_on, c.quantity, coalesce(c.waste, false) as waste, c.step_quantity,
+       coalesce(m.moved, 0) as difference,
+       row_number() over (partition by c.supply_id, c.place
+                          order by d.doc_date, d.kind_rank, cast(d.id as varchar(36))) as nth
+from supply_count c
+join document d on d.id = c.id
+left join (select p.document_id, sum(p.quantity) as moved
+           from posting p
+           join supply_count counted on counted.id = p.document_id
+           where p.account in ('BENCH', 'SHELF')
+           group by p.document_id) m on m.document_id = c.id;
+
+-- What the bench took of a supply, as it was typed.
+drop view if exists bench_taken cascade;
+
+create view bench_taken as
+select u.supply_id, u.bench_entry_id as document_id, d.doc_date as used_on, u.typed, u.quantity, u.estimated
+from bench_use u
+join document d on d.id = u.bench_entry_id;
