@@ -13,6 +13,7 @@ create table sales_mapping (
     each_row boolean not null,
     sent boolean not null,
     channel_id uuid not null,
+    version bigint default 0 not null,
     constraint sales_mapping_pk primary key (id),
     constraint sales_mapping_name_uk unique (name),
     constraint sales_mapping_channel_fk foreign key (channel_id) references channel (id),
@@ -84,6 +85,7 @@ create table sales_import (
     brought_in_at timestamp with time zone not null,
     sales integer not null,
     undone_at timestamp with time zone,
+    version bigint default 0 not null,
     constraint sales_import_pk primary key (id),
     constraint sales_import_channel_fk foreign key (channel_id) references channel (id),
     constraint sales_import_sales_ck check (sales > 0)

@@ -36,7 +36,7 @@ enum DateForm {
         this.twice = pattern.contains("<y2>");
     }
 
-    String messageKey() {
+    public String messageKey() {
         return "bringing.date." + name();
     }
 

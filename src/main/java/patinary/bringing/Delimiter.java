@@ -24,7 +24,7 @@ enum Delimiter {
         return sign;
     }
 
-    String messageKey() {
+    public String messageKey() {
         return "bringing.delimiter." + name();
     }
 

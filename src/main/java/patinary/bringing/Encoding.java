@@ -63,7 +63,7 @@ enum Encoding {
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
-    String messageKey() {
+    public String messageKey() {
         return "bringing.encoding." + name();
     }
 

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 
@@ -29,6 +30,9 @@ record FileOrder(
         @Nullable LocalDate date,
         Map<Meaning, Amount> ofOrder,
         List<Fault> faults) {
+
+    private static final Pattern NUMBER_SIGN = Pattern.compile("^#\\s*");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /** What tells whether two references name the same order: a leading number sign, case and spaces do not count. */
     static String key(String reference) {

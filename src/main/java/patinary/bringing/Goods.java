@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+
 
 /**
  * What a row may be: the pieces of the shop by their codes, and what stands on the retail shelf.
@@ -14,6 +15,8 @@ import java.util.stream.Stream;
  * @param shelf supplies with the packs they are sold in
  */
 record Goods(Map<String, Piece> pieces, List<Retail> shelf) {
+
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,;+]+");
 
     /**
      * A piece.
@@ -39,7 +42,7 @@ record Goods(Map<String, Piece> pieces, List<Retail> shelf) {
 
     /** The codes of a cell, in capitals, as they stand on the labels. */
     static List<String> codes(String text) {
-        return Stream.of(text.toUpperCase(Locale.ROOT).split("[\\s,;+]+"))
+        return BETWEEN.splitAsStream(text.toUpperCase(Locale.ROOT))
                 .filter(code -> !code.isBlank())
                 .toList();
     }

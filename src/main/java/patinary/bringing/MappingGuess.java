@@ -136,8 +136,9 @@ final class MappingGuess {
 
     private static Map<Meaning, Integer> columns(List<String> head) {
         Map<Meaning, Integer> columns = new EnumMap<>(Meaning.class);
+        List<String> plain = Meaning.plain(head);
         for (Meaning meaning : Meaning.values()) {
-            meaning.proposed(head)
+            meaning.proposed(plain)
                     .filter(column -> !columns.containsValue(column))
                     .ifPresent(column -> columns.put(meaning, column));
         }

@@ -3,6 +3,7 @@ package patinary.bringing;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What a column says. The words are those a column of that meaning may be headed with, best first; trade words of no maker. */
 enum Meaning {
@@ -21,6 +22,8 @@ enum Meaning {
     TOTAL("order total", "grand total", "total", "sum"),
     BUYER("buyer", "customer", "buyer handle", "buyer name", "handle"),
     TAX_PLACE("ship to state", "state", "region", "province", "place", "county", "country");
+
+    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     private final List<String> words;
 
@@ -44,7 +47,7 @@ enum Meaning {
         };
     }
 
-    String messageKey() {
+    public String messageKey() {
         return "bringing.meaning." + name();
     }
 
@@ -69,13 +72,20 @@ enum Meaning {
                 });
     }
 
-    /** The first column headed with one of the words, as a whole text. */
-    Optional<Integer> proposed(List<String> header) {
-        List<String> plain = header.stream()
-                .map(head -> head.toLowerCase(Locale.ROOT)
-                        .replaceAll("[^\\p{L}\\p{N}]+", " ")
+    /** The names of columns as they are compared with the words: in small letters, without signs. */
+    static List<String> plain(List<String> header) {
+        return header.stream()
+                .map(head -> SIGNS.matcher(head.toLowerCase(Locale.ROOT))
+                        .replaceAll(" ")
                         .strip())
                 .toList();
-        return words.stream().map(plain::indexOf).filter(column -> column >= 0).findFirst();
+    }
+
+    /** The first column headed with one of the words, as a whole text; the header as {@link #plain} has it. */
+    Optional<Integer> proposed(List<String> header) {
+        return words.stream()
+                .map(header::indexOf)
+                .filter(column -> column >= 0)
+                .findFirst();
     }
 }

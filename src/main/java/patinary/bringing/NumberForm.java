@@ -38,7 +38,7 @@ enum NumberForm {
      */
     record Read(BigDecimal value, String currency) {}
 
-    String messageKey() {
+    public String messageKey() {
         return "bringing.number." + name();
     }
 

@@ -40,7 +40,7 @@ record Sheet(List<Row> rows, boolean longer, boolean broken) {
     record Row(int number, long line, List<String> cells) {
 
         /** A cell without the spaces around it; empty where the row is too short. */
-        String cell(int column) {
+        public String cell(int column) {
             return column >= 0 && column < cells.size() ? cells.get(column).strip() : "";
         }
 
