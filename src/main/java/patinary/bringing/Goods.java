@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-
 /**
  * What a row may be: the pieces of the shop by their codes, and what stands on the retail shelf.
  *

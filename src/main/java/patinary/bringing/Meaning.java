@@ -83,9 +83,6 @@ enum Meaning {
 
     /** The first column headed with one of the words, as a whole text; the header as {@link #plain} has it. */
     Optional<Integer> proposed(List<String> header) {
-        return words.stream()
-                .map(header::indexOf)
-                .filter(column -> column >= 0)
-                .findFirst();
+        return words.stream().map(header::indexOf).filter(column -> column >= 0).findFirst();
     }
 }

@@ -27,7 +27,11 @@ class BringingPagesIT {
         visit.look("bringing-empty");
         page.click("main button.main");
         assertThat(page.textContent("#upload-error")).contains("Choose a file");
-        String text = Shape.plain().date("MM/dd/yyyy").text().replace("03/14", "03/04").replace("P0001", "");
+        String text = Shape.plain()
+                .date("MM/dd/yyyy")
+                .text()
+                .replace("03/14", "03/04")
+                .replace("P0001", "");
         page.setInputFiles("#upload", new FilePayload("may-sales.csv", "text/csv", text.getBytes()));
         page.click("main button.main");
         assertThat(page.textContent("main")).contains("may-sales.csv", "can be 3 Apr 2025 or 4 Mar 2025");

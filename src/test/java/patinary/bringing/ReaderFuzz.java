@@ -132,7 +132,8 @@ final class ReaderFuzz {
         assertThat(sheet.rows().size()).isLessThanOrEqualTo(Sheet.MOST_ROWS);
         for (Sheet.Row row : sheet.rows()) {
             boolean within = row.cells().size() <= Sheet.MOST_COLUMNS
-                    && row.cells().stream().allMatch(cell -> cell.length() <= Sheet.LONGEST_CELL && cell.indexOf('\0') < 0);
+                    && row.cells().stream()
+                            .allMatch(cell -> cell.length() <= Sheet.LONGEST_CELL && cell.indexOf('\0') < 0);
             assertThat(within).isTrue();
         }
         for (Plan.Planned order : plan.orders()) {
