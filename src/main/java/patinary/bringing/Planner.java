@@ -36,7 +36,11 @@ record Planner(
         boolean passesTax,
         UnaryOperator<String> taxNote) {
 
+    /** Nothing comes of a file while it is not said how it is to be read, whichever page is asked. */
     Plan plan(Sheet sheet) {
+        if (!mapping.isReady()) {
+            return new Plan(List.of());
+        }
         Set<Integer> out = choices.entrySet().stream()
                 .filter(entry -> entry.getValue().what() == RowChoice.What.OUT)
                 .map(Map.Entry::getKey)

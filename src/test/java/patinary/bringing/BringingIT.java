@@ -209,6 +209,8 @@ class BringingIT {
                 .andExpect(content().string(containsString("This column was chosen already")));
         hand.page("/sales/bring/" + draft + "/check").andExpect(redirectedUrl("/sales/bring/" + draft));
         hand.page("/sales/bring/" + draft + "/rows").andExpect(redirectedUrl("/sales/bring/" + draft));
+        hand.bring(draft, "0".repeat(64)).andExpect(redirectedUrl("/sales/bring/" + draft + "/check"));
+        hand.pick(draft, "2", "out", "").andExpect(status().is3xxRedirection());
         hand.page("/sales/bring/" + UUID.randomUUID()).andExpect(status().isNotFound());
     }
 
