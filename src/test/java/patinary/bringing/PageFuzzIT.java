@@ -8,10 +8,11 @@ import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.ApplicationContext;
-import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.security.test.web.servlet.setup.SecurityMockMvcConfigurers;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.setup.MockMvcBuilders;
+import org.springframework.web.context.WebApplicationContext;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
@@ -23,7 +24,7 @@ import patinary.testing.ShopTest;
 class PageFuzzIT {
 
     @Autowired
-    private ApplicationContext program;
+    private WebApplicationContext program;
 
     private int broughtIn;
 
@@ -31,12 +32,17 @@ class PageFuzzIT {
     void takesWhateverComes() throws Exception {
         int inputs = Integer.getInteger("patinary.fuzz.pages", 30);
         BroughtShop shop = new BroughtShop(program);
-        MockMvc mvc = program.getBean(MockMvc.class);
-        Hand hand = new Hand(mvc);
+        // Not the one of the other tests, which keeps every page until the test has ended.
+        Hand hand = new Hand(MockMvcBuilders.webAppContextSetup(program)
+                .apply(SecurityMockMvcConfigurers.springSecurity())
+                .build());
         Random random = new Random(Long.getLong("patinary.fuzz.seed", 20_250_314));
         Map<String, Long> before = shop.balances();
         long start = System.nanoTime();
         for (int i = 0; i < inputs; i++) {
+            if (i % 500 == 499) {
+                System.out.println(i + 1 + " files, " + broughtIn + " brought in and taken back");
+            }
             one(ReaderFuzz.mutated(random), random, shop, hand);
         }
         if (inputs > 30) {
