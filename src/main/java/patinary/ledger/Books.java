@@ -2,7 +2,6 @@ package patinary.ledger;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -41,10 +40,21 @@ public class Books {
      * @throws Refused where it cannot be true beside the others, or its year is sealed
      */
     public void record(Document document) {
+        recordAll(List.of(document));
+    }
+
+    /**
+     * Records several new documents, all or none; what follows from them is derived once.
+     *
+     * @throws Refused where one of them cannot be true beside the others, or its year is sealed
+     */
+    public void recordAll(List<? extends Document> several) {
         lock();
-        refuseSealed(document);
-        document.recorded(clock.instant());
-        documents.persist(document);
+        refuseSealed(several);
+        for (Document document : several) {
+            document.recorded(clock.instant());
+            documents.persist(document);
+        }
         derive();
     }
 
@@ -71,7 +81,7 @@ public class Books {
         if (!document.date().equals(document.storedDate())) {
             throw new IllegalArgumentException("A step does not move the document to another day");
         }
-        refuseSealed(document, List.of(step));
+        refuseSealed(document, step);
         derive();
     }
 
@@ -81,13 +91,23 @@ public class Books {
      * @throws Refused where others rest on it, or its year is sealed
      */
     public void remove(Document document) {
+        removeAll(List.of(document));
+    }
+
+    /**
+     * Removes several documents, all or none; what follows is derived once.
+     *
+     * @throws Refused where others rest on one of them, or its year is sealed
+     */
+    public void removeAll(List<? extends Document> several) {
         lock();
-        if (!isLatestSeal(document)) {
-            refuseSealed(document);
+        refuseSealed(
+                several.stream().filter(document -> !isLatestSeal(document)).toList());
+        for (Document document : several) {
+            postings.delete(List.of(document.id()));
+            jdbc.update("delete from uncosted_use where document_id = ?", document.id());
+            documents.remove(document);
         }
-        postings.delete(List.of(document.id()));
-        jdbc.update("delete from uncosted_use where document_id = ?", document.id());
-        documents.remove(document);
         derive();
     }
 
@@ -161,18 +181,34 @@ public class Books {
     }
 
     private void refuseSealed(Document document) {
-        List<LocalDate> dates = new ArrayList<>(List.of(document.date()));
-        Optional.ofNullable(document.storedDate()).ifPresent(dates::add);
-        refuseSealed(document, dates);
+        refuseSealed(List.of(document));
     }
 
-    private void refuseSealed(Document document, List<LocalDate> dates) {
+    /** Names every one of the documents that is, or was, dated in a sealed year. */
+    private void refuseSealed(List<? extends Document> several) {
         documents
                 .sealedUpTo()
-                .filter(last -> dates.stream().anyMatch(date -> !date.isAfter(last)))
-                .ifPresent(last -> {
-                    throw new Refused(List.of(new Problem(document.ref(), Problem.Reason.YEAR_SEALED, null)));
-                });
+                .ifPresent(last -> refuse(several.stream()
+                        .filter(document ->
+                                Stream.of(document.date(), storedDate(document)).anyMatch(date -> !date.isAfter(last)))
+                        .toList()));
+    }
+
+    private static LocalDate storedDate(Document document) {
+        LocalDate stored = document.storedDate();
+        return stored == null ? document.date() : stored;
+    }
+
+    private void refuseSealed(Document document, LocalDate step) {
+        documents.sealedUpTo().filter(last -> !step.isAfter(last)).ifPresent(last -> refuse(List.of(document)));
+    }
+
+    private static void refuse(List<? extends Document> sealed) {
+        if (!sealed.isEmpty()) {
+            throw new Refused(sealed.stream()
+                    .map(document -> new Problem(document.ref(), Problem.Reason.YEAR_SEALED, null))
+                    .toList());
+        }
     }
 
     /** Two changes never derive at the same time: the second waits here until the first is stored. */

@@ -76,6 +76,7 @@ public final class DemoShop {
         new Looks(shop).plan();
         new MarketDays(shop).write();
         new Handling(shop).write();
+        new BroughtFile(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -22,14 +22,19 @@ public final class CleanShop implements BeforeEachCallback {
     @Override
     public void beforeEach(ExtensionContext test) {
         ApplicationContext program = SpringExtension.getApplicationContext(test);
-        JdbcClient jdbc = program.getBean(JdbcClient.class);
-        empty(jdbc, EMPTIED.computeIfAbsent(program, first -> tablesWithoutReferenceData(jdbc)));
+        empty(program);
         boolean open = AnnotationSupport.findAnnotation(test.getRequiredTestClass(), ShopTest.class)
                 .map(ShopTest::open)
                 .orElse(true);
         if (open) {
             InventedShop.open(program);
         }
+    }
+
+    /** Empties every table, as before a test: for what is taken out of a shop and brought into another. */
+    public static void empty(ApplicationContext program) {
+        JdbcClient jdbc = program.getBean(JdbcClient.class);
+        empty(jdbc, EMPTIED.computeIfAbsent(program, first -> tablesWithoutReferenceData(jdbc)));
     }
 
     private static List<String> tablesWithoutReferenceData(JdbcClient jdbc) {

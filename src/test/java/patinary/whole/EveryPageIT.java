@@ -79,7 +79,7 @@ class EveryPageIT {
             }
         }
         assertThat(faults).isEmpty();
-        assertThat(seen).hasSizeGreaterThan(85);
+        assertThat(seen).hasSizeGreaterThan(87);
     }
 
     private List<String> look(Browser.Visit visit, String path) {
