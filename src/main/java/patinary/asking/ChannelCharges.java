@@ -22,7 +22,7 @@ import patinary.spending.Expense;
 class ChannelCharges {
 
     private static final String LISTED = """
-            select o.id as offer_id, o.title, d.doc_date as day, oc.channel_id
+            select o.id as offer_id, o.title, d.doc_date as listed_on, oc.channel_id
             from offer o
             join document d on d.id = o.id
             join offer_channel oc on oc.offer_id = o.id

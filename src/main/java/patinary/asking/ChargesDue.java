@@ -16,7 +16,7 @@ import patinary.selling.FeeRule;
 final class ChargesDue {
 
     /** An offer on a channel. */
-    record Listed(UUID offerId, String title, LocalDate day, UUID channelId) {}
+    record Listed(UUID offerId, String title, LocalDate listedOn, UUID channelId) {}
 
     private ChargesDue() {}
 
@@ -24,7 +24,7 @@ final class ChargesDue {
     static List<Charge> ofOffers(ChannelRules.Known channel, List<Listed> listed) {
         List<Charge> due = new ArrayList<>();
         for (Listed offer : listed) {
-            FeeRule rule = channel.on(offer.day());
+            FeeRule rule = channel.on(offer.listedOn());
             Amount amount = rule == null ? null : rule.perOffer();
             if (offer.channelId().equals(channel.id()) && isOwed(amount)) {
                 due.add(new Charge(
@@ -34,7 +34,7 @@ final class ChargesDue {
                         offer.offerId(),
                         offer.title(),
                         null,
-                        offer.day(),
+                        offer.listedOn(),
                         amount));
             }
         }

@@ -30,7 +30,7 @@ class MarkDowns {
 
     private final MarkDownPlan plan;
     private final OfferReading offers;
-    private final Pauses pauses;
+    private final OfferPauses pauses;
     private final ChannelRules channels;
     private final OfferPrices prices;
     private final CurrentAims aims;
@@ -39,7 +39,7 @@ class MarkDowns {
     MarkDowns(
             MarkDownPlan plan,
             OfferReading offers,
-            Pauses pauses,
+            OfferPauses pauses,
             ChannelRules channels,
             OfferPrices prices,
             CurrentAims aims,

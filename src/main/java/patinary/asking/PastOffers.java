@@ -55,10 +55,10 @@ class PastOffers {
             long priceMinor) {}
 
     private final JdbcClient jdbc;
-    private final Pauses pauses;
+    private final OfferPauses pauses;
     private final CurrentShop shop;
 
-    PastOffers(JdbcClient jdbc, Pauses pauses, CurrentShop shop) {
+    PastOffers(JdbcClient jdbc, OfferPauses pauses, CurrentShop shop) {
         this.jdbc = jdbc;
         this.pauses = pauses;
         this.shop = shop;

@@ -82,6 +82,31 @@ class AskedPriceTest {
         assertThat(rule.on(Amount.of(2022))).isEqualTo(Amount.of(202));
     }
 
+    /** The tray of the handbook: for 46.95 the price is 57.38, of which 46.95 remain; with .00 and .95 it is 57.95. */
+    @Test
+    void theWorkedExampleOfTheHandbook() {
+        FeeRule rule = new FeeRule(
+                DAY,
+                Percent.of("10"),
+                Amount.of(30),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Percent.of("3"),
+                Amount.of(25));
+        Terms terms = new UsualTerms(Amount.of(600), Amount.of(750), Percent.of("8"), false).under(rule);
+        AskedPrice price =
+                AskedPrice.of(terms, Amount.of(4695), endings(".00 .95")).orElseThrow();
+        assertThat(price.least()).isEqualTo(Amount.of(5738));
+        assertThat(terms.remains(Amount.of(5738)).net()).isEqualTo(Amount.of(4695));
+        assertThat(price.asked()).isEqualTo(Amount.of(5795));
+    }
+
     /** Every price one by one, from above down: the smallest with an ending of which, and of all above, enough remains. */
     @Property(tries = 300)
     void isTheSmallestWithAnEndingThatMeetsTheNeedFromThereOn(

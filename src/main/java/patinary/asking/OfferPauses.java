@@ -12,14 +12,14 @@ import patinary.selling.Offer;
 
 /** The days on which offers were not to be had. */
 @Repository
-class Pauses {
+class OfferPauses {
 
     private record Row(
             UUID offerId, LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
 
     private final JdbcClient jdbc;
 
-    Pauses(JdbcClient jdbc) {
+    OfferPauses(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }
 
