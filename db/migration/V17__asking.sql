@@ -27,6 +27,7 @@ create table channel_charge (
     offer_id uuid,
     for_month date,
     expense_id uuid,
+    version bigint default 0 not null,
     constraint channel_charge_pk primary key (id),
     constraint channel_charge_offer_uk unique (channel_id, offer_id),
     constraint channel_charge_month_uk unique (channel_id, for_month),

@@ -28,7 +28,6 @@ class AskingController {
     String page(
             @ModelAttribute("form") AskingForm form, BindingResult errors, HttpServletRequest request, Model model) {
         model.addAttribute("view", desk.view(form, errors).orElse(null));
-        model.addAttribute("few", SellingTime.FEW);
         model.addAttribute("rate", shop.hourlyRate());
         model.addAttribute("plain", new Plain());
         model.addAttribute("standing", Ids.read(form.offer).isPresent());

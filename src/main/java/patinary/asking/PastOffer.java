@@ -3,6 +3,7 @@ package patinary.asking;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import patinary.survival.Exit;
 
 /**
  * An offer of something like it.
@@ -22,6 +23,10 @@ record PastOffer(
         long lastPriceMinor,
         @Nullable UUID kindId,
         @Nullable UUID styleId) {
+
+    Exit exit() {
+        return sold() ? Exit.SOLD : state.equals("ENDED") ? Exit.WITHDRAWN : Exit.OPEN;
+    }
 
     boolean sold() {
         return state.equals("SOLD");

@@ -4,6 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import patinary.survival.Limits;
+import patinary.survival.Quantile;
+import patinary.survival.Stay;
+import patinary.survival.SurvivalCurve;
 
 /**
  * What offers of things like it asked, and how fast they sold. A set is one offer, and an offer after a return is a new one.
@@ -29,6 +33,9 @@ record PastPrices(
         STYLE
     }
 
+    /** Below this many sold the figures are shown with words that they rest on few. A judgement. */
+    static final int FEW = 5;
+
     static PastPrices of(Likeness likeness, List<PastOffer> all, Predicate<PastOffer> like) {
         List<PastOffer> offers = all.stream().filter(like).toList();
         List<Long> prices = offers.stream()
@@ -40,17 +47,23 @@ record PastPrices(
                 likeness,
                 offers.size(),
                 prices.size(),
-                SellingTime.medianHalfDays(offers.stream()
-                                .map(offer -> new SellingTime.Try(offer.days(), offer.sold()))
-                                .toList())
-                        .orElse(null),
+                medianHalfDays(offers),
                 prices.isEmpty() ? null : prices.get(0),
                 prices.isEmpty() ? null : prices.get(prices.size() - 1));
     }
 
+    /** The estimate of Kaplan and Meier: what still stands or was withdrawn counts for the days it stood. */
+    private static @Nullable Long medianHalfDays(List<PastOffer> offers) {
+        Quantile half = SurvivalCurve.of(offers.stream()
+                        .map(offer -> Stay.of(Math.toIntExact(offer.days()), offer.exit()))
+                        .toList())
+                .median(Limits.LOG_LOG);
+        return half.isReached() ? Math.round(half.day() * 2) : null;
+    }
+
     /** Whether so few sold that the figures say little. */
     public boolean few() {
-        return sold < SellingTime.FEW;
+        return sold < FEW;
     }
 
     /** The median for reading, a half where the middle lies between two days. */
