@@ -63,7 +63,7 @@ class AskingPagesIT {
         assertThat(page.textContent("main")).contains("Another price since today");
         visit.look("mark-downs-taken");
         page.click("button:has-text('Back to')");
-        assertThat(page.textContent("main")).contains("The price before is asked again");
+        assertThat(page.textContent("body")).contains("The price before is asked again");
         page.click("text=Change the plan");
         visit.look("mark-down-plan");
 
@@ -72,7 +72,7 @@ class AskingPagesIT {
         page.check("[id='rows0.take']");
         page.fill("[id='rows0.amount']", "85");
         page.click("main button.main");
-        assertThat(page.textContent("main")).contains("Recorded as expenses: 1");
+        assertThat(page.textContent("body")).contains("Recorded as expenses: 1");
         assertThat(jdbc.sql("select count(*) from expense where category = 'booth_rent' and amount_minor = 8500")
                         .query(Long.class)
                         .single())
