@@ -2,6 +2,7 @@ package patinary.exchange;
 
 import static patinary.exchange.TableBuilder.document;
 import static patinary.exchange.TableBuilder.linesOf;
+import static patinary.exchange.TableBuilder.table;
 
 import java.util.List;
 import patinary.ledger.DocumentKind;
@@ -101,6 +102,18 @@ final class SellingTables {
                     .column("back", Type.YES_NO)
                     .done(),
             place(document("expense", DocumentKind.EXPENSE).name("category", 40).text("payee", 200)),
+            table("channel_charge")
+                    .key("id")
+                    .id("id")
+                    .ref("channel_id", "channel")
+                    .ref("offer_id", "offer")
+                    .optional()
+                    .column("for_month", Type.DATE)
+                    .optional()
+                    .ref("expense_id", "expense")
+                    .optional()
+                    .rule(Rule.exactlyOne("offer_id", "for_month"))
+                    .done(),
             place(document("other_income", DocumentKind.OTHER_INCOME)
                     .name("category", 40)
                     .text("payer", 200)),

@@ -29,11 +29,13 @@ class ChannelController {
     private final ChannelBook channels;
     private final ChannelAnswers reader;
     private final MoneyChoices money;
+    private final FeeTrial trial;
 
-    ChannelController(ChannelBook channels, ChannelAnswers reader, MoneyChoices money) {
+    ChannelController(ChannelBook channels, ChannelAnswers reader, MoneyChoices money, FeeTrial trial) {
         this.channels = channels;
         this.reader = reader;
         this.money = money;
+        this.trial = trial;
     }
 
     @GetMapping
@@ -50,8 +52,11 @@ class ChannelController {
     }
 
     @GetMapping("/{id}")
-    String edit(@PathVariable UUID id, Model model) {
+    String edit(@PathVariable UUID id, @ModelAttribute("trial") FeeTrialForm tried, BindingResult errors, Model model) {
         ChannelFacts channel = channels.find(id).orElseThrow(() -> new NotFound("Channel " + id));
+        trial.fill(tried, id);
+        model.addAttribute("result", trial.result(tried, channel, errors));
+        model.addAttribute("id", id);
         return page(model, reader.form(channel), "/channels/" + id);
     }
 

@@ -22,6 +22,8 @@ class ChannelForm {
         public boolean aboveOnWhole;
         public String paymentPercent = "";
         public String paymentFixed = "";
+        public String perOffer = "";
+        public String perMonth = "";
 
         boolean isEmpty() {
             return validFrom.isBlank() && percent.isBlank() && fixed.isBlank() && !isFuller();
@@ -39,7 +41,9 @@ class ChannelForm {
                                     furtherAbove,
                                     furtherPercent,
                                     paymentPercent,
-                                    paymentFixed)
+                                    paymentFixed,
+                                    perOffer,
+                                    perMonth)
                             .anyMatch(text -> !text.isBlank());
         }
     }

@@ -7,11 +7,12 @@ import java.util.List;
  * How many days a piece was to be had: from the first day on offer to the day it was sold, withdrawn or today, days of a
  * pause left out. Something sold on its first day was on offer for no full day. docs/handbook/sales.md.
  */
-final class DaysOnOffer {
+public final class DaysOnOffer {
 
     private DaysOnOffer() {}
 
-    static long count(LocalDate from, LocalDate to, List<Offer.Pause> pauses) {
+    /** @param to the day it sold, was withdrawn, or today */
+    public static long count(LocalDate from, LocalDate to, List<Offer.Pause> pauses) {
         return from.datesUntil(to.isBefore(from) ? from : to)
                 .filter(day -> pauses.stream().noneMatch(pause -> covers(pause, day)))
                 .count();

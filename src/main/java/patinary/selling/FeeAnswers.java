@@ -43,6 +43,8 @@ class FeeAnswers {
         row.aboveOnWhole = Boolean.TRUE.equals(rule.aboveOnWhole());
         row.paymentPercent = plain(rule.paymentPercent());
         row.paymentFixed = plain(rule.paymentFixed());
+        row.perOffer = plain(rule.perOffer());
+        row.perMonth = plain(rule.perMonth());
         return row;
     }
 
@@ -80,7 +82,9 @@ class FeeAnswers {
                 percent(answers, at + "furtherPercent", row.furtherPercent),
                 row.aboveOnWhole ? Boolean.TRUE : null,
                 percent(answers, at + "paymentPercent", row.paymentPercent),
-                amount(answers, at + "paymentFixed", row.paymentFixed));
+                amount(answers, at + "paymentFixed", row.paymentFixed),
+                amount(answers, at + "perOffer", row.perOffer),
+                amount(answers, at + "perMonth", row.perMonth));
     }
 
     private static void check(String at, FeeRule rule, Answers answers) {

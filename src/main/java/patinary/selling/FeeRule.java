@@ -30,6 +30,8 @@ import patinary.money.Percent;
  * @param aboveOnWhole whether the percentages above hold for the whole base and not only for what is above
  * @param paymentPercent what the payment service keeps of all the buyer pays, tax and all; apart from least and most
  * @param paymentFixed what it keeps of each payment
+ * @param perOffer what the channel charges for putting something up, sold or not; not part of the fee of a sale
+ * @param perMonth what it charges for each month, as the rent of a booth; not part of the fee of a sale
  */
 @Embeddable
 public record FeeRule(
@@ -45,7 +47,42 @@ public record FeeRule(
         @Nullable Percent furtherPercent,
         @Nullable Boolean aboveOnWhole,
         @Nullable Percent paymentPercent,
-        @Column(name = "payment_fixed_minor") @Nullable Amount paymentFixed) {
+        @Column(name = "payment_fixed_minor") @Nullable Amount paymentFixed,
+        @Column(name = "offer_minor") @Nullable Amount perOffer,
+        @Column(name = "month_minor") @Nullable Amount perMonth) {
+
+    /** A rule of sales alone: nothing for an offer or a month. */
+    public FeeRule(
+            LocalDate validFrom,
+            Percent percent,
+            Amount fixed,
+            @Nullable FeeBase base,
+            @Nullable Amount least,
+            @Nullable Amount most,
+            @Nullable Amount above,
+            @Nullable Percent abovePercent,
+            @Nullable Amount furtherAbove,
+            @Nullable Percent furtherPercent,
+            @Nullable Boolean aboveOnWhole,
+            @Nullable Percent paymentPercent,
+            @Nullable Amount paymentFixed) {
+        this(
+                validFrom,
+                percent,
+                fixed,
+                base,
+                least,
+                most,
+                above,
+                abovePercent,
+                furtherAbove,
+                furtherPercent,
+                aboveOnWhole,
+                paymentPercent,
+                paymentFixed,
+                null,
+                null);
+    }
 
     /** A percentage of price and shipping, and a fixed amount. */
     public FeeRule(LocalDate validFrom, Percent percent, Amount fixed) {
@@ -101,7 +138,12 @@ public record FeeRule(
 
     /** Whether it is more than a percentage and a fixed amount. */
     public boolean isFuller() {
-        return base != null || least != null || most != null || above != null || hasPayment();
+        return base != null || least != null || most != null || above != null || hasPayment() || hasStanding();
+    }
+
+    /** Whether something is charged that no sale is asked for. */
+    public boolean hasStanding() {
+        return perOffer != null || perMonth != null;
     }
 
     public boolean hasPayment() {

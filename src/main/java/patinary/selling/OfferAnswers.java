@@ -33,11 +33,17 @@ class OfferAnswers {
         this.shop = shop;
     }
 
-    OfferForm blank(String codes) {
+    /** A new form with what is given already, for instance by the page of prices to ask. */
+    OfferForm blank(OfferForm given) {
         OfferForm form = new OfferForm();
         form.id = UUID.randomUUID().toString();
-        form.date = days.today();
-        form.codes = codes;
+        form.date = given.date.isEmpty() ? days.today() : given.date;
+        form.codes = given.codes;
+        form.weights = given.weights;
+        form.title = given.title;
+        form.price = given.price;
+        form.note = given.note;
+        form.channels.addAll(given.channels);
         return form;
     }
 

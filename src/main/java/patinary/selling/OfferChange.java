@@ -60,7 +60,7 @@ final class OfferChange {
         return Optional.of(with(offer, day, offer.prices(), offer.pauses()));
     }
 
-    private static Offer.Content with(
+    static Offer.Content with(
             Offer.Content offer, @Nullable LocalDate endedOn, List<Offer.Price> prices, List<Offer.Pause> pauses) {
         return new Offer.Content(
                 offer.date(), offer.note(), offer.title(), endedOn, offer.pieces(), offer.channels(), prices, pauses);

@@ -80,8 +80,10 @@ class OfferController {
     }
 
     @GetMapping("/new")
-    String blank(@RequestParam(defaultValue = "") String pieces, Model model) {
-        return page(model, reader.blank(pieces), "/offers/new");
+    String blank(
+            @RequestParam(defaultValue = "") String pieces, @ModelAttribute("given") OfferForm given, Model model) {
+        given.codes = given.codes.isEmpty() ? pieces : given.codes;
+        return page(model, reader.blank(given), "/offers/new");
     }
 
     @GetMapping("/{id}/edit")
@@ -101,6 +103,9 @@ class OfferController {
         if (act.equals("add")) {
             return added(model, form, "/offers/new");
         }
+        if (act.equals("ask")) {
+            return ask(form, null, redirect);
+        }
         Offer.Content content = reader.read(form, errors, null);
         UUID id = FormId.read(form.id);
         return store(errors, () -> documents.record(new Offer(id, content)))
@@ -119,6 +124,9 @@ class OfferController {
             RedirectAttributes redirect) {
         if (act.equals("add")) {
             return added(model, form, "/offers/" + id + "/edit");
+        }
+        if (act.equals("ask")) {
+            return ask(form, id, redirect);
         }
         Offer.Content before =
                 documents.read(Offer.class, id, Offer::content).orElseThrow(() -> new NotFound("Offer " + id));
@@ -153,6 +161,18 @@ class OfferController {
         form.codes = (form.codes + " " + form.add).strip();
         form.add = "";
         return page(model, form, action);
+    }
+
+    /** What was typed travels along in the address, and comes back with the price. */
+    private static String ask(OfferForm form, @Nullable UUID standing, RedirectAttributes redirect) {
+        redirect.addAttribute("codes", form.codes);
+        redirect.addAttribute("weights", form.weights);
+        redirect.addAttribute("title", form.title);
+        redirect.addAttribute("date", form.date);
+        redirect.addAttribute("note", form.note);
+        redirect.addAttribute("channels", String.join(",", form.channels));
+        redirect.addAttribute("offer", standing == null ? "" : standing.toString());
+        return "redirect:/asking";
     }
 
     private String page(Model model, OfferForm form, String action) {

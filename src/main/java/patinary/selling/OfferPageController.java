@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
@@ -54,9 +55,10 @@ class OfferPageController {
     }
 
     @GetMapping
-    String show(@PathVariable UUID id, Model model) {
+    String show(@PathVariable UUID id, @RequestParam(defaultValue = "") String price, Model model) {
         OfferStep form = new OfferStep();
         form.date = days.today();
+        form.price = price;
         return page(id, form, model);
     }
 

@@ -10,7 +10,7 @@ import patinary.money.Amount;
  * @param payment what the payment service keeps
  * @param outlay carriage, packing and all else that she pays for the sale
  */
-record Remains(Charged charged, Amount fee, Amount payment, Amount outlay) {
+public record Remains(Charged charged, Amount fee, Amount payment, Amount outlay) {
 
     /** Price and shipping less fees and outlay: without tax, and before what the piece itself cost. */
     public Amount net() {

@@ -15,7 +15,7 @@ import patinary.money.Percent;
  * @param shippingTaxed whether the shipping is taxed too
  * @param outlay what she pays for carriage, packing and all else that a sale takes
  */
-record Terms(@Nullable FeeRule rule, Amount shipping, Percent tax, boolean shippingTaxed, Amount outlay) {
+public record Terms(@Nullable FeeRule rule, Amount shipping, Percent tax, boolean shippingTaxed, Amount outlay) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
@@ -25,7 +25,7 @@ record Terms(@Nullable FeeRule rule, Amount shipping, Percent tax, boolean shipp
     }
 
     /** What remains of a price, before what the piece itself cost. */
-    Remains remains(Amount price) {
+    public Remains remains(Amount price) {
         Charged charged = at(price);
         Amount fee = rule == null ? Amount.ZERO : rule.fee(charged);
         Amount payment = rule == null ? Amount.ZERO : rule.payment(charged);

@@ -17,7 +17,7 @@ import patinary.money.Amount;
  * rounding decides, are tried one by one. With one stretch this is the closed form itself. Why "at every higher price":
  * where a percentage holds for the whole base, a higher price may leave less.
  */
-final class WhatToAsk {
+public final class WhatToAsk {
 
     /** Tax, fee and payment fee are rounded: each by no more than half, and a kink by less than one. */
     private static final BigDecimal ROUNDING = BigDecimal.valueOf(4);
@@ -36,7 +36,7 @@ final class WhatToAsk {
     }
 
     /** @return nothing where no price leaves as much, because what is kept grows as fast as the price */
-    static Optional<Amount> smallest(Terms terms, Amount target) {
+    public static Optional<Amount> smallest(Terms terms, Amount target) {
         return new WhatToAsk(terms, target).search();
     }
 

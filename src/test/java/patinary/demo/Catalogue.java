@@ -15,6 +15,9 @@ final class Catalogue {
     static final String QUAY = "Lantern Quay balance";
 
     static final String SITE = "Own web shop";
+    /** The rent of the stall each month, in cents. */
+    static final int RENT = 9000;
+
     static final String STALL = "Saturday stall";
     static final String MARKET = "Lantern Quay (invented marketplace)";
 
@@ -93,46 +96,54 @@ final class Catalogue {
     }
 
     private void channels() {
-        channel(SITE, WEB, false, "2.9", 30, "3.2", 30);
-        channel(STALL, CASH, false, "0", 0, "0", 0);
-        channel(MARKET, QUAY, true, "9", 20, "9.5", 25);
+        channel(SITE, WEB, false);
+        fee(SITE, State.FIRST, "2.9", 30, 0);
+        fee(SITE, Selling.FEES_RISE, "3.2", 30, 0);
+        usual(SITE, 650, 740);
+        channel(STALL, CASH, false);
+        fee(STALL, State.FIRST, "0", 0, RENT);
+        fee(STALL, Selling.FEES_RISE, "0", 0, RENT);
+        channel(MARKET, QUAY, true);
+        fee(MARKET, State.FIRST, "9", 20, 0);
+        fee(MARKET, Selling.FEES_RISE, "9.5", 25, 0);
+        usual(MARKET, 600, 740);
+        markDown(30, 10);
+        markDown(75, 20);
+        markDown(150, 35);
     }
 
-    private void channel(
-            String name, String place, boolean passes, String early, int earlyFixed, String late, int fixed) {
+    private void channel(String name, String place, boolean passes) {
         shop.rows.add("channel", shop.id(name), name, shop.id(place), passes);
+    }
+
+    private void fee(String name, java.time.LocalDate from, String percent, int fixed, int month) {
+        Object none = "";
         shop.rows.add(
                 "channel_fee",
                 shop.id(name),
-                State.FIRST,
-                early,
-                usd(earlyFixed),
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "");
-        shop.rows.add(
-                "channel_fee",
-                shop.id(name),
-                Selling.FEES_RISE,
-                late,
+                from,
+                percent,
                 usd(fixed),
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "");
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                month == 0 ? none : usd(month));
+    }
+
+    private void usual(String name, int shipping, int outlay) {
+        shop.rows.add("channel_usual", shop.id(name), usd(shipping), usd(outlay), 0, false);
+    }
+
+    private void markDown(int days, int percent) {
+        shop.rows.add("mark_down_step", days, percent);
     }
 
     private void supplies() {

@@ -16,7 +16,7 @@ final class Spending {
 
     void today() {
         if (shop.isFirstOfMonth()) {
-            expense("booth_rent", "Market hall (invented)", 9000);
+            settleTheRent(expense("booth_rent", "Market hall (invented)", Catalogue.RENT));
             expense("software", "Web host (invented)", 1400);
             if (shop.day.getMonthValue() % 3 == 1) {
                 expense("insurance", "Mutual cover (invented)", 6200);
@@ -55,10 +55,22 @@ final class Spending {
                 usd(shop.at(Catalogue.CASH)));
     }
 
-    private void expense(String category, String payee, long cents) {
-        shop.rows.add(
-                "expense", shop.document(shop.draws.id(), "", category, payee, shop.id(Catalogue.BANK), usd(cents)));
+    private UUID expense(String category, String payee, long cents) {
+        UUID id = shop.draws.id();
+        shop.rows.add("expense", shop.document(id, "", category, payee, shop.id(Catalogue.BANK), usd(cents)));
         shop.pay(Catalogue.BANK, -cents);
+        return id;
+    }
+
+    /** The month's rent of the stall is settled by this expense. Draws no chance. */
+    private void settleTheRent(UUID expense) {
+        shop.rows.add(
+                "channel_charge",
+                UUID.nameUUIDFromBytes(("rent of " + shop.day).getBytes(StandardCharsets.UTF_8)),
+                shop.id(Catalogue.STALL),
+                "",
+                shop.day.withDayOfMonth(1),
+                expense);
     }
 
     private void income(String category, String payer, long cents) {
