@@ -14,15 +14,21 @@ public record NamedMeasure(String name, Quantity quantity) {
     /** @throws IllegalArgumentException where the name is blank, starts with a digit or is a unit; or the quantity is not above zero */
     public NamedMeasure {
         name = NumberText.plain(name);
-        if (name.isEmpty() || Character.isDigit(name.charAt(0))) {
-            throw new IllegalArgumentException("A measure needs a name that starts with a letter: " + name);
-        }
-        if (UnitWords.find(name).isPresent()) {
-            throw new IllegalArgumentException("Already the name of a unit: " + name);
+        if (!isName(name)) {
+            throw new IllegalArgumentException(
+                    "A measure needs a name that starts with a letter and is no unit: " + name);
         }
         if (quantity.value().signum() <= 0) {
             throw new IllegalArgumentException("A measure is more than nothing: " + quantity);
         }
+    }
+
+    /** Whether an amount may be called so: a word that starts with a letter and is no unit. */
+    public static boolean isName(String typed) {
+        String name = NumberText.plain(typed);
+        return !name.isEmpty()
+                && !Character.isDigit(name.charAt(0))
+                && UnitWords.find(name).isEmpty();
     }
 
     /** Whether a typed word means this measure: same letters in any case, with or without a plural s. */

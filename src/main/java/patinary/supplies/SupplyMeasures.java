@@ -42,6 +42,9 @@ public final class SupplyMeasures {
 
     public static List<NamedMeasure> of(Supply.Facts supply) {
         return named(supply).stream()
+                // An older archive could bring in a pack called "500 ml", which needs no name: it can be typed as it
+                // is.
+                .filter(named -> NamedMeasure.isName(named.name()))
                 .map(named -> new NamedMeasure(named.name(), Quantity.ofBase(named.quantity(), supply.dimension())))
                 .toList();
     }

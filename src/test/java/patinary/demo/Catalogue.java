@@ -214,11 +214,7 @@ final class Catalogue {
             boolean liquid = dimension.equals("VOLUME") && good.handy();
             shop.rows.add(
                     "supply", id, line, good.name(), dimension, retail, low, liquid ? 85 : "", liquid ? "1.25" : "");
-            shop.rows.add(
-                    "supply_pack",
-                    id,
-                    good.content() + " " + (good.unit().isEmpty() ? "pieces" : good.unit()),
-                    good.content());
+            shop.rows.add("supply_pack", id, container(good.unit()), good.content());
             if (good.handy()) {
                 shop.rows.add("supply_measure", id, good.unit().equals("g") ? "dab" : "brush load", 4);
                 if (good.unit().equals("g") && !shop.rows.all().containsKey("supply_measure_change")) {
@@ -228,5 +224,16 @@ final class Catalogue {
             shop.supplies.add(new State.Supply(
                     id, good.name(), good.unit(), good.content(), good.price(), good.retail(), good.handy()));
         }
+    }
+
+    /** What things measured so are bought in. */
+    private static String container(String unit) {
+        return switch (unit) {
+            case "ml" -> "jar";
+            case "g" -> "bag";
+            case "cm" -> "roll";
+            case "cm2" -> "large sheet";
+            default -> "box";
+        };
     }
 }

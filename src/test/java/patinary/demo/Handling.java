@@ -57,7 +57,7 @@ final class Handling {
         }
         UUID id = shop.id(name);
         shop.rows.add("supply", id, shop.id(LINE), name, "VOLUME", "", "", "", "");
-        shop.rows.add("supply_pack", id, content + " ml", content);
+        shop.rows.add("supply_pack", id, "jar", content);
         shop.supplies.add(new State.Supply(id, name, "ml", content, price, false, false));
         return id;
     }

@@ -39,7 +39,10 @@ class ShopArchiveIT {
                     "name,currency,minor_digits,costing_method,hourly_rate,tax_table,first_day,time_zone",
                     "Invented Attic,EUR,2,AVERAGE,12.00,plain,2025-01-01,Europe/Paris")
             .with("money_place.csv", "id,name,kind", A + ",'=cash,CASH")
-            .with("piece.csv", "id,code,title,kind_id,style_id,material,area_cm2,place,note", B + ",P-1,Box,,,,,,")
+            .with(
+                    "piece.csv",
+                    "id,code,title,kind_id,style_id,material,area_cm2,place,note,planned_finish_id,shape,shape_measures",
+                    B + ",P-1,Box,,,,,,,,,")
             .with(
                     "opening.csv",
                     "id,date,note,recorded_at,odometer,last_closing",

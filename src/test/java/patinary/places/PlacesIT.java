@@ -56,7 +56,7 @@ class PlacesIT {
                     .andExpect(content().string(containsString("/photos/new?of=" + tray)))
                     .andExpect(content().string(not(containsString("??"))));
         }
-        page("/p/P0002").andExpect(content().string(containsString("/offers/new?piece=" + jug)));
+        page("/p/P0002").andExpect(content().string(containsString("/offers/new?pieces=P0002")));
     }
 
     @Test
