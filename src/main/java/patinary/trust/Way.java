@@ -12,7 +12,7 @@ import patinary.web.Host;
 class Way {
 
     /** The pages that are made to be used without reception, on the phone. */
-    private static final Set<String> PHONE = Set.of("/buy", "/stall", "/bench/now", "/waiting");
+    private static final Set<String> PHONE = Set.of("/buy", "/stall", "/bench/now", "/count", "/waiting");
 
     /** Whether the page came unencrypted from another machine. */
     public boolean isPlain() {

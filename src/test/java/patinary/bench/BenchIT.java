@@ -212,8 +212,10 @@ class BenchIT {
                 .andExpect(content().string(containsString("Wiped only")));
         read("/bench/new?piece=" + bench.crate + "&supply=" + bench.paint)
                 .andExpect(content().string(containsString("failed before: 1 of 2")));
+        // Another supply of the same line is warned of too; no supply, or another surface, is not.
         read("/bench/new?piece=" + bench.crate + "&supply=" + bench.oil)
-                .andExpect(content().string(not(containsString("failed before"))));
+                .andExpect(content().string(containsString("failed before: 1 of 2")));
+        read("/bench/new?piece=" + bench.crate).andExpect(content().string(not(containsString("failed before"))));
         read("/bench/now").andExpect(content().string(containsString("tin: failed 1 of 2")));
         read("/phone/lists").andExpect(content().string(containsString("bench-failed")));
     }

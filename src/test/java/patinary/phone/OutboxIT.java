@@ -373,7 +373,7 @@ class OutboxIT {
                   .then(all => all.flat().map(request => new URL(request.url).pathname)))""");
         assertThat(copies)
                 .contains("/waiting")
-                .allMatch(path -> path.matches("/(waiting|buy|stall|bench/now|css/.*|js/.*|img/.*)"));
+                .allMatch(path -> path.matches("/(waiting|buy|stall|bench/now|count|css/.*|js/.*|img/.*)"));
     }
 
     private Page ready(Browser.Visit visit) {

@@ -64,11 +64,24 @@ final class SecondBooks implements AutoCloseable {
         }
         script("30-lots");
         walkCounted();
+        refuseLatePots();
         script("40-pieces");
         script("50-supplies");
         script("60-sales");
         script("70-money");
         script("80-figures");
+    }
+
+    private void refuseLatePots() throws SQLException {
+        long late = number("""
+                select count(*)
+                from outflow o
+                join doc d on d.ord = o.drain_ord
+                join bench_use_pot u on u.bench_entry_id = d.id and cast(u.line as int) = o.drain_line
+                where o.ord <> o.drain_ord or o.supply in (select supply from counted)""");
+        if (late > 0) {
+            throw new IllegalStateException("Cost reached a kept pot after it was mixed; this road does not follow it");
+        }
     }
 
     /** Counted supplies, one after the other, each through all that happened to it. */

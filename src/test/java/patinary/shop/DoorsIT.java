@@ -45,7 +45,7 @@ class DoorsIT {
 
     /** Shells without anything of the shop; what is sent to the same address needs a sign-in. */
     private static final Set<String> OPEN_TO_READ =
-            Set.of("/buy", "/stall", "/bench/now", "/waiting", "/phone/token", "/sw.js");
+            Set.of("/buy", "/stall", "/bench/now", "/count", "/waiting", "/phone/token", "/sw.js");
 
     @Autowired
     private MockMvc mvc;

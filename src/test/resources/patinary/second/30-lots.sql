@@ -115,6 +115,34 @@ insert into outflow
 select ord, drain_ord, drain_line, supply, place, amount
 from match where place = 'BENCH' and (supply, place) not in (select supply, place from counted);
 
+-- What was kept of a pot is a lot too: its quantity, and its share of what the uses that went into it cost. Only for pots
+-- whose ingredients had their cost when they were mixed; others this road does not follow and says so.
+create table part_of_use as
+select bench_entry_id, line, piece_id as part, weight from bench_use_piece
+union all
+select bench_entry_id, line, supply_id, weight from bench_use_pot;
+
+delete from to_share;
+insert into to_share
+select o.drain_ord || '/' || o.drain_line, p.part, sum(o.amount), cast(p.weight as numeric(30, 14))
+from outflow o
+join doc d on d.ord = o.drain_ord
+join part_of_use p on p.bench_entry_id = d.id and cast(p.line as int) = o.drain_line
+where d.kind = 'bench_entry'
+  and exists (select 1 from bench_use_pot u where u.bench_entry_id = d.id and cast(u.line as int) = o.drain_line)
+group by o.drain_ord, o.drain_line, p.part, p.weight;
+
+insert into lot
+select d.ord, 1, b.kept_as, 'BENCH', cast(b.rest as numeric(30, 14)),
+       coalesce((select sum(s.amount) from shared s where s.part = b.kept_as), 0)
+from bench_pot b
+join doc d on d.id = b.bench_entry_id
+where b.kept_as is not null;
+
+insert into outflow
+select ord, drain_ord, drain_line, supply, place, amount
+from match where place = 'BENCH' and supply in (select kept_as from bench_pot);
+
 -- What counts do beyond the uses: positive leaves to write-offs, negative was found.
 create table count_result (
     ord bigint not null,

@@ -8,16 +8,17 @@ from (select o.ord, o.drain_ord, o.drain_line, o.supply, sum(o.amount) as amount
 
 delete from to_share;
 insert into to_share
-select u.drain_ord || '/' || u.drain_line || '/' || u.ord, p.piece_id, u.amount, cast(p.weight as numeric(30, 14))
+select u.drain_ord || '/' || u.drain_line || '/' || u.ord, p.part, u.amount, cast(p.weight as numeric(30, 14))
 from use_so_far u
 join doc d on d.ord = u.drain_ord
-join bench_use_piece p on p.bench_entry_id = d.id and cast(p.line as int) = u.drain_line;
+join part_of_use p on p.bench_entry_id = d.id and cast(p.line as int) = u.drain_line;
 
 insert into piece_cost
 select ord, piece,
        amount - coalesce(lag(amount) over (partition by drain_ord, drain_line, piece order by ord), 0), supply
 from (select u.ord, u.drain_ord, u.drain_line, u.supply, s.part as piece, s.amount
-      from use_so_far u join shared s on s.grp = u.drain_ord || '/' || u.drain_line || '/' || u.ord);
+      from use_so_far u join shared s on s.grp = u.drain_ord || '/' || u.drain_line || '/' || u.ord
+      where s.part not in (select supply_id from bench_use_pot));
 
 -- A use on no piece is waste.
 insert into entry (doc, account, category, supply, amount)
@@ -26,7 +27,7 @@ from outflow o
 join doc u on u.ord = o.drain_ord
 join doc d on d.ord = o.ord
 where u.kind = 'bench_entry'
-  and not exists (select 1 from bench_use_piece p
+  and not exists (select 1 from part_of_use p
                   where p.bench_entry_id = u.id and cast(p.line as int) = o.drain_line);
 
 -- Pieces that became part of another: what reaches them later goes on to it.
