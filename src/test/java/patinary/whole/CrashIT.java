@@ -19,12 +19,12 @@ import patinary.testing.Visitor;
 
 /**
  * An acknowledged receipt survives the death of the program: the packaged jar takes a form, answers, is killed at once with
- * SIGKILL, starts again, and the receipt is there with its postings, every time, and the sign-in survives too. Five times, or
+ * SIGKILL, starts again, and the receipt is there with its postings, every time, and the sign-in survives too. Three times, or
  * as often as {@code -Dpatinary.kills=200} says.
  */
 class CrashIT {
 
-    private static final int KILLS = Integer.getInteger("patinary.kills", 5);
+    private static final int KILLS = Integer.getInteger("patinary.kills", 3);
 
     @TempDir(cleanup = org.junit.jupiter.api.io.CleanupMode.ON_SUCCESS)
     private Path folder;
