@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.LoadState;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.CookieManager;
@@ -148,6 +149,7 @@ class HttpsIT {
             // Its own script registers it; without trust in the certificate the browser would refuse.
             assertThat(page.evaluate("navigator.serviceWorker.ready.then(worker => worker.scope)"))
                     .isEqualTo("https://" + NAME + ":" + securePort + "/");
+            settle(page);
         }
         visit.open("/trust");
         visit.look("trust-secure");
@@ -160,6 +162,12 @@ class HttpsIT {
         page.fill("#password", DemoData.PASSWORD);
         page.click("main button[type=submit]");
         page.waitForURL(start + "/");
+        settle(page);
+    }
+
+    /** A page that is left while its worker takes it over for the first time may be left nowhere: the browser gives up the way. */
+    private static void settle(Page page) {
+        page.waitForLoadState(LoadState.NETWORKIDLE);
     }
 
     /** What a browser has against installing the page, but that a test's window keeps nothing. */
