@@ -19,18 +19,10 @@ class WaitingNeeds {
         this.jdbc = jdbc;
     }
 
-    /** Nothing in a program that keeps no finishes, whose database has no view of needs. */
     Map<UUID, BuyRow.Need> all() {
-        boolean keepsFinishes =
-                jdbc.sql("select count(*) from information_schema.tables where lower(table_name) = 'piece_need'")
-                                .query(Long.class)
-                                .single()
-                        > 0;
-        return keepsFinishes
-                ? jdbc.sql("""
+        return jdbc.sql("""
                         select supply_id, sum(quantity) as quantity, count(distinct piece_id) as pieces
                         from piece_need group by supply_id""").query(BuyRow.Need.class).stream()
-                        .collect(Collectors.toMap(BuyRow.Need::supplyId, Function.identity()))
-                : Map.of();
+                .collect(Collectors.toMap(BuyRow.Need::supplyId, Function.identity()));
     }
 }

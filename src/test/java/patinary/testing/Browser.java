@@ -30,7 +30,7 @@ import org.springframework.test.context.junit.jupiter.SpringExtension;
  */
 public final class Browser implements BeforeEachCallback, AfterEachCallback, ParameterResolver {
 
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    private static final Path CHROMIUM = Path.of(System.getProperty("patinary.browser.path", "/usr/bin/chromium"));
     private static final Path SHELL = Path.of("/usr/bin/chromium-headless-shell");
     private static final Path LIGHT = Path.of(
             System.getProperty("patinary.browser.path", (Files.isExecutable(SHELL) ? SHELL : CHROMIUM).toString()));
