@@ -135,17 +135,10 @@ public class Books {
     private void store(Replay.Result result) {
         Map<UUID, List<Posting>> stored = postings.all();
         Map<UUID, List<Posting>> derived = PostingStore.grouped(result.postings());
-        List<UUID> stale = stored.entrySet().stream()
-                .filter(entry -> !entry.getValue().equals(derived.get(entry.getKey())))
-                .map(Map.Entry::getKey)
-                .toList();
-        List<List<Posting>> fresh = derived.entrySet().stream()
-                .filter(entry -> !entry.getValue().equals(stored.get(entry.getKey())))
-                .map(Map.Entry::getValue)
-                .toList();
-        refuseRewritten(stored, stale, fresh);
-        postings.delete(stale);
-        postings.insert(fresh);
+        PostingChange change = PostingChange.between(stored, derived);
+        refuseRewritten(stored, change);
+        postings.delete(change.stale());
+        postings.insert(change.fresh());
         if (!result.uncosted().isEmpty() || !postings.uncosted().isEmpty()) {
             postings.replaceUncosted(result.uncosted());
         }
@@ -155,13 +148,13 @@ public class Books {
      * Whatever the reason, for instance another costing method: no posting of a sealed year is ever rewritten. Only a shop
      * that was just brought in, which has no postings yet, gets those of its sealed years.
      */
-    private void refuseRewritten(Map<UUID, List<Posting>> stored, List<UUID> stale, List<List<Posting>> fresh) {
+    private void refuseRewritten(Map<UUID, List<Posting>> stored, PostingChange change) {
         if (stored.isEmpty()) {
             return;
         }
         Stream<Posting> touched = Stream.concat(
-                stale.stream().map(stored::get).flatMap(List::stream),
-                fresh.stream().flatMap(List::stream));
+                change.stale().stream().map(stored::get).flatMap(List::stream),
+                change.fresh().stream().flatMap(List::stream));
         LocalDate last = documents.sealedUpTo().orElse(LocalDate.MIN);
         List<Problem> problems = touched.map(Posting::document)
                 .distinct()
@@ -211,7 +204,6 @@ public class Books {
         }
     }
 
-    /** Two changes never derive at the same time: the second waits here until the first is stored. */
     /**
      * Takes the books for the rest of this transaction, so that what else is done in it comes one after another too: new
      * codes of pieces, for instance, which two phones would otherwise draw at the same moment.
@@ -220,6 +212,7 @@ public class Books {
         lock();
     }
 
+    /** Two changes never derive at the same time: the second waits here until the first is stored. */
     private void lock() {
         int locked = jdbc.update("update books set changes = changes + 1 where id = 1");
         if (!Objects.equals(locked, 1)) {

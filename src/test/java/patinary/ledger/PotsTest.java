@@ -88,6 +88,20 @@ class PotsTest {
         assertThat(cost(told, POT)).isZero();
     }
 
+    /** A third of the pot went on the tray, the rest dried up; its 4.00 come in two parts and are shared as if at once. */
+    @Test
+    void whatDriedUpBearsNoPartTwice() {
+        story.document(2, DocumentKind.BENCH_ENTRY, mix("60", false, share(BOWL, "60"), pot(POT, "30")), mixed("30"));
+        story.document(3, DocumentKind.BENCH_ENTRY, use(POT, "10", TRAY));
+        story.document(4, DocumentKind.COUNT, new Move.Counted(POT, StockPlace.BENCH, quantity("0")));
+        story.bought(5, "30", 300);
+        story.bought(6, "30", 900);
+        Story.Told told = story.told();
+        assertThat(told.on(Account.PIECES, TRAY)).isEqualTo(133);
+        assertThat(told.on(Account.WRITE_OFFS)).isEqualTo(267);
+        assertThat(told.on(Account.PIECES, BOWL)).isEqualTo(800);
+    }
+
     /** A pot poured into another hands its late cost on through both. */
     @Test
     void aPotMayBePouredIntoAnother() {

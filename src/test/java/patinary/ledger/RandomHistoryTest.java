@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -47,12 +49,52 @@ class RandomHistoryTest {
         happens(results, "counts of ingredients reach them too", ofPot(DocumentKind.COUNT, Account.PIECES));
     }
 
+    @Test
+    void everyKindOfThingIsDrawn() {
+        List<RandomHistory> histories = LongStream.range(0, SEEDS)
+                .mapToObj(seed -> RandomHistory.of(seed, SIZE))
+                .toList();
+        drawn(histories, "cuts out of sheets", RandomHistory::drewCut);
+        drawn(histories, "containers that changed their size", RandomHistory::drewBothSizes);
+        drawn(histories, "pots", history -> moves(history).anyMatch(RandomHistoryTest::isOnSeveral));
+        drawn(histories, "kept pots", history -> moves(history).anyMatch(move -> move instanceof Move.Mixed));
+        drawn(
+                histories,
+                "waste at a count",
+                history -> moves(history).anyMatch(move -> move instanceof Move.Counted counted && counted.waste()));
+        drawn(
+                histories,
+                "waste of a day",
+                history -> moves(history)
+                        .anyMatch(move -> move instanceof Move.SupplyOut out
+                                && out.to() instanceof Move.Destination.To to
+                                && to.account() == Account.WRITE_OFFS));
+        drawn(
+                histories,
+                "counts of money",
+                history -> moves(history).anyMatch(move -> move instanceof Move.MoneyCounted));
+    }
+
+    private static boolean isOnSeveral(Move move) {
+        return move instanceof Move.SupplyOut out
+                && out.to() instanceof Move.Destination.Pieces on
+                && on.shares().size() > 1;
+    }
+
+    private static Stream<Move> moves(RandomHistory history) {
+        return history.documents().stream().flatMap(document -> document.moves().stream());
+    }
+
+    private static void drawn(List<RandomHistory> histories, String what, Predicate<RandomHistory> predicate) {
+        assertThat(histories.stream().filter(predicate).count()).as(what).isGreaterThan(SEEDS / 2);
+    }
+
     private static Predicate<Replay.Result> ofPot(DocumentKind kind, Account account) {
         return result -> result.postings().stream()
                 .anyMatch(posting -> posting.document().kind() == kind
                         && posting.account() == account
                         && posting.tags().supply() != null
-                        && RandomHistory.POTS.contains(posting.tags().supply()));
+                        && RandomBench.POTS.contains(posting.tags().supply()));
     }
 
     private static void happens(List<Replay.Result> results, String what, Predicate<Replay.Result> predicate) {

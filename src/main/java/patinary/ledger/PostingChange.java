@@ -1,0 +1,26 @@
+package patinary.ledger;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/**
+ * What must be written so that stored postings are the derived ones: nothing where a document's postings are the same.
+ *
+ * @param stale documents whose stored postings go
+ * @param fresh postings that come, by document
+ */
+record PostingChange(List<UUID> stale, List<List<Posting>> fresh) {
+
+    static PostingChange between(Map<UUID, List<Posting>> stored, Map<UUID, List<Posting>> derived) {
+        return new PostingChange(
+                stored.entrySet().stream()
+                        .filter(entry -> !entry.getValue().equals(derived.get(entry.getKey())))
+                        .map(Map.Entry::getKey)
+                        .toList(),
+                derived.entrySet().stream()
+                        .filter(entry -> !entry.getValue().equals(stored.get(entry.getKey())))
+                        .map(Map.Entry::getValue)
+                        .toList());
+    }
+}
