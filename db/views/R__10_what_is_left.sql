@@ -12,7 +12,7 @@ select moved.supply_id,
        moved.cost_minor,
        coalesce((select sum(u.quantity)
                  from uncosted_use u
-                 where u.supply_id = moved.supply_id and u.place = moved.place), 0) as uncosted_quantity
+                 where u.supply_id = moved.supply_id and u.place = moved.place and not u.through_pot), 0) as uncosted_quantity
 from (select p.supply_id,
              p.account as place,
              sum(p.quantity) as quantity,

@@ -64,4 +64,5 @@ select 'uncosted', '/supplies/' || cast(su.id as varchar(36)), '', su.name, min(
 from uncosted_use u
 join supply su on su.id = u.supply_id
 join document d on d.id = u.document_id
+where not u.through_pot
 group by su.id, su.name, su.dimension;

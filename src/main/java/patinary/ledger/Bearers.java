@@ -27,6 +27,10 @@ final class Bearers {
         uses.add(use);
     }
 
+    List<Use> uses() {
+        return uses;
+    }
+
     void lose(Stock.Taken taken) {
         lost = lost.add(taken.quantity());
         lostCost = lostCost.plus(taken.cost());

@@ -96,6 +96,6 @@ public class Check {
 
     private static String text(Replay.Uncosted use) {
         return use.document().id() + " " + use.supply() + " " + use.place() + " "
-                + use.quantity().stripTrailingZeros().toPlainString();
+                + use.quantity().stripTrailingZeros().toPlainString() + (use.throughPot() ? " through its pot" : "");
     }
 }

@@ -70,7 +70,8 @@ class PostingStore {
                         reference(row),
                         row.getObject("supply_id", UUID.class),
                         StockPlace.valueOf(row.getString("place")),
-                        row.getBigDecimal("quantity")));
+                        row.getBigDecimal("quantity"),
+                        row.getBoolean("through_pot")));
     }
 
     void replaceUncosted(List<Replay.Uncosted> uses) {
@@ -78,12 +79,13 @@ class PostingStore {
         int line = 0;
         for (Replay.Uncosted use : uses) {
             jdbc.update(
-                    "insert into uncosted_use (document_id, line, supply_id, place, quantity) values (?, ?, ?, ?, ?)",
+                    "insert into uncosted_use (document_id, line, supply_id, place, quantity, through_pot) values (?, ?, ?, ?, ?, ?)",
                     use.document().id(),
                     line++,
                     use.supply(),
                     use.place().name(),
-                    use.quantity());
+                    use.quantity(),
+                    use.throughPot());
         }
     }
 

@@ -31,8 +31,13 @@ public final class Replay {
             List<StockLeft> stock,
             Map<UUID, Amount> pieces) {}
 
-    /** A quantity, in the supply's base unit, that was used before it was bought. */
-    public record Uncosted(DocumentRef document, UUID supply, StockPlace place, BigDecimal quantity) {}
+    /**
+     * A quantity, in the supply's base unit, whose cost is not known yet, or not all of it.
+     *
+     * @param throughPot whether the supply is a kept pot that is there, and something in it was used before it was bought
+     */
+    public record Uncosted(
+            DocumentRef document, UUID supply, StockPlace place, BigDecimal quantity, boolean throughPot) {}
 
     /** What is left: the quantity is below zero where more was used than bought. */
     public record StockLeft(UUID supply, StockPlace place, BigDecimal quantity, Amount cost) {}

@@ -115,6 +115,11 @@ final class SupplyBook {
         return waiting;
     }
 
+    /** Every use of what is here, whether it waits or not. */
+    List<Use> uses() {
+        return bearers.uses();
+    }
+
     private void usedMore(BigDecimal quantity, boolean waste) {
         Stock.Taken taken = stock.take(quantity);
         BigDecimal used = estimatedSinceCount();

@@ -1,11 +1,16 @@
 package patinary.ledger;
 
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import patinary.ledger.Move.Destination;
 import patinary.money.Amount;
 
@@ -106,11 +111,35 @@ final class SupplyBooks {
                 .toList();
     }
 
+    /** What waits itself, then what was made with a pot in which something waits. */
     List<Replay.Uncosted> uncosted() {
-        return books.values().stream()
-                .flatMap(book -> book.waiting().stream())
-                .map(use -> new Replay.Uncosted(
-                        use.document(), use.move().supply(), use.move().place(), use.waiting()))
+        List<Use> waiting =
+                books.values().stream().flatMap(book -> book.waiting().stream()).toList();
+        return Stream.concat(
+                        waiting.stream().map(use -> uncosted(use, use.waiting(), false)),
+                        throughPots(waiting).stream().map(use -> uncosted(use, use.costed(), true)))
                 .toList();
+    }
+
+    /** Follows what has no cost into the pots that it was mixed into, and on into what these were used for. */
+    private Set<Use> throughPots(List<Use> waiting) {
+        Set<Use> result = new LinkedHashSet<>();
+        Deque<Use> open = new ArrayDeque<>(waiting);
+        while (!open.isEmpty()) {
+            if (open.pop().move().to() instanceof Destination.Mix mix) {
+                mix.pots().stream()
+                        .filter(share -> share.weight().signum() > 0)
+                        .flatMap(share -> at(share.pot(), StockPlace.BENCH).uses().stream())
+                        .filter(use -> use.costed().signum() > 0)
+                        .filter(result::add)
+                        .forEach(open::push);
+            }
+        }
+        return result;
+    }
+
+    private static Replay.Uncosted uncosted(Use use, BigDecimal quantity, boolean throughPot) {
+        return new Replay.Uncosted(
+                use.document(), use.move().supply(), use.move().place(), quantity, throughPot);
     }
 }

@@ -37,6 +37,11 @@ final class Use {
         return waiting;
     }
 
+    /** How much of it came out of stock. */
+    BigDecimal costed() {
+        return costed;
+    }
+
     BigDecimal quantity() {
         return costed.add(waiting);
     }

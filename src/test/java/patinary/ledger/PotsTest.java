@@ -63,6 +63,27 @@ class PotsTest {
         assertThat(told.on(5, Account.PIECES)).isEqualTo(467);
     }
 
+    /** Tray, and vase through a second pot, wait with the powder; the oil in the second pot is bought and waits for nothing. */
+    @Test
+    void whatIsMadeOfAPotWaitsWithItsPowder() {
+        story.document(2, DocumentKind.BENCH_ENTRY, mix("60", false, share(BOWL, "60"), pot(POT, "30")), mixed("30"));
+        UUID tray = story.document(3, DocumentKind.BENCH_ENTRY, use(POT, "10", TRAY));
+        UUID again = story.document(
+                4,
+                DocumentKind.BENCH_ENTRY,
+                new Move.SupplyOut(
+                        POT, StockPlace.BENCH, quantity("5"), false, into(new PotShare(SECOND, quantity("5")))),
+                new Move.Mixed(SECOND, quantity("5")));
+        UUID vase = story.document(5, DocumentKind.BENCH_ENTRY, use(SECOND, "2", VASE));
+        story.bought(6, "40", 400);
+        assertThat(story.told().result().uncosted().stream().filter(Replay.Uncosted::throughPot))
+                .extracting(waits -> waits.document().id())
+                .containsExactlyInAnyOrder(tray, again, vase);
+        assertThat(story.told().result().uncosted()).hasSize(4);
+        story.bought(7, "20", 200);
+        assertThat(story.told().result().uncosted()).isEmpty();
+    }
+
     /** A count finds 20 g less than the books: all of it was used for the pot, so 2.00 more are shared 2 to 1. */
     @Test
     void aCountOfAnIngredientReachesThePot() {

@@ -82,7 +82,8 @@ class UsesTest {
                         new DocumentRef(use, DocumentKind.BENCH_ENTRY, Story.day(2)),
                         PAINT,
                         StockPlace.BENCH,
-                        quantity("4")));
+                        quantity("4"),
+                        false));
         var receipt = story.bought(5, "10", 1_000);
         Told told = story.told();
         assertThat(told.on(2, Account.PIECES)).isZero();
