@@ -17,7 +17,8 @@ class KnownGoods {
 
     private static final String FOR_SALE = """
             (s.retail_price_minor is not null or s.id in (
-                select sl.supply_id from stock_left sl where sl.place = 'SHELF' and sl.quantity > 0))""";
+                select sl.supply_id from stock_left sl where sl.place = 'SHELF' and sl.quantity > 0))
+            and not exists (select 1 from bench_pot p where p.kept_as = s.id)""";
 
     private final JdbcClient jdbc;
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -11,6 +12,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.measure.Unit;
+import patinary.supplies.PotsPutAside;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyMeasures;
@@ -35,15 +37,17 @@ class SupplyReader {
     record Bought(UUID supplyId, String name, BigDecimal content) {}
 
     private final Supplies supplies;
+    private final PotsPutAside pots;
 
-    SupplyReader(Supplies supplies) {
+    SupplyReader(Supplies supplies, PotsPutAside pots) {
         this.supplies = supplies;
+        this.pots = pots;
     }
 
     /** Each supply's packs, and the supply itself for another content. */
     List<Choice> choices() {
         List<Choice> choices = new ArrayList<>();
-        for (Supply supply : supplies.findAllByOrderByName()) {
+        for (Supply supply : toBuy()) {
             String name = supply.facts().name();
             supply.facts()
                     .packs()
@@ -56,9 +60,17 @@ class SupplyReader {
 
     /** Each supply once. */
     List<Choice> plainChoices() {
-        return supplies.findAllByOrderByName().stream()
+        return toBuy().stream()
                 .map(supply ->
                         Choice.named(supply.id().toString(), supply.facts().name()))
+                .toList();
+    }
+
+    /** Without the pots that were mixed and put aside. */
+    private List<Supply> toBuy() {
+        Set<UUID> kept = pots.ids();
+        return supplies.findAllByOrderByName().stream()
+                .filter(supply -> !kept.contains(supply.id()))
                 .toList();
     }
 
@@ -104,6 +116,9 @@ class SupplyReader {
         if (supply.isEmpty()) {
             answers.wrong(at + "supply", "buying.error.supply");
             return Optional.empty();
+        }
+        if (pots.ids().contains(supply.get().id())) {
+            answers.wrong(at + "supply", "buying.error.supply-mixed");
         }
         Supply.Facts facts = supply.get().facts();
         Optional<BigDecimal> content = form.content.isBlank()

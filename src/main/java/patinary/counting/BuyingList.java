@@ -43,7 +43,7 @@ class BuyingList {
         this.needs = needs;
     }
 
-    /** All supplies that ever came in, went out or are needed; what lasts shortest first, then what cannot be told. */
+    /** All supplies that can be bought and ever came in, went out or are needed; what lasts shortest first, then what cannot be told. */
     List<BuyRow> rows(LocalDate today) {
         Map<UUID, List<Spans.Count>> counted = counts.counts();
         Map<UUID, List<Spans.Taken>> taken = counts.taken();
@@ -51,7 +51,7 @@ class BuyingList {
         Map<UUID, List<Pace.Sold>> sold = facts.sold(today.minusWeeks(Pace.WEEKS));
         Map<UUID, BuyRow.Bought> bought = facts.bought();
         Map<UUID, BuyRow.Need> need = needs.all();
-        return catalog.all().stream()
+        return catalog.toBuy().stream()
                 .filter(supply -> standing.containsKey(supply.id())
                         || need.containsKey(supply.id())
                         || supply.facts().low() != null)

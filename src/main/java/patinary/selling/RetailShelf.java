@@ -34,9 +34,10 @@ class RetailShelf {
                         select s.id, l.name || ', ' || s.name as name
                         from supply s
                         join supply_line l on l.id = s.supply_line_id
-                        where s.retail_price_minor is not null or exists (
+                        where (s.retail_price_minor is not null or exists (
                             select 1 from stock_left sl
-                            where sl.supply_id = s.id and sl.place = 'SHELF' and sl.quantity > 0)
+                            where sl.supply_id = s.id and sl.place = 'SHELF' and sl.quantity > 0))
+                          and not exists (select 1 from bench_pot p where p.kept_as = s.id)
                         order by 2""").query(Offered.class).list().stream()
                 .map(row -> Choice.named(row.id().toString(), row.name()))
                 .toList();

@@ -99,7 +99,9 @@ class RetailList {
             left join (select sp.supply_id, sp.name, sp.quantity,
                               row_number() over (partition by sp.supply_id order by sp.quantity, sp.name) as nth
                        from supply_pack sp) k on k.supply_id = s.id and k.nth = 1
-            where s.retail_price_minor is not null or m.quantity <> 0 or m.cost_minor <> 0 or m.sold_quantity <> 0
+            where (s.retail_price_minor is not null
+                   and not exists (select 1 from bench_pot p where p.kept_as = s.id))
+                or m.quantity <> 0 or m.cost_minor <> 0 or m.sold_quantity <> 0
             order by lower(l.name), lower(s.name), s.id""";
 
     private final JdbcClient jdbc;

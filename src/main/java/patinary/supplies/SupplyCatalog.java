@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -40,11 +41,13 @@ public class SupplyCatalog {
     private final Supplies supplies;
     private final SupplyLines lines;
     private final MeasureChanges changes;
+    private final PotsPutAside pots;
 
-    SupplyCatalog(Supplies supplies, SupplyLines lines, MeasureChanges changes) {
+    SupplyCatalog(Supplies supplies, SupplyLines lines, MeasureChanges changes, PotsPutAside pots) {
         this.supplies = supplies;
         this.lines = lines;
         this.changes = changes;
+        this.pots = pots;
     }
 
     /** All supplies, by line and name. */
@@ -59,6 +62,12 @@ public class SupplyCatalog {
                         changed.getOrDefault(supply.id(), List.of())))
                 .sorted(Comparator.comparing(Known::title, String.CASE_INSENSITIVE_ORDER))
                 .toList();
+    }
+
+    /** Those that can be bought, which a pot that was mixed and put aside cannot. */
+    public List<Known> toBuy() {
+        Set<UUID> kept = pots.ids();
+        return all().stream().filter(supply -> !kept.contains(supply.id())).toList();
     }
 
     public Optional<Known> find(UUID id) {
