@@ -18,9 +18,8 @@ final class Bench {
             "Edges gilded",
             "Filled cracks, primed",
             "Rope wound and pinned");
-    private static final List<String> SURFACES = List.of("varnished oak", "raw pine", "tin", "old plaster");
-    private static final List<String> FAILED = List.of(
-            "Sealer went cloudy", "Paint lifted with the tape", "Transfer tore at the edge", "Tannin bled through");
+    private static final List<String> PREPARED =
+            List.of("Washed and dried", "Sanded and dusted", "Degreased and scuffed", "Washed, primed");
 
     private final State shop;
 
@@ -45,18 +44,30 @@ final class Bench {
                 Looks.followedWith(used.stream().map(supply -> supply.name).toList());
         shop.rows.add("bench_entry", entry);
         if (!used.isEmpty() && shop.draws.chance(0.06)) {
-            State.Piece piece = shop.draws.one(worked);
-            shop.rows.add(
-                    "bench_mishap",
-                    id,
-                    1,
-                    piece.id,
-                    shop.draws.one(used).id,
-                    shop.draws.one(SURFACES),
-                    shop.draws.one(FAILED),
-                    "Washed and dried",
-                    "");
+            fail(id, shop.draws.one(worked), shop.draws.one(used));
         }
+    }
+
+    /** On what the piece is made of, with something that can go wrong with that supply. */
+    private void fail(UUID entry, State.Piece piece, State.Supply with) {
+        String prepared = shop.draws.one(PREPARED);
+        String what = shop.draws.one(failures(piece, with));
+        shop.rows.add("bench_mishap", entry, 1, piece.id, with.id, piece.material, what, prepared, "");
+    }
+
+    private static List<String> failures(State.Piece piece, State.Supply with) {
+        if (with.name.contains("sealer") || with.name.contains("blocker")) {
+            return List.of("Went cloudy", "Ran at the edge");
+        }
+        return switch (with.unit) {
+            case "cm2" -> List.of("Tore at the edge", "Bubbled up");
+            case "g" -> List.of("Stayed sticky", "Went streaky");
+            case "ml" ->
+                List.of(
+                        "Lifted with the tape",
+                        piece.material.equals("oak") ? "Tannin bled through" : "Chipped at once");
+            default -> List.of("Came loose", "Did not hold");
+        };
     }
 
     /** Works up what was begun first, so that pieces do get finished. */

@@ -54,7 +54,7 @@ final class Finding {
                 title,
                 shop.id(kind.name()),
                 shop.id(style),
-                draws.one(kind.materials()),
+                piece.material = draws.one(kind.materials()),
                 draws.chance(0.6) ? value / 2 : "",
                 draws.one(SPOTS),
                 draws.chance(0.1) ? "-2 scratches, see underside" : "",

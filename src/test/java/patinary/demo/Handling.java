@@ -33,6 +33,7 @@ final class Handling {
         at.addAll(shop.in("READY"));
         cut(at.get(0));
         pot(powder, grip, at);
+        new LatePots(shop, LINE).write(at.subList(4, 7));
         shop.day = State.LAST;
     }
 

@@ -21,6 +21,7 @@ final class State {
         final boolean outdoors;
         final int value;
         int workLeft;
+        String material = "";
         LocalDate since;
         String state = "FOUND";
 

@@ -8,8 +8,9 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * One supply at one place where it was counted, walked through in order. A count reaches back to the uses judged by eye, which
- * intervals of running quantities cannot do; so this part of the second road is plain code.
+ * One supply at one place where it was counted, or a pot that was kept, walked through in order. A count reaches back to the uses
+ * judged by eye, and cost of an ingredient to all uses of its pot, which intervals of running quantities cannot do; so this part of
+ * the second road is plain code.
  */
 final class CountedSupply {
 
@@ -27,6 +28,9 @@ final class CountedSupply {
     private final Deque<Layer> layers = new ArrayDeque<>();
     private final List<Drain> waiting = new ArrayList<>();
     private final List<Drain> byEye = new ArrayList<>();
+    private final List<Drain> all = new ArrayList<>();
+    private BigDecimal lost = BigDecimal.ZERO;
+    private long lostCost;
     private BigDecimal latestQuantity;
     private long latestCost;
 
@@ -43,6 +47,7 @@ final class CountedSupply {
     }
 
     void drain(Drain drain) {
+        all.add(drain);
         draw(drain.ord, drain);
         if (drain.waiting.signum() > 0) {
             waiting.add(drain);
@@ -71,6 +76,27 @@ final class CountedSupply {
         }
         counts.add(new CountResult(ord, missing.negate(), writtenOff, found));
         byEye.clear();
+    }
+
+    /** What is here cost so much more: all its cost is shared anew, by quantity, over uses, what a count lost, and what is left. */
+    void reprice(long ord, long change) {
+        BigDecimal left = layers.stream().map(Layer::left).reduce(BigDecimal.ZERO, BigDecimal::add);
+        long leftCost = layers.stream().mapToLong(Layer::costLeft).sum();
+        List<BigDecimal> weights = new ArrayList<>(all.stream().map(Drain::held).toList());
+        weights.add(lost);
+        weights.add(left);
+        long used = all.stream().mapToLong(drain -> drain.cost).sum();
+        long[] shares = Cents.shared(used + lostCost + leftCost + change, weights);
+        for (int i = 0; i < all.size(); i++) {
+            charge(ord, all.get(i), shares[i] - all.get(i).cost);
+        }
+        counts.add(new CountResult(ord, BigDecimal.ZERO, shares[all.size()] - lostCost, 0));
+        lostCost = shares[all.size()];
+        layers.clear();
+        if (left.signum() > 0) {
+            layers.add(new Layer(left, shares[all.size() + 1]));
+        }
+        latestCost += change;
     }
 
     private BigDecimal books() {
@@ -113,11 +139,16 @@ final class CountedSupply {
             left = left.subtract(piece);
         }
         if (waste || byEye.isEmpty()) {
+            lost = lost.add(missing);
+            lostCost += cost;
             return cost;
         }
         long[] shares =
                 Cents.shared(cost, byEye.stream().map(drain -> drain.quantity).toList());
+        BigDecimal used = byEye.stream().map(drain -> drain.quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         for (int i = 0; i < shares.length; i++) {
+            Drain drain = byEye.get(i);
+            drain.more = drain.more.add(missing.multiply(drain.quantity).divide(used, MathContext.DECIMAL128));
             charge(ord, byEye.get(i), shares[i]);
         }
         return 0;

@@ -12,12 +12,20 @@ final class Drain {
     BigDecimal waiting;
     long cost;
 
+    /** What counts put on it beside what it said itself. */
+    BigDecimal more = BigDecimal.ZERO;
+
     Drain(long ord, int line, BigDecimal quantity, boolean byEye) {
         this.ord = ord;
         this.line = line;
         this.quantity = quantity;
         this.waiting = quantity;
         this.byEye = byEye;
+    }
+
+    /** How much of the stock it bears the cost of. */
+    BigDecimal held() {
+        return priced().add(more);
     }
 
     BigDecimal priced() {

@@ -18,6 +18,10 @@ final class Layer {
         return quantity.subtract(taken);
     }
 
+    long costLeft() {
+        return cost - given();
+    }
+
     long take(BigDecimal more) {
         long before = given();
         taken = taken.add(more);

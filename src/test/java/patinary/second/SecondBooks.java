@@ -26,6 +26,35 @@ import java.util.stream.Stream;
  */
 final class SecondBooks implements AutoCloseable {
 
+    /** All that happened to a supply at a place, in order. */
+    private static final String EVENTS = """
+            select 'lot', ord, line, quantity, cost, 'no' from lot where supply = ? and place = ?
+            union all
+            select 'drain', ord, line, quantity, 0, by_eye from drain where supply = ? and place = ?
+            union all
+            select 'count', d.ord, 1, cast(c.quantity as numeric(30, 14)), 0, c.waste
+            from supply_count c join doc d on d.id = c.id where c.supply_id = ? and c.place = ?
+            union all
+            select 'late', ord, 1, 0, amount, 'no' from late where supply = ?
+            order by 2, 3""";
+
+    /** What reached a pot with each document. */
+    private static final String INTO = """
+            select ord, sum(change) from (
+                select u.ord, s.amount - coalesce(
+                           lag(s.amount) over (partition by u.drain_ord, u.drain_line order by u.ord), 0) as change
+                from use_so_far u
+                join shared s on s.grp = u.drain_ord || '/' || u.drain_line || '/' || u.ord
+                where s.part = ?)
+            group by ord order by ord""";
+
+    /** What a pot was made of. */
+    private static final String WITHIN = """
+            select distinct u.supply_id
+            from bench_use_pot p
+            join bench_use u on u.bench_entry_id = p.bench_entry_id and u.line = p.line
+            where p.supply_id = ?""";
+
     private final Connection scratch;
     private final Map<String, Integer> notes = new TreeMap<>();
 
@@ -64,7 +93,7 @@ final class SecondBooks implements AutoCloseable {
         }
         script("30-lots");
         walkCounted();
-        refuseLatePots();
+        walkPots();
         script("40-pieces");
         script("50-supplies");
         script("60-sales");
@@ -72,43 +101,67 @@ final class SecondBooks implements AutoCloseable {
         script("80-figures");
     }
 
-    private void refuseLatePots() throws SQLException {
-        long late = number("""
-                select count(*)
-                from outflow o
-                join doc d on d.ord = o.drain_ord
-                join bench_use_pot u on u.bench_entry_id = d.id and cast(u.line as int) = o.drain_line
-                where o.ord <> o.drain_ord or o.supply in (select supply from counted)""");
-        if (late > 0) {
-            throw new IllegalStateException("Cost reached a kept pot after it was mixed; this road does not follow it");
+    /** Kept pots, those that went into others first, each with the cost that reached it on that day and later. */
+    private void walkPots() throws IOException, SQLException {
+        Map<String, Integer> open = new LinkedHashMap<>();
+        for (List<Object> row : rows("select kept_as from bench_pot where kept_as <> '' order by kept_as")) {
+            open.put((String) row.get(0), 0);
         }
+        while (!open.isEmpty()) {
+            int before = open.size();
+            for (String pot : List.copyOf(open.keySet())) {
+                if (rows(WITHIN, pot).stream().noneMatch(row -> open.containsKey(row.get(0)))) {
+                    walkPot(pot);
+                    open.remove(pot);
+                }
+            }
+            if (open.size() == before) {
+                throw new IllegalStateException("pots within each other: " + open.keySet());
+            }
+        }
+    }
+
+    private void walkPot(String pot) throws IOException, SQLException {
+        script("35-into-pot");
+        List<Object> mixed = rows("""
+                select d.ord, cast(b.rest as numeric(30, 14)) from bench_pot b join doc d on d.id = b.bench_entry_id
+                where b.kept_as = ?""", pot).get(0);
+        long mixedOn = ((Number) mixed.get(0)).longValue();
+        long cost = 0;
+        for (List<Object> into : rows(INTO, "pot " + pot)) {
+            long ord = ((Number) into.get(0)).longValue();
+            long amount = ((Number) into.get(1)).longValue();
+            if (ord <= mixedOn) {
+                cost += amount;
+            } else {
+                run("insert into late values (?, ?, ?)", ord, pot, amount);
+            }
+        }
+        run("insert into lot values (?, 1, ?, 'BENCH', ?, ?)", mixedOn, pot, mixed.get(1), cost);
+        walk(pot, "BENCH");
     }
 
     /** Counted supplies, one after the other, each through all that happened to it. */
     private void walkCounted() throws SQLException {
         for (List<Object> counted : rows("select supply, place from counted order by supply, place")) {
-            String supply = (String) counted.get(0);
-            String place = (String) counted.get(1);
-            CountedSupply walk = new CountedSupply();
-            for (List<Object> event : rows("""
-                    select 'lot', ord, line, quantity, cost, 'no' from lot where supply = ? and place = ?
-                    union all
-                    select 'drain', ord, line, quantity, 0, by_eye from drain where supply = ? and place = ?
-                    union all
-                    select 'count', d.ord, 1, cast(c.quantity as numeric(30, 14)), 0, c.waste
-                    from supply_count c join doc d on d.id = c.id where c.supply_id = ? and c.place = ?
-                    order by 2, 3""", supply, place, supply, place, supply, place)) {
-                long ord = ((Number) event.get(1)).longValue();
-                int line = ((Number) event.get(2)).intValue();
-                BigDecimal quantity = (BigDecimal) event.get(3);
-                switch ((String) event.get(0)) {
-                    case "lot" -> walk.arrive(ord, quantity, ((Number) event.get(4)).longValue());
-                    case "drain" -> walk.drain(new Drain(ord, line, quantity, "yes".equals(event.get(5))));
-                    default -> walk.count(ord, quantity, "yes".equals(event.get(5)));
-                }
-            }
-            keep(walk, supply, place);
+            walk((String) counted.get(0), (String) counted.get(1));
         }
+    }
+
+    private void walk(String supply, String place) throws SQLException {
+        CountedSupply walk = new CountedSupply();
+        for (List<Object> event : rows(EVENTS, supply, place, supply, place, supply, place, supply)) {
+            long ord = ((Number) event.get(1)).longValue();
+            int line = ((Number) event.get(2)).intValue();
+            BigDecimal quantity = (BigDecimal) event.get(3);
+            switch ((String) event.get(0)) {
+                case "lot" -> walk.arrive(ord, quantity, ((Number) event.get(4)).longValue());
+                case "drain" -> walk.drain(new Drain(ord, line, quantity, "yes".equals(event.get(5))));
+                case "late" -> walk.reprice(ord, ((Number) event.get(4)).longValue());
+                default -> walk.count(ord, quantity, "yes".equals(event.get(5)));
+            }
+        }
+        keep(walk, supply, place);
     }
 
     private void keep(CountedSupply walk, String supply, String place) throws SQLException {

@@ -70,7 +70,10 @@ from sale_line l join doc d on d.id = l.sale_id
 where l.supply_id is not null;
 
 -- Supplies that were counted somewhere; there a count may change what went before, and intervals do not reach.
-create view counted as select distinct supply_id as supply, place from supply_count;
+-- Kept pots are walked by themselves, when what is in them has its cost.
+create view counted as
+select distinct supply_id as supply, place from supply_count
+where supply_id not in (select kept_as from bench_pot where kept_as is not null);
 
 -- First in, first out as intervals: lots laid end to end, drains laid end to end, matched where they overlap.
 create view lot_span as
@@ -115,33 +118,26 @@ insert into outflow
 select ord, drain_ord, drain_line, supply, place, amount
 from match where place = 'BENCH' and (supply, place) not in (select supply, place from counted);
 
--- What was kept of a pot is a lot too: its quantity, and its share of what the uses that went into it cost. Only for pots
--- whose ingredients had their cost when they were mixed; others this road does not follow and says so.
+-- Where a use went: on pieces, and into pots that were kept. Ties between remainders go to pieces before pots.
 create table part_of_use as
 select bench_entry_id, line, piece_id as part, weight from bench_use_piece
 union all
-select bench_entry_id, line, supply_id, weight from bench_use_pot;
+select bench_entry_id, line, 'pot ' || supply_id, weight from bench_use_pot;
 
-delete from to_share;
-insert into to_share
-select o.drain_ord || '/' || o.drain_line, p.part, sum(o.amount), cast(p.weight as numeric(30, 14))
-from outflow o
-join doc d on d.ord = o.drain_ord
-join part_of_use p on p.bench_entry_id = d.id and cast(p.line as int) = o.drain_line
-where d.kind = 'bench_entry'
-  and exists (select 1 from bench_use_pot u where u.bench_entry_id = d.id and cast(u.line as int) = o.drain_line)
-group by o.drain_ord, o.drain_line, p.part, p.weight;
+-- What a use cost so far, at each document that changed it.
+create view use_so_far as
+select ord, drain_ord, drain_line, supply,
+       sum(amount) over (partition by drain_ord, drain_line order by ord) as amount
+from (select o.ord, o.drain_ord, o.drain_line, o.supply, sum(o.amount) as amount
+      from outflow o join doc d on d.ord = o.drain_ord
+      where d.kind = 'bench_entry' group by o.ord, o.drain_ord, o.drain_line, o.supply);
 
-insert into lot
-select d.ord, 1, b.kept_as, 'BENCH', cast(b.rest as numeric(30, 14)),
-       coalesce((select sum(s.amount) from shared s where s.part = b.kept_as), 0)
-from bench_pot b
-join doc d on d.id = b.bench_entry_id
-where b.kept_as is not null;
-
-insert into outflow
-select ord, drain_ord, drain_line, supply, place, amount
-from match where place = 'BENCH' and supply in (select kept_as from bench_pot);
+-- Cost that reached a kept pot after it was mixed; it brings no quantity.
+create table late (
+    ord bigint not null,
+    supply varchar not null,
+    amount bigint not null
+);
 
 -- What counts do beyond the uses: positive leaves to write-offs, negative was found.
 create table count_result (

@@ -1,11 +1,4 @@
 -- A use's whole cost so far is shared again each time it changes; the differences reach the pieces.
-create table use_so_far as
-select ord, drain_ord, drain_line, supply,
-       sum(amount) over (partition by drain_ord, drain_line order by ord) as amount
-from (select o.ord, o.drain_ord, o.drain_line, o.supply, sum(o.amount) as amount
-      from outflow o join doc d on d.ord = o.drain_ord
-      where d.kind = 'bench_entry' group by o.ord, o.drain_ord, o.drain_line, o.supply);
-
 delete from to_share;
 insert into to_share
 select u.drain_ord || '/' || u.drain_line || '/' || u.ord, p.part, u.amount, cast(p.weight as numeric(30, 14))
@@ -18,7 +11,7 @@ select ord, piece,
        amount - coalesce(lag(amount) over (partition by drain_ord, drain_line, piece order by ord), 0), supply
 from (select u.ord, u.drain_ord, u.drain_line, u.supply, s.part as piece, s.amount
       from use_so_far u join shared s on s.grp = u.drain_ord || '/' || u.drain_line || '/' || u.ord
-      where s.part not in (select supply_id from bench_use_pot));
+      where s.part not like 'pot %');
 
 -- A use on no piece is waste.
 insert into entry (doc, account, category, supply, amount)

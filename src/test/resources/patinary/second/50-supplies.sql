@@ -3,6 +3,9 @@ insert into entry (doc, account, supply, amount, quantity)
 select d.id, l.place, l.supply, l.cost, l.quantity from lot l join doc d on d.ord = l.ord;
 
 insert into entry (doc, account, supply, amount)
+select d.id, 'BENCH', l.supply, l.amount from late l join doc d on d.ord = l.ord;
+
+insert into entry (doc, account, supply, amount)
 select d.id, o.place, o.supply, -o.amount from outflow o join doc d on d.ord = o.ord;
 
 insert into entry (doc, account, supply, amount, quantity)
