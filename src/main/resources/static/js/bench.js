@@ -127,28 +127,37 @@ function supply(id) {
 function addUse(row) {
   const known = use(row.value);
   if (known) return known;
-  const at = next++, made1 = made(template("use").replaceAll("NN", at));
+  const made1 = made(template("use").replaceAll("NN", next++));
   made1.dataset.supply = row.value;
   made1.dataset.cautions = row.cautions.join(" ");
   field(made1, "supply").value = row.value;
-  every("[data-name]", made1).forEach(part => { part.textContent = row.name; });
+  one("[data-name]", made1).textContent = row.name;
   one("[data-line]", made1).textContent = row.line;
-  every("[data-step]", made1).forEach(button => button.setAttribute("aria-label", button.getAttribute("aria-label") + row.name));
-  for (const word of row.measures) {
+  openRow.before(made1);
+  return made1;
+}
+// What is asked of a supply in use is made when it is first used: most of those offered never are.
+function asked(row, measures = (supply(row.dataset.supply) || { measures: [] }).measures) {
+  if (one(".now-how", row)) return row;
+  const at = place(row), name = one("[data-name]", row).textContent, how = made(template("how").replaceAll("NN", at));
+  every("[data-name]", how).forEach(part => { part.textContent = name; });
+  every("[data-step]", how).forEach(button => button.setAttribute("aria-label", button.getAttribute("aria-label") + name));
+  for (const word of measures) {
     const measure = made(template("measure").replaceAll("NN", at));
     one("input", measure).value = word;
     one("[data-word]", measure).textContent = word;
-    one("[data-measures]", made1).append(measure);
+    one("[data-measures]", how).append(measure);
   }
-  one("[data-times]", made1).hidden = !row.measures.length;
-  one("details", made1).open = !row.measures.length;
-  openRow.before(made1);
-  reveal(made1);
-  return made1;
+  one("[data-times]", how).hidden = !measures.length;
+  one("details", how).open = !measures.length;
+  reveal(how);
+  every("noscript", row).forEach(part => part.remove());
+  row.append(how);
+  return row;
 }
 function take(row, typed, exact) {
   if (picked(row)) return;
-  field(row, "picked").checked = true;
+  field(asked(row), "picked").checked = true;
   field(row, "how").checked = exact;
   measured(row, typed);
 }
@@ -182,7 +191,7 @@ function fillIn() {
   for (const id of new Set(row.uses.map(each => each.supply))) {
     const uses = row.uses.filter(each => each.supply === id), box = use(id) || supply(id) && addUse(supply(id));
     const byArea = uses.some(each => each.per), known = pieces.length > 0 && pieces.every(piece => piece.area);
-    if (!box || field(box, "quantity").value || one("[name$='.measure']:checked", box)) continue;
+    if (!box || field(asked(box), "quantity").value || one("[name$='.measure']:checked", box)) continue;
     const takes = piece => uses.reduce((sum, each) => sum + each.quantity * (each.per ? piece.area / each.per : 1), 0);
     const sum = byArea && !known ? 0 : pieces.length ? pieces.reduce((all, piece) => all + takes(piece), 0) : takes({});
     const base = ((lists["bench-supplies"] || []).find(each => each.value === id) || {}).unit || "";
@@ -224,7 +233,7 @@ function follow() {
   const pieces = chosen().map(about), styles = new Set(pieces.map(piece => piece.style));
   for (const button of every("[data-styles] > button")) hide(button, !styles.has(button.dataset.style));
   // What is shared out is asked of the supplies that are used alone; the others send nothing.
-  for (const row of every("[data-use]")) if (picked(row) || row !== openRow && field(row, "quantity").value) parts(row, pieces);
+  for (const row of every("[data-use]")) if (picked(row) || row !== openRow && (field(row, "quantity") || {}).value) parts(asked(row), pieces);
   const box = form.elements["mishaps[0].piece"], before = box.value;
   if ([...box.options].slice(1).map(option => option.value).join() !== pieces.map(piece => piece.value).join()) {
     box.replaceChildren(box.options[0], ...pieces.map(piece => new Option(piece.code + " " + piece.title, piece.value)));
@@ -430,7 +439,7 @@ function parkDraft() {
   if (mending) return;
   const values = Object.fromEntries(LOOSE.map(name => [name, form.elements[name].value]));
   const ready = every("[name=ready]:checked").map(box => box.value);
-  const uses = every("[data-use]").filter(picked).map(row => ({
+  const uses = every("[data-use]").filter(picked).map(row => asked(row)).map(row => ({
     value: row.dataset.supply, name: one("[data-name]", row).textContent, line: one("[data-line]", row).textContent, cautions: (row.dataset.cautions || "").split(" "),
     measures: every("[name$='.measure']", row).map(each => each.value), measure: (one("[name$='.measure']:checked", row) || {}).value || "",
     times: field(row, "times").value, quantity: field(row, "quantity").value, exact: field(row, "how").checked, share: field(row, "share").value,
@@ -445,7 +454,7 @@ function restore(draft) {
   for (const row of draft.pieces) one("[name=pieces]", addPiece(row)).checked = true;
   for (const box of every("[name=ready]")) if (draft.ready.includes(box.value)) box.checked = true;
   for (const old of draft.uses) {
-    const row = addUse(old);
+    const row = asked(addUse(old), old.measures);
     field(row, "picked").checked = true;
     every("[name$='.measure']", row).forEach(each => { each.checked = each.value === old.measure; });
     for (const name of ["times", "quantity", "share"]) field(row, name).value = old[name];

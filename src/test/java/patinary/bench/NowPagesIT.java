@@ -81,7 +81,6 @@ class NowPagesIT {
                 .isEqualTo(2);
     }
 
-    /** What is half tapped is hers: away with her sign-out, back with her sign-in, and there without reception. */
     /** Quiet while only one of the two is tapped; the same from the lists of the phone, without the shop. */
     @Test
     void whatFailedOnTheSameSurfaceIsSaidOnceBothAreTapped(Browser.Visit visit) {
@@ -114,6 +113,7 @@ class NowPagesIT {
         visit.look("mishaps");
     }
 
+    /** What is half tapped is hers: away with her sign-out, back with her sign-in, and there without reception. */
     @Test
     void clockAndTapsOutliveTheTabWithoutReceptionAndAreHersAlone(Browser.Visit visit) {
         visit.signIn();
@@ -213,8 +213,10 @@ class NowPagesIT {
         return "[data-part='" + piece + "'] ";
     }
 
+    /** What follows from a tap is worked out after the next frame. */
     private void tap(Page page, String what) {
         page.locator(what).first().click();
+        page.evaluate("() => new Promise(done => requestAnimationFrame(() => setTimeout(() => setTimeout(done))))");
         taps++;
     }
 }

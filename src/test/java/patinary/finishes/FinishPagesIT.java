@@ -93,7 +93,7 @@ class FinishPagesIT {
         String paint = "[data-use][data-supply='" + bench.paint + "'] ";
         assertThat(page.inputValue(paint + "[name$='.quantity']")).isEqualTo("28 ml");
         assertThat(page.inputValue(paint + "[name$='.share']")).isEqualTo("AREA");
-        assertThat(page.isVisible("[data-caution='RAG-4']")).isTrue();
+        page.waitForSelector("[data-caution='RAG-4']:visible");
         page.click("[data-steps] button:visible");
         page.waitForSelector("[data-waits] li:has-text('Wipe back the excess (10–15')");
         page.click("label:has(#ready-" + bench.box + ")");
