@@ -1,14 +1,15 @@
 package patinary.bench;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -49,7 +50,7 @@ class MishapBook {
     /** A combination that failed before, by the pieces and supplies that would be it again. */
     record Again(String value, String text, long failed, long tried, List<UUID> pieces, List<UUID> supplies) {}
 
-    private record Pair(UUID piece, UUID supply, UUID lineId, String line, String surface, long failed, long tried) {}
+    private record Failed(UUID lineId, String line, String surface, long failed, long tried) {}
 
     private final JdbcClient jdbc;
 
@@ -84,35 +85,60 @@ class MishapBook {
                 .list();
     }
 
-    /** Every combination that failed before, with the pieces still here that it could happen to again. */
+    /**
+     * Every combination that failed before, with the pieces still here that it could happen to again. Asked in three
+     * plain questions: one that joins the rates and the states of the pieces works both out for every row.
+     */
     List<Again> couldFailAgain() {
-        List<Pair> pairs = jdbc.sql("""
-                        select p.id as piece, s.id as supply, l.id as line_id, l.name as line, r.surface, r.failed, r.tried
+        List<Failed> failed = jdbc.sql("""
+                        select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried
                         from mishap_rate r
-                        join supply_line l on l.id = r.supply_line_id
-                        join supply s on s.supply_line_id = l.id
-                        join piece p on lower(trim(p.material)) = r.surface
-                        join piece_state st on st.piece_id = p.id and st.state not in ('SOLD', 'GONE')
+                        left join supply_line l on l.id = r.supply_line_id
                         where r.failed > 0
-                        order by lower(l.name), r.surface, s.name, p.code""").query(Pair.class).list();
-        return pairs.stream()
-                .collect(Collectors.groupingBy(
-                        pair -> pair.lineId() + " " + pair.surface(), LinkedHashMap::new, Collectors.toList()))
-                .entrySet()
-                .stream()
-                .map(group -> again(group.getKey(), group.getValue()))
+                        order by lower(l.name), r.surface""").query(Failed.class).list();
+        if (failed.isEmpty()) {
+            return List.of();
+        }
+        Map<String, List<UUID>> pieces =
+                piecesHere(failed.stream().map(Failed::surface).distinct().toList());
+        Map<UUID, List<UUID>> supplies =
+                suppliesOf(failed.stream().map(Failed::lineId).distinct().toList());
+        return failed.stream()
+                .filter(each -> pieces.containsKey(each.surface()))
+                .map(each -> new Again(
+                        each.lineId() + " " + each.surface(),
+                        each.line() + ", " + each.surface(),
+                        each.failed(),
+                        each.tried(),
+                        pieces.get(each.surface()),
+                        supplies.getOrDefault(each.lineId(), List.of())))
                 .toList();
     }
 
-    private static Again again(String key, List<Pair> pairs) {
-        Pair first = pairs.get(0);
-        return new Again(
-                key,
-                first.line() + ", " + first.surface(),
-                first.failed(),
-                first.tried(),
-                pairs.stream().map(Pair::piece).distinct().toList(),
-                pairs.stream().map(Pair::supply).distinct().toList());
+    /** The pieces that are neither sold nor gone, by what they are made of. */
+    private Map<String, List<UUID>> piecesHere(List<String> surfaces) {
+        Map<String, List<UUID>> pieces = new HashMap<>();
+        jdbc.sql("""
+                        select p.id, lower(trim(p.material)) as surface
+                        from piece_state st
+                        left join piece p on p.id = st.piece_id
+                        where st.state not in ('SOLD', 'GONE') and lower(trim(p.material)) in (:surfaces)
+                        order by p.code""").param("surfaces", surfaces).query(row -> {
+            pieces.computeIfAbsent(row.getString("surface"), first -> new ArrayList<>())
+                    .add(row.getObject("id", UUID.class));
+        });
+        return pieces;
+    }
+
+    private Map<UUID, List<UUID>> suppliesOf(List<UUID> lines) {
+        Map<UUID, List<UUID>> supplies = new HashMap<>();
+        jdbc.sql("select id, supply_line_id from supply where supply_line_id in (:lines) order by name, id")
+                .param("lines", lines)
+                .query(row -> {
+                    supplies.computeIfAbsent(row.getObject("supply_line_id", UUID.class), first -> new ArrayList<>())
+                            .add(row.getObject("id", UUID.class));
+                });
+        return supplies;
     }
 
     /** Everything that went wrong, the latest first. */
