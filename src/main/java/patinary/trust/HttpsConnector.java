@@ -7,7 +7,6 @@ import java.util.UUID;
 import org.apache.catalina.connector.Connector;
 import org.apache.coyote.http11.AbstractHttp11Protocol;
 import org.apache.coyote.http11.Http11NioProtocol;
-import org.apache.coyote.http2.Http2Protocol;
 import org.apache.tomcat.util.net.SSLHostConfig;
 import org.apache.tomcat.util.net.SSLHostConfigCertificate;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +42,8 @@ final class HttpsConnector implements WebServerFactoryCustomizer<TomcatServletWe
         made.setSecure(true);
         protocol.setSSLEnabled(true);
         protocol.addSslHostConfig(certificate(), true);
-        made.addUpgradeProtocol(new Http2Protocol());
+        // No HTTP/2: there, a compressed answer that the phone no longer wants ends the whole connection in this server
+        // (11.0.27), and with it every other answer on its way. HttpsIT shows it; put it back once that test lets you.
         InetAddress address = factory.getAddress();
         if (address != null) {
             protocol.setAddress(address);
