@@ -124,8 +124,11 @@ class MarkDowns {
 
     /** All or none of them, from today on. */
     public void take(List<Chosen> chosen) {
-        LocalDate today = shop.today();
-        chosen.forEach(one -> prices.ask(one.offer(), today, one.before(), one.price()));
+        prices.ask(
+                shop.today(),
+                chosen.stream()
+                        .map(one -> new OfferPrices.Ask(one.offer(), one.before(), one.price()))
+                        .toList());
     }
 
     /** What asks another price since today, with the price before. */

@@ -77,11 +77,20 @@ public class Books {
      * @throws Refused where the step is dated in a sealed year
      */
     public void continued(Document document, LocalDate step) {
+        continuedAll(List.of(document), step);
+    }
+
+    /**
+     * The same for several documents, all or none; what follows is derived once.
+     *
+     * @throws Refused where the step is dated in a sealed year
+     */
+    public void continuedAll(List<? extends Document> several, LocalDate step) {
         lock();
-        if (!document.date().equals(document.storedDate())) {
+        if (several.stream().anyMatch(document -> !document.date().equals(document.storedDate()))) {
             throw new IllegalArgumentException("A step does not move the document to another day");
         }
-        refuseSealed(document, step);
+        refuseSealed(several, step);
         derive();
     }
 
@@ -192,8 +201,8 @@ public class Books {
         return stored == null ? document.date() : stored;
     }
 
-    private void refuseSealed(Document document, LocalDate step) {
-        documents.sealedUpTo().filter(last -> !step.isAfter(last)).ifPresent(last -> refuse(List.of(document)));
+    private void refuseSealed(List<? extends Document> several, LocalDate step) {
+        documents.sealedUpTo().filter(last -> !step.isAfter(last)).ifPresent(last -> refuse(several));
     }
 
     private static void refuse(List<? extends Document> sealed) {

@@ -2,8 +2,11 @@ package patinary.selling;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -22,20 +25,32 @@ public class OfferPrices {
     }
 
     /**
-     * Asks another price from a day on.
+     * Another price of an offer.
      *
      * @param before the price that was asked until now; where it is another one, somebody was quicker
-     * @throws OptimisticLockingFailureException where the offer asks another price by now
+     */
+    public record Ask(UUID offer, Amount before, Amount price) {}
+
+    /**
+     * Asks other prices from a day on, all or none; the books follow once.
+     *
+     * @throws OptimisticLockingFailureException where an offer asks another price by now
      * @throws NotFound where there is no such offer, or it had not begun
      * @throws Refused where the day lies in a sealed year
      */
     @Transactional
-    public void ask(UUID offer, LocalDate day, Amount before, Amount price) {
-        Offer.Content content = content(offer);
-        if (!last(content).price().equals(before)) {
-            throw new OptimisticLockingFailureException("Offer " + offer + " asks another price");
+    public void ask(LocalDate day, List<Ask> asks) {
+        Map<UUID, Consumer<Offer>> steps = new LinkedHashMap<>();
+        asks.forEach(ask -> steps.put(ask.offer(), stored -> ask(stored, day, ask)));
+        documents.steps(Offer.class, day, steps);
+    }
+
+    private static void ask(Offer stored, LocalDate day, Ask ask) {
+        Offer.Content content = stored.content();
+        if (!last(content).price().equals(ask.before())) {
+            throw new OptimisticLockingFailureException("Offer " + ask.offer() + " asks another price");
         }
-        rewrite(offer, day, OfferChange.priced(content, day, price).orElseThrow(() -> unknown(offer)));
+        stored.rewrite(OfferChange.priced(content, day, ask.price()).orElseThrow(() -> unknown(ask.offer())));
     }
 
     /**

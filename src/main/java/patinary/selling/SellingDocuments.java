@@ -1,6 +1,9 @@
 package patinary.selling;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -73,6 +76,24 @@ class SellingDocuments {
             D document = current(type, id, version);
             step.accept(document);
             books.continued(document, day);
+        });
+    }
+
+    /**
+     * Takes a later step of several documents on one day, all or none.
+     *
+     * @param steps by document
+     * @throws NotFound where one of them is not there
+     */
+    <D extends Document> void steps(Class<D> type, LocalDate day, Map<UUID, Consumer<D>> steps) {
+        transaction.executeWithoutResult(status -> {
+            List<D> several = new ArrayList<>();
+            steps.forEach((id, step) -> {
+                D document = books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id));
+                step.accept(document);
+                several.add(document);
+            });
+            books.continuedAll(several, day);
         });
     }
 

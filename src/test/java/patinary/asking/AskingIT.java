@@ -1,6 +1,7 @@
 package patinary.asking;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -18,11 +19,13 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultMatcher;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
+import patinary.money.Amount;
 import patinary.selling.OfferPrices;
 import patinary.shop.CurrentShop;
 import patinary.testing.ShopTest;
@@ -215,6 +218,32 @@ class AskingIT {
         assertThat(asked(first.offerId())).isEqualTo(first.present().minor());
         assertThat(prices.takeBack(first.offerId(), shop.today())).isFalse();
         assertThat(downs.due()).hasSameSizeAs(due);
+        allThatAreTickedAreTakenAtOnce(due);
+    }
+
+    /** However many are ticked, the books follow once; where one is stale, none is taken. */
+    private void allThatAreTickedAreTakenAtOnce(List<Suggestion> due) {
+        assertThat(due).hasSizeGreaterThan(3);
+        List<MarkDowns.Chosen> all = due.stream()
+                .map(one -> new MarkDowns.Chosen(
+                        one.offerId(), one.present(), one.down().price()))
+                .toList();
+        List<MarkDowns.Chosen> oneStale = new java.util.ArrayList<>(all);
+        oneStale.set(
+                2,
+                new MarkDowns.Chosen(
+                        all.get(2).offer(), Amount.of(1), all.get(2).price()));
+        assertThatThrownBy(() -> downs.take(oneStale)).isInstanceOf(OptimisticLockingFailureException.class);
+        assertThat(downs.due()).hasSameSizeAs(due);
+        long before = changesOfTheBooks();
+        downs.take(all);
+        assertThat(changesOfTheBooks()).isEqualTo(before + 1);
+        all.forEach(one -> assertThat(asked(one.offer())).isEqualTo(one.price().minor()));
+        all.forEach(one -> assertThat(downs.takeBack(one.offer())).isTrue());
+    }
+
+    private long changesOfTheBooks() {
+        return jdbc.sql("select changes from books").query(Long.class).single();
     }
 
     private void feesThatAreDueBecomeExpensesAndAreDueAgainWithoutThem() throws Exception {
