@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Stream;
 import org.joda.money.IllegalCurrencyException;
+import patinary.measure.NamedMeasure;
 import patinary.measure.Shape;
 import patinary.money.ShopCurrency;
 
@@ -294,6 +295,7 @@ final class ThingTables {
                 .ref("supply_id", "supply")
                 .name("name", 60)
                 .quantity("quantity")
+                .rule(new Rule("name", "no-name", row -> NamedMeasure.isName(row.word("name"))))
                 .done();
     }
 

@@ -42,8 +42,9 @@ public final class SupplyMeasures {
 
     public static List<NamedMeasure> of(Supply.Facts supply) {
         return named(supply).stream()
-                // An older archive could bring in a pack called "500 ml", which needs no name: it can be typed as it
-                // is.
+                // Forms and archives refuse a pack called "500 ml"; one that a shop has from before needs no name, as
+                // it
+                // can be typed as it is.
                 .filter(named -> NamedMeasure.isName(named.name()))
                 .map(named -> new NamedMeasure(named.name(), Quantity.ofBase(named.quantity(), supply.dimension())))
                 .toList();

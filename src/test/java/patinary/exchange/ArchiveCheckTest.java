@@ -204,6 +204,31 @@ class ArchiveCheckTest {
         assertThat(refused.more()).isEqualTo(10);
     }
 
+    /** What is a quantity already needs no name, and a unit keeps its own meaning. */
+    @Test
+    void refusesPacksAndMeasuresThatAreCalledLikeAnAmount() {
+        archive.with("supply_line.csv", "id,name,maker", B + ",Pond paints,an invented maker")
+                .with(
+                        "supply.csv",
+                        "id,supply_line_id,name,dimension,retail_price,low_quantity",
+                        C + "," + B + ",Pond green,VOLUME,,")
+                .with(
+                        "supply_pack.csv",
+                        "supply_id,name,quantity",
+                        C + ",jar,500",
+                        C + ",500 ml,500",
+                        C + ",Liter,1000")
+                .with("supply_measure.csv", "supply_id,name,quantity", C + ",dab,2", C + ",2 dabs,4");
+
+        assertThat(errors())
+                .extracting(e -> e.file() + ":" + e.line() + ":" + e.column() + ":" + e.value() + ":"
+                        + e.message().replace("exchange.error.", ""))
+                .containsExactlyInAnyOrder(
+                        "supply_pack.csv:3:name:500 ml:no-name",
+                        "supply_pack.csv:4:name:Liter:no-name",
+                        "supply_measure.csv:3:name:2 dabs:no-name");
+    }
+
     private static String receipt(String id, String total) {
         return id + ",2025-02-01,," + MOMENT + ",,," + total;
     }
