@@ -1,6 +1,7 @@
 package patinary.counting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -13,6 +14,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -23,11 +25,19 @@ import org.springframework.test.web.servlet.ResultActions;
 import patinary.bench.BenchContent;
 import patinary.bench.BenchEntry;
 import patinary.bench.BenchPiece;
+import patinary.bench.Handling;
+import patinary.bench.Pot;
+import patinary.bench.PotPiece;
+import patinary.bench.PotUse;
 import patinary.bench.SupplyUse;
 import patinary.bench.UsePiece;
+import patinary.bench.UsePot;
 import patinary.ledger.Books;
 import patinary.ledger.StockPlace;
+import patinary.measure.Dimension;
 import patinary.shop.CurrentShop;
+import patinary.supplies.Supplies;
+import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
 import patinary.supplies.SupplyCount;
 import patinary.testing.InventedShop;
@@ -55,6 +65,9 @@ class CountingIT {
 
     @Autowired
     private SupplyCatalog catalog;
+
+    @Autowired
+    private BuyingList rows;
 
     private StockedBench bench;
     private LocalDate start;
@@ -217,7 +230,44 @@ class CountingIT {
         }
     }
 
-    private void use(int millilitres, String typed, LocalDate day) {
+    /** 10 ml a week in pots are used like any: what is kept of them, and used later, is not the paint's use again. */
+    @Test
+    void whatWentIntoPotsIsUsed() {
+        UUID kept = UUID.randomUUID();
+        program.getBean(Supplies.class)
+                .save(new Supply(
+                        kept,
+                        new Supply.Facts(
+                                bench.line, "Kept green", Dimension.VOLUME, null, null, List.of(), List.of())));
+        for (int week = 1; week <= 4; week++) {
+            pot(week == 1 ? kept : null, start.plusWeeks(week));
+        }
+        use(kept, 3, "3 ml", start.plusWeeks(5));
+        BuyRow paint = rows.rows(shop.today()).stream()
+                .filter(row -> row.supply().id().equals(bench.paint))
+                .findFirst()
+                .orElseThrow();
+        assertThat(paint.rate()).isNotNull();
+        assertThat(paint.rate().uses()).isEqualTo(4);
+        assertThat(paint.rate().perWeek()).isCloseTo(40.0 * 7 / 71, within(1e-9));
+        assertThat(jdbc.sql("select sum(quantity) from bench_taken where supply_id = ?")
+                        .param(bench.paint)
+                        .query(BigDecimal.class)
+                        .single())
+                .isEqualByComparingTo("40");
+    }
+
+    /** 10 ml of paint; where it is kept, 4 ml of them. */
+    private void pot(@Nullable UUID kept, LocalDate day) {
+        BigDecimal rest = BigDecimal.valueOf(kept == null ? 0 : 4);
+        Pot pot = new Pot(1, "", null, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.TEN, rest, kept, null);
+        List<UsePot> aside = kept == null ? List.of() : List.of(new UsePot(1, kept, rest));
+        Handling handling = new Handling(
+                List.of(),
+                List.of(pot),
+                List.of(new PotPiece(1, bench.box, BigDecimal.ONE)),
+                List.of(new PotUse(1, 1)),
+                aside);
         books.record(new BenchEntry(
                 UUID.randomUUID(),
                 new BenchContent(
@@ -226,7 +276,26 @@ class CountingIT {
                         10,
                         "",
                         List.of(new BenchPiece(bench.box, false)),
-                        List.of(new SupplyUse(1, bench.paint, typed, BigDecimal.valueOf(millilitres), true)),
+                        List.of(new SupplyUse(1, bench.paint, "10 ml", BigDecimal.TEN, false)),
+                        List.of(new UsePiece(1, bench.box, BigDecimal.TEN.subtract(rest))),
+                        List.of(),
+                        handling)));
+    }
+
+    private void use(int millilitres, String typed, LocalDate day) {
+        use(bench.paint, millilitres, typed, day);
+    }
+
+    private void use(UUID supply, int millilitres, String typed, LocalDate day) {
+        books.record(new BenchEntry(
+                UUID.randomUUID(),
+                new BenchContent(
+                        day,
+                        "",
+                        10,
+                        "",
+                        List.of(new BenchPiece(bench.box, false)),
+                        List.of(new SupplyUse(1, supply, typed, BigDecimal.valueOf(millilitres), true)),
                         List.of(new UsePiece(1, bench.box, BigDecimal.ONE)),
                         List.of())));
     }
