@@ -43,7 +43,6 @@ class HandlingForm {
         static PotLine fresh() {
             PotLine line = new PotLine();
             line.inside.add(new Inside());
-            line.inside.add(new Inside());
             return line;
         }
 

@@ -84,6 +84,7 @@ class HandlingPagesIT {
         page.click("button[value=pot]");
         page.selectOption("[id='handling.pots0.inside0.supply']", bench.paint.toString());
         page.fill("[id='handling.pots0.inside0.quantity']", "60 ml");
+        page.click("details:has([id='handling.pots0.rest']) > summary");
         page.fill("[id='handling.pots0.rest']", "1/4");
         page.check("[name='handling.pots[0].then'][value=KEPT]");
         page.click("button[value=pot]");
