@@ -1,6 +1,6 @@
 -- Made anew with all views: ${views}
 
--- What each thing on a sale earned and cost. What belongs to a sale as a whole (postage, shipping given back, fee
+-- What each thing on a sale earned and cost. What belongs to a sale as a whole (postage, packaging, shipping given back, fee
 -- returned) is shared over its things by price, equally where every price is zero; running totals are rounded and
 -- their differences taken, so that the shares add up to the cent. Every thing sold has its row, also one that was given
 -- for nothing and cost nothing, of which no posting tells; two lines of one supply are one row.
@@ -16,28 +16,37 @@ with amount as (
            case when po.account = 'SHIPPING_CHARGED' then -po.amount_minor else 0 end as shipping_minor,
            case when po.account = 'FEES' then po.amount_minor else 0 end as fee_minor,
            cast(0 as bigint) as postage_minor,
+           cast(0 as bigint) as packaging_minor,
            cast(0 as bigint) as refund_minor,
            case when po.account = 'COST_OF_RETAIL' then po.amount_minor else 0 end as cost_minor
     from posting po
     join sale s on s.id = po.document_id
-    where po.piece_id is not null or po.supply_id is not null
+    where po.account in ('SALES', 'SHIPPING_CHARGED', 'FEES', 'COST_OF_RETAIL')
+      and (po.piece_id is not null or po.supply_id is not null)
     union all
-    select sp.sale_id, sp.piece_id, cast(null as uuid), 1, 0, 0, 0, 0, 0, 0
+    -- What it was packed in is of the sale as a whole: a supply of the packaging is no thing sold. Cost that comes later, by
+    -- a receipt or a count, names the sale as its origin.
+    select s.id, cast(null as uuid), cast(null as uuid), 0, 0, 0, 0, 0, p.amount_minor, 0, 0
+    from posting p
+    join sale s on s.id = coalesce(p.origin_id, p.document_id)
+    where p.account = 'EXPENSE' and p.supply_id is not null
+    union all
+    select sp.sale_id, sp.piece_id, cast(null as uuid), 1, 0, 0, 0, 0, 0, 0, 0
     from sale_piece sp
     union all
-    select sl.sale_id, cast(null as uuid), sl.supply_id, 1, 0, 0, 0, 0, 0, 0
+    select sl.sale_id, cast(null as uuid), sl.supply_id, 1, 0, 0, 0, 0, 0, 0, 0
     from sale_line sl
     where sl.supply_id is not null
     union all
     select p.origin_id, cast(null as uuid), cast(null as uuid), 0, 0, 0,
            case when p.account = 'FEES' then p.amount_minor else 0 end,
-           case when p.account = 'POSTAGE' then p.amount_minor else 0 end,
+           case when p.account = 'POSTAGE' then p.amount_minor else 0 end, 0,
            case when p.account = 'REFUNDS' then p.amount_minor else 0 end, 0
     from posting p
     where p.origin_id is not null and p.piece_id is null and p.supply_id is null
       and p.account in ('POSTAGE', 'REFUNDS', 'FEES')
     union all
-    select p.origin_id, p.piece_id, p.supply_id, 0, 0, 0, 0, 0,
+    select p.origin_id, p.piece_id, p.supply_id, 0, 0, 0, 0, 0, 0,
            case when p.account = 'REFUNDS' then p.amount_minor else 0 end,
            case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end
     from posting p
@@ -51,7 +60,7 @@ with amount as (
             where sp.piece_id = p.piece_id and d.doc_date <= p.doc_date
             order by d.doc_date desc, d.id desc
             fetch first 1 row only),
-           p.piece_id, cast(null as uuid), 0, 0, 0, 0, 0, 0, p.amount_minor
+           p.piece_id, cast(null as uuid), 0, 0, 0, 0, 0, 0, 0, p.amount_minor
     from posting p
     where p.account = 'COST_OF_PIECES'
 ),
@@ -62,6 +71,7 @@ part as (
            sum(shipping_minor) as shipping_minor,
            sum(fee_minor) as fee_minor,
            sum(postage_minor) as postage_minor,
+           sum(packaging_minor) as packaging_minor,
            sum(refund_minor) as refund_minor,
            sum(cost_minor) as cost_minor
     from amount
@@ -84,6 +94,7 @@ placed as (
            sum(whole_fee_minor) over (partition by sale_id) as fee_of_all,
            sum(whole_refund_minor) over (partition by sale_id) as refund_of_all,
            sum(postage_minor) over (partition by sale_id) as postage_of_all,
+           sum(packaging_minor) over (partition by sale_id) as packaging_of_all,
            nullif(cast(sum(weight) over (partition by sale_id) as numeric(30, 4)), 0) as weights,
            cast(sum(weight) over (partition by sale_id order by sort rows unbounded preceding) as numeric(30, 4)) as upto
     from weighed
@@ -97,6 +108,8 @@ select sale_id,
             - round(fee_of_all * (upto - weight) / weights, 0) as bigint) as fee_minor,
        cast(round(postage_of_all * upto / weights, 0)
             - round(postage_of_all * (upto - weight) / weights, 0) as bigint) as postage_minor,
+       cast(round(packaging_of_all * upto / weights, 0)
+            - round(packaging_of_all * (upto - weight) / weights, 0) as bigint) as packaging_minor,
        cast(refund_minor + round(refund_of_all * upto / weights, 0)
             - round(refund_of_all * (upto - weight) / weights, 0) as bigint) as refund_minor,
        cast(cost_minor as bigint) as cost_minor

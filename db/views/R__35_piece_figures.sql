@@ -23,6 +23,7 @@ with amount as (
            cast(0 as bigint) as refunds_minor,
            cast(0 as bigint) as fees_minor,
            cast(0 as bigint) as postage_minor,
+           cast(0 as bigint) as packaging_minor,
            0 as uncosted,
            cast(null as varchar(10)) as state,
            cast(null as date) as since,
@@ -36,12 +37,12 @@ with amount as (
     select bp.piece_id, 0, 0, 0, 0, 0, 0,
            cast(be.minutes as numeric(18, 6))
                / (select count(*) from bench_piece entry where entry.bench_entry_id = bp.bench_entry_id),
-           0, 0, 0, 0, 0, 0, null, null, null, null, null
+           0, 0, 0, 0, 0, 0, 0, null, null, null, null, null
     from bench_piece bp
     join bench_entry be on be.id = bp.bench_entry_id
     union all
     select sp.piece_id, 0, 0, 0, 0, 0, 0, 0,
-           sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor,
+           sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.packaging_minor,
            0, null, null, null, null, d.doc_date
     from sale_part sp
     left join document d on d.id = sp.sale_id
@@ -49,16 +50,16 @@ with amount as (
     union all
     -- A use that has no cost yet names its entry and its supply, not the line: where one entry used a supply on two
     -- lines, the pieces of both wait together.
-    select up.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, null, null, null, null, null
+    select up.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, null, null, null, null, null
     from uncosted_use uu
     join bench_use bu on bu.bench_entry_id = uu.document_id and bu.supply_id = uu.supply_id
     join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
     union all
-    select op.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, null, null, null, d.doc_date, null
+    select op.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, null, null, null, d.doc_date, null
     from offer_piece op
     join document d on d.id = op.offer_id
     union all
-    select s.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, s.state, s.since, s.found_on, null, null
+    select s.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, s.state, s.since, s.found_on, null, null
     from piece_state s
 )
 select piece_id,
@@ -75,8 +76,9 @@ select piece_id,
        cast(sum(refunds_minor) as bigint) as refunds_minor,
        cast(sum(fees_minor) as bigint) as fees_minor,
        cast(sum(postage_minor) as bigint) as postage_minor,
-       cast(sum(sales_minor + shipping_minor - refunds_minor - fees_minor - postage_minor - cost_minor) as bigint)
-           as profit_minor,
+       cast(sum(packaging_minor) as bigint) as packaging_minor,
+       cast(sum(sales_minor + shipping_minor - refunds_minor - fees_minor - postage_minor - packaging_minor - cost_minor)
+            as bigint) as profit_minor,
        max(uncosted) = 1 as uncosted,
        max(state) as state,
        max(since) as since,

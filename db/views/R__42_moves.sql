@@ -66,7 +66,8 @@ select sp.sale_id, sp.piece_id, d.doc_date as sold_on, c.name as channel,
                where r.sale_id = sp.sale_id and rl.piece_id = sp.piece_id and rl.comes_back) as came_back,
        sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
        sp.cost_minor,
-       sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor - sp.cost_minor as profit_minor
+       sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor - sp.packaging_minor
+           - sp.cost_minor as profit_minor
 from sale_part sp
 join sale s on s.id = sp.sale_id
 join channel c on c.id = s.channel_id

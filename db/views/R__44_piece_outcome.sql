@@ -33,7 +33,8 @@ select p.id as piece_id,
        end as clock_from,
        f.sold_on,
        case when f.sold_on is not null
-           then f.sales_minor + f.shipping_minor - f.refunds_minor - f.fees_minor - f.postage_minor end as net_minor,
+           then f.sales_minor + f.shipping_minor - f.refunds_minor - f.fees_minor - f.postage_minor
+               - f.packaging_minor end as net_minor,
        f.supplies_minor,
        f.minutes,
        f.state in ('READY', 'OFFERED', 'SOLD') and taken_over.piece_id is null and f.regrouped_minor = 0

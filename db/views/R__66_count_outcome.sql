@@ -18,10 +18,14 @@ left join (select p.document_id, sum(p.quantity) as moved
            where p.account in ('BENCH', 'SHELF')
            group by p.document_id) m on m.document_id = c.id;
 
--- What the bench took of a supply, as it was typed.
+-- What the bench and the packing of sales took of a supply, as it was typed.
 drop view if exists bench_taken cascade;
 
 create view bench_taken as
 select u.supply_id, u.bench_entry_id as document_id, d.doc_date as used_on, u.typed, u.quantity, u.estimated
 from bench_use u
-join document d on d.id = u.bench_entry_id;
+join document d on d.id = u.bench_entry_id
+union all
+select w.supply_id, w.sale_id, d.doc_date, w.typed, w.quantity, w.estimated
+from sale_wrap w
+join document d on d.id = w.sale_id;

@@ -62,6 +62,23 @@ final class SellingTables {
                     .within("sale_line", "sale_id", "line")
                     .done(),
             DocumentTables.payments("sale", "sale_payment", "PLACE", "OWED", "DEPOSIT", "STORE_CREDIT"),
+            linesOf("sale", "sale_wrap")
+                    .key("sale_id", "line")
+                    .line()
+                    .ref("supply_id", "supply")
+                    .text("typed", 80)
+                    .quantity("quantity")
+                    .column("estimated", Type.YES_NO)
+                    .done(),
+            table("parcel").key("id").key("name").id("id").name("name", 80).done(),
+            table("parcel_wrap")
+                    .key("parcel_id", "line")
+                    .ref("parcel_id", "parcel")
+                    .line()
+                    .ref("supply_id", "supply")
+                    .text("typed", 80)
+                    .column("estimated", Type.YES_NO)
+                    .done(),
             place(document("payment", DocumentKind.PAYMENT)
                     .ref("sale_id", "sale", "opening")
                     .optional()

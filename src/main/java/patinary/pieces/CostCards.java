@@ -16,7 +16,7 @@ class CostCards {
             select f.state, f.since,
                    (select s.price_minor from piece_state s where s.piece_id = f.piece_id) as price_minor, f.purchase_minor, f.supplies_minor, f.regrouped_minor,
                    f.landed_minor, f.estimated_minor, f.in_stock_minor, f.cost_minor, f.minutes, f.sales_minor,
-                   f.shipping_minor, f.refunds_minor, f.fees_minor, f.postage_minor, f.uncosted
+                   f.shipping_minor, f.refunds_minor, f.fees_minor, f.postage_minor, f.packaging_minor, f.uncosted
             from piece_figures f
             where f.piece_id = ?""";
 

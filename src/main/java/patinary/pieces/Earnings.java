@@ -13,10 +13,12 @@ import patinary.money.Percent;
  * @param shipping that the buyer paid
  * @param refunds given back
  * @param fees of the channel, net of fees returned
- * @param postage out and back, with packaging
+ * @param postage out and back, with packing paid for
+ * @param packaging its share of the supplies the sale was packed in
  * @param cost landed cost that did not come back
  */
-record Earnings(Amount price, Amount shipping, Amount refunds, Amount fees, Amount postage, Amount cost) {
+record Earnings(
+        Amount price, Amount shipping, Amount refunds, Amount fees, Amount postage, Amount packaging, Amount cost) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal MINUTES_OF_AN_HOUR = BigDecimal.valueOf(60);
@@ -26,7 +28,7 @@ record Earnings(Amount price, Amount shipping, Amount refunds, Amount fees, Amou
     }
 
     public Amount profit() {
-        return netSales().minus(fees).minus(postage).minus(cost);
+        return netSales().minus(fees).minus(postage).minus(packaging).minus(cost);
     }
 
     /** Profit in hundredths of net sales, to one decimal; nothing where there are no net sales. */

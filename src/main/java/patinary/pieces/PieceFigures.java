@@ -23,6 +23,7 @@ record PieceFigures(
         long refundsMinor,
         long feesMinor,
         long postageMinor,
+        long packagingMinor,
         boolean uncosted) {
 
     /** Whether there is or was a sale to speak of. */
@@ -37,6 +38,7 @@ record PieceFigures(
                 Amount.of(refundsMinor),
                 Amount.of(feesMinor),
                 Amount.of(postageMinor),
+                Amount.of(packagingMinor),
                 Amount.of(costMinor));
     }
 }

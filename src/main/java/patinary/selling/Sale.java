@@ -60,6 +60,11 @@ public class Sale extends Document {
     @OrderBy("line")
     private List<Tender> payments = new ArrayList<>();
 
+    @ElementCollection
+    @CollectionTable(name = "sale_wrap", joinColumns = @JoinColumn(name = "sale_id"))
+    @OrderBy("line")
+    private List<Wrap> wraps = new ArrayList<>();
+
     protected Sale() {}
 
     public Sale(UUID id, SaleContent content) {
@@ -71,6 +76,11 @@ public class Sale extends Document {
     void rewrite(SaleContent content) {
         redate(content.date(), content.note());
         fill(content);
+    }
+
+    /** Says what it was packed in, and nothing else. */
+    void packed(List<Wrap> in) {
+        replace(wraps, in);
     }
 
     /** Marks the day on which it was sent off, or that it was not. */
@@ -99,7 +109,8 @@ public class Sale extends Document {
                 postedOn,
                 List.copyOf(lines),
                 List.copyOf(pieces),
-                List.copyOf(payments));
+                List.copyOf(payments),
+                List.copyOf(wraps));
     }
 
     private void fill(SaleContent content) {
@@ -116,5 +127,6 @@ public class Sale extends Document {
         replace(lines, content.lines());
         replace(pieces, content.pieces());
         replace(payments, content.payments());
+        replace(wraps, content.wraps());
     }
 }

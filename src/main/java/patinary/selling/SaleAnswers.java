@@ -25,6 +25,7 @@ class SaleAnswers {
     private static final int NOTE = 2000;
 
     private final SaleLineAnswers lines;
+    private final WrapAnswers wraps;
     private final ChannelBook channels;
     private final MoneyChoices money;
     private final BuyerMoney buyers;
@@ -33,12 +34,14 @@ class SaleAnswers {
 
     SaleAnswers(
             SaleLineAnswers lines,
+            WrapAnswers wraps,
             ChannelBook channels,
             MoneyChoices money,
             BuyerMoney buyers,
             SellingDays days,
             CurrentShop shop) {
         this.lines = lines;
+        this.wraps = wraps;
         this.channels = channels;
         this.money = money;
         this.buyers = buyers;
@@ -71,6 +74,7 @@ class SaleAnswers {
         String buyer = answers.note("buyer", form.buyer, BUYER);
         String order = answers.note("order", form.order, ORDER);
         String note = answers.note("note", form.note, NOTE);
+        List<Wrap> packed = wraps.read(form.wraps, answers, date);
         if (answers.anyWrong() || channel.isEmpty()) {
             return Optional.empty();
         }
@@ -91,7 +95,8 @@ class SaleAnswers {
                 before == null ? null : before.postedOn(),
                 read.lines(),
                 read.pieces(),
-                List.of());
+                List.of(),
+                packed);
         SaleContent sale = unpaid.paidBy(tenders(form, answers, unpaid.sums().due(), channel.get(), id));
         return answers.anyWrong() ? Optional.empty() : Optional.of(sale);
     }

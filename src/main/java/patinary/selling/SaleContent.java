@@ -25,6 +25,7 @@ import patinary.money.Amount;
  * @param lines what was sold
  * @param pieces the pieces of the lines
  * @param payments how it was paid; adds up to {@link SaleSums#due()}
+ * @param wraps the supplies it was packed in
  */
 public record SaleContent(
         LocalDate date,
@@ -41,7 +42,44 @@ public record SaleContent(
         @Nullable LocalDate postedOn,
         List<SaleLine> lines,
         List<SalePiece> pieces,
-        List<Tender> payments) {
+        List<Tender> payments,
+        List<Wrap> wraps) {
+
+    /** A sale of which nobody has said what it was packed in. */
+    public SaleContent(
+            LocalDate date,
+            String note,
+            UUID channelId,
+            String buyer,
+            String orderReference,
+            Amount discount,
+            Amount shipping,
+            Amount tax,
+            boolean taxPassed,
+            Amount fee,
+            @Nullable UUID feePlaceId,
+            @Nullable LocalDate postedOn,
+            List<SaleLine> lines,
+            List<SalePiece> pieces,
+            List<Tender> payments) {
+        this(
+                date,
+                note,
+                channelId,
+                buyer,
+                orderReference,
+                discount,
+                shipping,
+                tax,
+                taxPassed,
+                fee,
+                feePlaceId,
+                postedOn,
+                lines,
+                pieces,
+                payments,
+                List.of());
+    }
 
     public SaleSums sums() {
         return SaleSums.of(this);
@@ -49,6 +87,15 @@ public record SaleContent(
 
     /** The same sale, paid in these ways. */
     SaleContent paidBy(List<Tender> tenders) {
+        return with(tenders, wraps);
+    }
+
+    /** The same sale, packed in these supplies. */
+    public SaleContent packedIn(List<Wrap> supplies) {
+        return with(payments, supplies);
+    }
+
+    private SaleContent with(List<Tender> tenders, List<Wrap> supplies) {
         return new SaleContent(
                 date,
                 note,
@@ -64,6 +111,7 @@ public record SaleContent(
                 postedOn,
                 lines,
                 pieces,
-                tenders);
+                tenders,
+                supplies);
     }
 }

@@ -14,6 +14,7 @@ import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
 import patinary.web.Choice;
+import patinary.web.Ids;
 
 /** What the form of a new sale and that of a recorded one have in common. */
 @Component
@@ -33,6 +34,7 @@ class SaleDesk {
     private final ChannelBook channels;
     private final MoneyChoices money;
     private final BuyerMoney buyers;
+    private final WrapDesk wraps;
     private final CurrentShop shop;
     private final Refusal refusal;
 
@@ -46,6 +48,7 @@ class SaleDesk {
             ChannelBook channels,
             MoneyChoices money,
             BuyerMoney buyers,
+            WrapDesk wraps,
             CurrentShop shop,
             Refusal refusal) {
         this.reader = reader;
@@ -57,6 +60,7 @@ class SaleDesk {
         this.channels = channels;
         this.money = money;
         this.buyers = buyers;
+        this.wraps = wraps;
         this.shop = shop;
         this.refusal = refusal;
     }
@@ -88,6 +92,10 @@ class SaleDesk {
             Model model,
             String action,
             HttpServletResponse response) {
+        if (WrapDesk.isOwn(act)) {
+            wraps.act(form.wraps, act, channel(form), id);
+            return page(model, form, action, null);
+        }
         if (!act.equals("sums")) {
             basket.act(form, act);
             return page(model, form, action, null);
@@ -116,9 +124,14 @@ class SaleDesk {
         model.addAttribute("offers", offerChoices());
         model.addAttribute("pieces", pieces.choices(true));
         model.addAttribute("supplies", shelf.choices());
+        wraps.show(model, form.wraps, channel(form), FormId.read(form.id));
         model.addAttribute("deposits", buyers.held(Account.CUSTOMER_DEPOSITS));
         model.addAttribute("credits", buyers.held(Account.STORE_CREDIT_GIVEN));
         return "selling/sale-form";
+    }
+
+    private static @Nullable UUID channel(SaleForm form) {
+        return Ids.read(form.channel).orElse(null);
     }
 
     private List<Choice> offerChoices() {

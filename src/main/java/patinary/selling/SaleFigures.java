@@ -13,19 +13,27 @@ import patinary.money.Percent;
  * @param shipping charged to the buyer
  * @param refund given back to the buyer
  * @param fee kept by the channel
- * @param postage carriage out and back, and packing
+ * @param postage carriage out and back, and packing paid for
+ * @param packaging cost of the supplies it was packed in
  * @param cost landed cost that did not come back
  * @param minutes at the bench
  */
 record SaleFigures(
-        Amount price, Amount shipping, Amount refund, Amount fee, Amount postage, Amount cost, BigDecimal minutes) {
+        Amount price,
+        Amount shipping,
+        Amount refund,
+        Amount fee,
+        Amount postage,
+        Amount packaging,
+        Amount cost,
+        BigDecimal minutes) {
 
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     static SaleFigures none() {
-        return new SaleFigures(
-                Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, BigDecimal.ZERO);
+        Amount zero = Amount.ZERO;
+        return new SaleFigures(zero, zero, zero, zero, zero, zero, zero, BigDecimal.ZERO);
     }
 
     SaleFigures plus(SaleFigures other) {
@@ -35,6 +43,7 @@ record SaleFigures(
                 refund.plus(other.refund),
                 fee.plus(other.fee),
                 postage.plus(other.postage),
+                packaging.plus(other.packaging),
                 cost.plus(other.cost),
                 minutes.add(other.minutes));
     }
@@ -44,9 +53,9 @@ record SaleFigures(
         return price.plus(shipping).minus(refund);
     }
 
-    /** Net sales − fees − postage − landed cost not returned. */
+    /** Net sales − fees − postage − packaging − landed cost not returned. */
     public Amount profit() {
-        return net().minus(fee).minus(postage).minus(cost);
+        return net().minus(fee).minus(postage).minus(packaging).minus(cost);
     }
 
     /** Profit in hundredths of net sales, to one decimal, half up; unknown without net sales. */

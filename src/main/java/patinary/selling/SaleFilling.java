@@ -56,7 +56,12 @@ class SaleFilling {
                 .findFirst()
                 .ifPresent(tender -> form.place = String.valueOf(tender.placeId()));
         content.lines().forEach(line -> form.lines.add(line(content, line)));
+        content.wraps().forEach(wrap -> form.wraps.add(line(wrap)));
         return form;
+    }
+
+    static WrapLine line(Wrap wrap) {
+        return new WrapLine(wrap.supplyId().toString(), wrap.typed(), wrap.estimated());
     }
 
     private SaleForm.Line line(SaleContent content, SaleLine line) {

@@ -50,4 +50,6 @@ class SaleForm {
     public String deposit = "";
     public String credit = "";
     public String owed = "";
+    /** What it was packed in; may stay empty. */
+    public List<WrapLine> wraps = new ArrayList<>();
 }

@@ -45,7 +45,7 @@ class SaleList {
                   from (select sp.sale_id,
                                sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
                                sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor
-                                   - sp.cost_minor as profit_minor,
+                                   - sp.packaging_minor - sp.cost_minor as profit_minor,
                                0 as owed_minor
                         from sale_part sp
                         union all

@@ -25,6 +25,21 @@ class SalePage {
     /** A refund, payment or postage that belongs to the sale. */
     record Follower(String kind, UUID id, LocalDate docDate, long amountMinor, String note) {}
 
+    /**
+     * A supply that the sale was packed in.
+     *
+     * @param costMinor what the supply cost so far, on the sale's own day and by later receipts and counts; of two rows of
+     *     one supply it stands with the first
+     * @param waiting whether some of it has no cost yet
+     */
+    record Packed(
+            UUID supplyId,
+            String title,
+            String typed,
+            boolean estimated,
+            @Nullable Long costMinor,
+            boolean waiting) {}
+
     record PostingRow(
             LocalDate docDate,
             String kind,
@@ -45,6 +60,7 @@ class SalePage {
             long refundMinor,
             long feeMinor,
             long postageMinor,
+            long packagingMinor,
             long costMinor) {}
 
     private final JdbcClient jdbc;
@@ -58,7 +74,8 @@ class SalePage {
                         select sp.piece_id, sp.supply_id, p.code, coalesce(p.title, s.name) as title,
                                coalesce(pf.uncosted, false) or coalesce(su.uncosted, false) as uncosted,
                                cast(coalesce(pf.minutes, 0) as numeric(18, 2)) as minutes,
-                               sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.cost_minor
+                               sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor,
+                               sp.packaging_minor, sp.cost_minor
                         from sale_part sp
                         left join piece p on p.id = sp.piece_id
                         left join piece_figures pf on pf.piece_id = sp.piece_id
@@ -69,6 +86,25 @@ class SalePage {
                         order by p.code, s.name""").param("id", sale).query(Stored.class).list().stream()
                 .map(SalePage::part)
                 .toList();
+    }
+
+    List<Packed> packed(UUID sale) {
+        return jdbc.sql("""
+                        select w.supply_id, l.name || ': ' || s.name as title, w.typed, w.estimated,
+                               case when w.nth = 1 then coalesce(c.cost_minor, 0) end as cost_minor,
+                               exists (select 1 from uncosted_use u
+                                       where u.document_id = :id and u.supply_id = w.supply_id and u.place = 'BENCH') as waiting
+                        from (select supply_id, line, typed, estimated,
+                                     row_number() over (partition by supply_id order by line) as nth
+                              from sale_wrap where sale_id = :id) w
+                        join supply s on s.id = w.supply_id
+                        join supply_line l on l.id = s.supply_line_id
+                        left join (select p.supply_id, cast(sum(p.amount_minor) as bigint) as cost_minor
+                                   from posting p
+                                   where (p.document_id = :id or p.origin_id = :id)
+                                     and p.account = 'EXPENSE' and p.supply_id is not null
+                                   group by p.supply_id) c on c.supply_id = w.supply_id
+                        order by w.line""").param("id", sale).query(Packed.class).list();
     }
 
     List<Follower> followers(UUID sale) {
@@ -137,6 +173,7 @@ class SalePage {
                         Amount.of(row.refundMinor()),
                         Amount.of(row.feeMinor()),
                         Amount.of(row.postageMinor()),
+                        Amount.of(row.packagingMinor()),
                         Amount.of(row.costMinor()),
                         row.minutes()));
     }

@@ -28,6 +28,7 @@ class SalePageController {
     private final SalePage reader;
     private final SaleUndo undo;
     private final ChannelBook channels;
+    private final WrapDesk wraps;
     private final BuyerMoney buyers;
     private final CurrentShop shop;
 
@@ -36,12 +37,14 @@ class SalePageController {
             SalePage reader,
             SaleUndo undo,
             ChannelBook channels,
+            WrapDesk wraps,
             BuyerMoney buyers,
             CurrentShop shop) {
         this.documents = documents;
         this.reader = reader;
         this.undo = undo;
         this.channels = channels;
+        this.wraps = wraps;
         this.buyers = buyers;
         this.shop = shop;
     }
@@ -55,9 +58,17 @@ class SalePageController {
         model.addAttribute("due", sale.sums().due());
         model.addAttribute("channel", channels.find(sale.channelId()).orElse(null));
         model.addAttribute("parts", parts);
-        model.addAttribute("uncosted", parts.stream().anyMatch(SalePage.Part::uncosted));
+        List<SalePage.Packed> packed = reader.packed(id);
+        model.addAttribute(
+                "uncosted",
+                parts.stream().anyMatch(SalePage.Part::uncosted)
+                        || packed.stream().anyMatch(SalePage.Packed::waiting));
         model.addAttribute(
                 "total", parts.stream().map(SalePage.Part::figures).reduce(SaleFigures.none(), SaleFigures::plus));
+        model.addAttribute("packedIn", packed);
+        model.addAttribute("ways", sale.wraps().isEmpty() ? wraps.offered(sale.channelId(), id) : List.of());
+        model.addAttribute(
+                "version", documents.read(Sale.class, id, Sale::version).orElseThrow());
         model.addAttribute("followers", reader.followers(id));
         model.addAttribute("postings", reader.postings(id));
         model.addAttribute("owed", buyers.owed(id));

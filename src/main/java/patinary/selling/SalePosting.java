@@ -13,6 +13,9 @@ import patinary.ledger.Tender;
 /** The posting rule of a sale; docs/handbook/posting-rules.md. */
 final class SalePosting {
 
+    /** The category of db/reference/expense-categories.csv that packing material bought as an expense has too. */
+    static final String PACKAGING = "packaging";
+
     private SalePosting() {}
 
     static List<Move> moves(SaleContent sale) {
@@ -27,6 +30,7 @@ final class SalePosting {
                 Account.MONEY, Tags.place(sale.feePlaceId()), sale.fee().negated()));
         sale.payments().stream().map(Tender::paidIn).forEach(moves::add);
         moves.addAll(goods(sale));
+        sale.wraps().stream().map(SalePosting::packed).forEach(moves::add);
         return moves;
     }
 
@@ -51,5 +55,11 @@ final class SalePosting {
             }
         }
         return moves;
+    }
+
+    /** A cost of selling, not of the goods: docs/handbook/posting-rules-selling.md says why. */
+    private static Move packed(Wrap wrap) {
+        Destination spent = new Destination.To(Account.EXPENSE, Tags.category(PACKAGING));
+        return new Move.SupplyOut(wrap.supplyId(), StockPlace.BENCH, wrap.quantity(), wrap.estimated(), spent);
     }
 }

@@ -25,6 +25,8 @@ class SupplyKeeping {
                 select supply_id from bench_mishap union all
                 select supply_id from supply_count union all
                 select supply_id from sale_line union all
+                select supply_id from sale_wrap union all
+                select supply_id from parcel_wrap union all
                 select supply_id from refund_line) u
             where u.supply_id = ?""";
 

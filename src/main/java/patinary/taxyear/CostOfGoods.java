@@ -10,18 +10,24 @@ import patinary.money.Amount;
  * @param purchases goods bought for sale, net of what went back to sources
  * @param ownUse cost of what the owner withdrew
  * @param materials materials and supplies bought for the bench
+ * @param packed of these, what sales were packed in: a cost of selling, deducted among the expenses and not here
  * @param closing stock at the end of the year
  */
-record CostOfGoods(Amount opening, Amount purchases, Amount ownUse, Amount materials, Amount closing) {
+record CostOfGoods(Amount opening, Amount purchases, Amount ownUse, Amount materials, Amount packed, Amount closing) {
 
     /** Purchases less own use, which a form asks for on one line. */
     public Amount purchasesLessOwnUse() {
         return purchases.minus(ownUse);
     }
 
+    /** Materials less what sales were packed in, so that no box is deducted twice. */
+    public Amount materialsLessPacked() {
+        return materials.minus(packed);
+    }
+
     /** Everything that could have been sold. */
     public Amount available() {
-        return opening.plus(purchasesLessOwnUse()).plus(materials);
+        return opening.plus(purchasesLessOwnUse()).plus(materialsLessPacked());
     }
 
     public Amount cost() {

@@ -92,6 +92,7 @@ class YearBooks {
                 sum(year, "purchase = 'GOODS'"),
                 sum(year, "part = 'OWN_USE'"),
                 sum(year, "purchase = 'MATERIALS'"),
+                sum(year, "packed"),
                 stockAt(last(year)));
     }
 
@@ -109,16 +110,17 @@ class YearBooks {
                 .list();
     }
 
-    /** The documents that brought goods or materials; own use is taken off, as on the form. */
+    /** The documents that brought goods or materials; own use, and what sales were packed in, are taken off. */
     List<Row> purchases(int year, boolean materials) {
         // A receipt's cost for a piece the owner already took is both bought and withdrawn: it cancels out.
         String goods = "(r.purchase = 'GOODS' and r.part <> 'OWN_USE'"
                 + " or r.part = 'OWN_USE' and r.kind not in ('RECEIPT', 'SUPPLIER_RETURN'))";
+        String off = materials ? "r.packed" : "r.part = 'OWN_USE'";
         return jdbc.sql(BY_DOCUMENT
-                        .formatted(materials ? "r.purchase = 'MATERIALS'" : goods)
+                        .formatted(materials ? "(r.purchase = 'MATERIALS' or r.packed)" : goods)
                         .replace(
                                 "sum(r.amount_minor)",
-                                "sum(case when r.part = 'OWN_USE' then -r.amount_minor else r.amount_minor end)"))
+                                "sum(case when " + off + " then -r.amount_minor else r.amount_minor end)"))
                 .param("first", first(year))
                 .param("last", last(year))
                 .query(Row.class)

@@ -119,6 +119,7 @@ class YearFiles {
         rows.purchases(year).forEach(row -> cost(file, String.valueOf(row.purchase()), row));
         rows.part(year, "COST").forEach(row -> cost(file, "COST", row));
         rows.part(year, "OWN_USE").forEach(row -> cost(file, "OWN_USE", row));
+        rows.packed(year).forEach(row -> cost(file, "PACKED", row));
         return file;
     }
 

@@ -37,7 +37,8 @@ class YearRows {
             @Nullable String supply,
             @Nullable String party,
             String part,
-            @Nullable String purchase) {}
+            @Nullable String purchase,
+            boolean packed) {}
 
     private final JdbcClient jdbc;
 
@@ -63,6 +64,11 @@ class YearRows {
     /** The postings that bought something. */
     List<Posted> purchases(int year) {
         return read(year, "purchase is not null");
+    }
+
+    /** What sales were packed in. */
+    List<Posted> packed(int year) {
+        return read(year, "packed");
     }
 
     private List<Posted> read(int year, String which) {

@@ -76,7 +76,7 @@ record YearSums(Map<String, Amount> amounts, List<AccountSum> unmapped, Amount p
     private static void stock(Map<String, Amount> all, CostOfGoods goods) {
         all.put("cogs_opening", goods.opening());
         all.put("cogs_purchases", goods.purchasesLessOwnUse());
-        all.put("cogs_materials", goods.materials());
+        all.put("cogs_materials", goods.materialsLessPacked());
         all.put("cogs_available", goods.available());
         all.put("cogs_closing", goods.closing());
         all.put("cogs_total", goods.cost());

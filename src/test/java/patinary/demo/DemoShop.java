@@ -77,6 +77,7 @@ public final class DemoShop {
         new MarketDays(shop).write();
         new Handling(shop).write();
         new BroughtFile(shop).write();
+        new Parcels(shop).write();
     }
 
     private void letGo(String reason, String note) {

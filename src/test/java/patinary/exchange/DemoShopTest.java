@@ -33,7 +33,7 @@ class DemoShopTest {
         assertThat(new ArchiveCheck(demo, Progress.SILENT).run()).isNotNull();
         assertThat(rows(demo, "piece")).isGreaterThanOrEqualTo(120);
         assertThat(rows(demo, "supply")).isGreaterThanOrEqualTo(25);
-        assertThat(rows(demo, "supply_line")).isEqualTo(7);
+        assertThat(rows(demo, "supply_line")).isEqualTo(8);
         assertThat(rows(demo, "receipt")).isGreaterThanOrEqualTo(60);
         assertThat(rows(demo, "bench_entry")).isGreaterThanOrEqualTo(150);
         assertThat(rows(demo, "sale")).isGreaterThanOrEqualTo(90);

@@ -27,9 +27,10 @@ final class HistoryCheck {
             Account.COST_OF_RETAIL,
             Account.WRITE_OFFS,
             Account.OWN_USE,
+            Account.EXPENSE,
             Account.FOUND_AT_COUNT);
 
-    /** What only documents say themselves, never costing. */
+    /** What only documents say themselves, never costing; of expenses those that no supply is spent on. */
     private static final Set<Account> SAID = EnumSet.of(
             Account.PAYABLE,
             Account.OPENING,
@@ -82,14 +83,15 @@ final class HistoryCheck {
         }
     }
 
-    /** Whatever posts it, and when: what a use, a pot or a set took is on what bears it, and nothing more. */
+    /** Whatever posts it, and when: what a use, a pot, a set or a parcel took is on what bears it, and nothing more. */
     void sharesAddToWhatIsShared() {
         Set<UUID> mixes = ids(document -> document.moves().stream().anyMatch(move -> move instanceof Move.Mixed));
         Set<UUID> shared =
                 ids(document -> Set.of(DocumentKind.BENCH_ENTRY, DocumentKind.TAKING, DocumentKind.REGROUPING)
                         .contains(document.document().kind()));
+        Set<UUID> sales = ids(document -> document.document().kind() == DocumentKind.SALE);
         List<Posting> postings = result.postings().stream()
-                .filter(posting -> shared.contains(origin(posting)))
+                .filter(p -> shared.contains(origin(p)) || sales.contains(origin(p)) && isOfAParcel(p))
                 .toList();
         Map<List<UUID>, Amount> byUse = sums(postings, posting -> {
             UUID origin = origin(posting);
@@ -155,7 +157,7 @@ final class HistoryCheck {
         }
         Map<Said, Amount> posted = sums(
                 result.postings().stream()
-                        .filter(p -> SAID.contains(p.account()))
+                        .filter(p -> SAID.contains(p.account()) && p.tags().supply() == null)
                         .toList(),
                 posting -> new Said(posting.document().id(), posting.account()));
         assertThat(without(posted.entrySet(), Amount::isZero)).isEqualTo(without(said.entrySet(), Amount::isZero));
@@ -203,6 +205,10 @@ final class HistoryCheck {
                 .filter(which)
                 .map(document -> document.document().id())
                 .collect(Collectors.toSet());
+    }
+
+    private static boolean isOfAParcel(Posting posting) {
+        return posting.account() == Account.BENCH || posting.account() == Account.EXPENSE;
     }
 
     private static UUID origin(Posting posting) {

@@ -17,12 +17,15 @@ import patinary.money.Shares;
 /**
  * A made-up history of a shop: whole, balanced documents that can all be carried out, but in any order, with uses before
  * receipts, remembered prices, cuts, pots and what was kept of them, counts that disagree or found waste, containers
- * that change their size, and pieces that are joined, sold, returned and broken. The same seed and size always give the
+ * that change their size, and pieces that are joined, sold, packed, returned and broken. The same seed and size always give the
  * same history.
  */
 final class RandomHistory {
 
-    private static final UUID CASH_BOX = Story.name("cash box");
+private static final UUID CASH_BOX = Story.name("cash box");
+
+    /** The category of what sales are packed in. */
+    private static final String PACKAGING = "packaging";
 
     private static final LocalDate FIRST = LocalDate.of(2025, 11, 15);
     private static final int DAYS = 60;
@@ -182,6 +185,10 @@ final class RandomHistory {
                     bench.out(ref, StockPlace.SHELF, false, new Destination.To(Account.COST_OF_RETAIL, Tags.NONE));
             moves.add(retail);
             retailSales.add(new RetailSale(ref.id(), retail.supply(), retail.quantity()));
+        }
+        for (int wrap = chance(2) ? random.nextInt(3) : 0; wrap > 0; wrap--) {
+            Destination packed = new Destination.To(Account.EXPENSE, Tags.category(PACKAGING));
+            moves.add(bench.out(ref, StockPlace.BENCH, chance(2), packed));
         }
         return moves;
     }

@@ -31,6 +31,9 @@ class RandomHistoryTest {
         happens(results, "counts write off", by(DocumentKind.COUNT, Account.WRITE_OFFS, false));
         happens(results, "counts find", by(DocumentKind.COUNT, Account.FOUND_AT_COUNT, false));
         happens(results, "retail comes back", by(DocumentKind.REFUND, Account.COST_OF_RETAIL, true));
+        happens(results, "sales are packed", by(DocumentKind.SALE, Account.EXPENSE, false));
+        happens(results, "receipts cost the packing of earlier sales", by(DocumentKind.RECEIPT, Account.EXPENSE, true));
+        happens(results, "counts correct it", by(DocumentKind.COUNT, Account.EXPENSE, true));
         happens(results, "pieces come back", by(DocumentKind.REFUND, Account.COST_OF_PIECES, false));
         happens(results, "pieces are regrouped", by(DocumentKind.REGROUPING, Account.PIECES, false));
         happens(results, "pieces are let go", by(DocumentKind.LETTING_GO, Account.OWN_USE, false));

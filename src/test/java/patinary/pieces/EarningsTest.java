@@ -17,12 +17,14 @@ class EarningsTest {
 
     @ParameterizedTest
     @CsvSource({
-        // price, shipping, refunds, fees, postage, cost | net, profit, margin, return on cost, per hour of 90 minutes
-        "4500, 600, 0, 540, 520, 1620, 5100, 2420, 47.5, 149.4, 1613",
-        "4500, 600, 5100, 0, 520, 0, 0, -520, '', '', -347",
-        "2000, 0, 0, 0, 0, 0, 2000, 2000, 100.0, '', 1333",
-        "2000, 0, 0, 200, 0, 2400, 2000, -600, -30.0, -25.0, -400",
-        "29350000, 0, 0, 0, 0, 18000000, 29350000, 11350000, 38.7, 63.1, 7566667"
+        // price, shipping, refunds, fees, postage, packaging, cost | net, profit, margin, return on cost, per hour of
+        // 90 minutes
+        "4500, 600, 0, 540, 520, 0, 1620, 5100, 2420, 47.5, 149.4, 1613",
+        "4500, 600, 0, 540, 520, 110, 1620, 5100, 2310, 45.3, 142.6, 1540",
+        "4500, 600, 5100, 0, 520, 0, 0, 0, -520, '', '', -347",
+        "2000, 0, 0, 0, 0, 0, 0, 2000, 2000, 100.0, '', 1333",
+        "2000, 0, 0, 200, 0, 0, 2400, 2000, -600, -30.0, -25.0, -400",
+        "29350000, 0, 0, 0, 0, 0, 18000000, 29350000, 11350000, 38.7, 63.1, 7566667"
     })
     void followsTheDefinitionsOfTheHandbook(
             long price,
@@ -30,6 +32,7 @@ class EarningsTest {
             long refunds,
             long fees,
             long postage,
+            long packaging,
             long cost,
             long net,
             long profit,
@@ -42,6 +45,7 @@ class EarningsTest {
                 Amount.of(refunds),
                 Amount.of(fees),
                 Amount.of(postage),
+                Amount.of(packaging),
                 Amount.of(cost));
 
         assertThat(earnings.netSales()).isEqualTo(Amount.of(net));
@@ -61,8 +65,8 @@ class EarningsTest {
 
     @Test
     void hasNoFigureForAnHourWhereNoneWasNoted() {
-        Earnings earnings =
-                new Earnings(Amount.of(4500), Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.of(1000));
+        Amount zero = Amount.ZERO;
+        Earnings earnings = new Earnings(Amount.of(4500), zero, zero, zero, zero, zero, Amount.of(1000));
 
         assertThat(earnings.perHour(BigDecimal.ZERO)).isEmpty();
     }

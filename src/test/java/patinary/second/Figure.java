@@ -34,7 +34,8 @@ enum Figure {
 
     SUPPLIES("""
             select account, supply, sum(amount), sum(quantity) from books
-            where account in ('BENCH', 'SHELF', 'COST_OF_RETAIL', 'WRITE_OFFS', 'FOUND_AT_COUNT') and supply is not null
+            where account in ('BENCH', 'SHELF', 'COST_OF_RETAIL', 'WRITE_OFFS', 'FOUND_AT_COUNT', 'EXPENSE')
+              and supply is not null
             group by account, supply order by 1, 2"""),
 
     CLOSING_STOCK_BY_YEAR("""
@@ -65,11 +66,15 @@ enum Figure {
                    -sum(case when account in ('SALES', 'SHIPPING_CHARGED', 'REFUNDS') then amount else 0 end) as net_sales,
                    sum(case account when 'FEES' then amount else 0 end) as fees,
                    sum(case account when 'POSTAGE' then amount else 0 end) as postage,
+                   sum(case account when 'EXPENSE' then amount else 0 end) as packaging,
                    sum(case when account in ('COST_OF_PIECES', 'COST_OF_RETAIL') then amount else 0 end) as cost,
                    -sum(amount) as profit
             from (
                 select s.sale, b.account, b.amount from books b join of_sale s on s.doc = b.doc
                 where b.account in ('SALES', 'SHIPPING_CHARGED', 'REFUNDS', 'FEES', 'POSTAGE', 'COST_OF_RETAIL')
+                union all
+                select coalesce(b.origin, b.doc), b.account, b.amount from books b
+                where b.account = 'EXPENSE' and b.supply is not null
                 union all
                 select p.sale, b.account, b.amount from books b
                 join piece_of_sale p on p.piece = b.piece and p.since <= b.ord and b.ord < p.before

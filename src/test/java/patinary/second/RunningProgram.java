@@ -44,11 +44,12 @@ final class RunningProgram {
                         "");
                 Statement statement = program.createStatement();
                 ResultSet posting = statement.executeQuery("""
-                        select document_id, doc_date, account, place_id, category, piece_id, supply_id, amount_minor, quantity
+                        select document_id, doc_date, account, place_id, category, piece_id, supply_id, amount_minor, quantity,
+                               origin_id
                         from posting""")) {
             while (posting.next()) {
                 books.run(
-                        "insert into posting values (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        "insert into posting values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                         posting.getString(1),
                         posting.getDate(2),
                         posting.getString(3),
@@ -57,7 +58,8 @@ final class RunningProgram {
                         posting.getString(6),
                         posting.getString(7),
                         posting.getLong(8),
-                        posting.getBigDecimal(9));
+                        posting.getBigDecimal(9),
+                        posting.getString(10));
             }
         }
     }

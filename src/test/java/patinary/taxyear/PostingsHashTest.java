@@ -58,6 +58,7 @@ class PostingsHashTest {
                 null,
                 null,
                 "EXPENSE",
-                null);
+                null,
+                false);
     }
 }

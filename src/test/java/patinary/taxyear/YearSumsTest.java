@@ -14,8 +14,8 @@ class YearSumsTest {
     /** IRS Publication 334 for 2016 returns, chapter 7, illustration, lines 1 to 5; the expenses below it are invented. */
     @Test
     void thePublishedMerchant() {
-        CostOfGoods goods =
-                new CostOfGoods(dollars(37_845), dollars(285_900), dollars(2_650), Amount.ZERO, dollars(32_955));
+        CostOfGoods goods = new CostOfGoods(
+                dollars(37_845), dollars(285_900), dollars(2_650), Amount.ZERO, Amount.ZERO, dollars(32_955));
         YearSums sums = YearSums.of(
                 tables.table("us-schedule-c", 2024),
                 List.of(
@@ -51,7 +51,8 @@ class YearSumsTest {
     /** A form that takes refunds off the turnover and has cost of goods among its expenses: HMRC SA103S 2023-24. */
     @Test
     void aFormOfAnotherShape() {
-        CostOfGoods goods = new CostOfGoods(Amount.ZERO, dollars(60), Amount.ZERO, Amount.ZERO, dollars(20));
+        CostOfGoods goods =
+                new CostOfGoods(Amount.ZERO, dollars(60), Amount.ZERO, Amount.ZERO, Amount.ZERO, dollars(20));
         YearSums sums = YearSums.of(
                 tables.table("uk-self-employment-short", 2023),
                 List.of(

@@ -40,6 +40,7 @@ import patinary.selling.Sale;
 import patinary.selling.SaleContent;
 import patinary.selling.SaleLine;
 import patinary.selling.SalePiece;
+import patinary.selling.Wrap;
 import patinary.spending.TillCount;
 import patinary.supplies.SupplyCount;
 import patinary.supplies.Taking;
@@ -210,7 +211,8 @@ public final class RandomShop {
                 .toList();
         SaleContent draft = sale(date, lines, of, List.of(), money(800), money(500));
         Tender paid = new Tender(1, Way.PLACE, things.cash(), draft.sums().due());
-        return new Sale(id, sale(date, lines, of, List.of(paid), draft.shipping(), draft.fee()));
+        SaleContent sale = sale(date, lines, of, List.of(paid), draft.shipping(), draft.fee());
+        return new Sale(id, sale.packedIn(wraps()));
     }
 
     private SaleContent sale(
@@ -230,7 +232,16 @@ public final class RandomShop {
                 null,
                 lines,
                 of,
-                paid);
+                paid,
+                List.of());
+    }
+
+    /** What a parcel may hold: nothing, a supply counted out, and one by eye, perhaps before it was ever bought. */
+    private List<Wrap> wraps() {
+        return List.of(
+                        new Wrap(1, supply(), "1 box", quantity(20), false),
+                        new Wrap(2, supply(), "some tape", quantity(20), true))
+                .subList(0, random.nextInt(3));
     }
 
     private Refund refund(UUID sale, LocalDate date, UUID piece) {

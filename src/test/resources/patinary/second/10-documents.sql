@@ -36,7 +36,8 @@ create table entry (
     piece varchar,
     supply varchar,
     amount bigint not null,
-    quantity numeric(30, 14) default 0 not null
+    quantity numeric(30, 14) default 0 not null,
+    origin varchar
 );
 
 -- Largest remainder over any number of groups at once. Exact: MOD leaves no decimals behind.

@@ -41,7 +41,7 @@ join receipt_line r on r.receipt_id = l.receipt_id and cast(r.line as int) = l.l
 join doc d on d.id = l.receipt_id
 where l.kind in ('SUPPLY', 'SHELF');
 
--- What takes supplies away: uses, returns, takings, retail sold.
+-- What takes supplies away: uses, returns, takings, retail sold, what sales were packed in.
 create table drain (
     ord bigint not null,
     line int not null,
@@ -68,6 +68,11 @@ select d.ord, cast(l.line as int), l.supply_id, 'SHELF',
        cast(l.quantity as numeric(30, 14)) * cast(l.content as numeric(30, 14)), 'no'
 from sale_line l join doc d on d.id = l.sale_id
 where l.supply_id is not null;
+
+-- Beside what was sold; a sale takes what it is packed in last.
+insert into drain
+select d.ord, 1000 + cast(w.line as int), w.supply_id, 'BENCH', cast(w.quantity as numeric(30, 14)), w.estimated
+from sale_wrap w join doc d on d.id = w.sale_id;
 
 -- Supplies that were counted somewhere; there a count may change what went before, and intervals do not reach.
 -- Kept pots are walked by themselves, when what is in them has its cost.

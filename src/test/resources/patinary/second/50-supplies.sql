@@ -18,7 +18,15 @@ select d.id, case u.kind when 'sale' then 'COST_OF_RETAIL' else 'WRITE_OFFS' end
 from outflow o
 join doc u on u.ord = o.drain_ord
 join doc d on d.ord = o.ord
-where u.kind in ('sale', 'supplier_return');
+where u.kind = 'supplier_return' or u.kind = 'sale' and o.place = 'SHELF';
+
+-- What a sale was packed in is an expense, whenever it gets its cost.
+insert into entry (doc, account, category, supply, amount, origin)
+select d.id, 'EXPENSE', 'packaging', o.supply, o.amount, u.id
+from outflow o
+join doc u on u.ord = o.drain_ord
+join doc d on d.ord = o.ord
+where u.kind = 'sale' and o.place = 'BENCH';
 
 -- Counts.
 insert into entry (doc, account, supply, amount, quantity)

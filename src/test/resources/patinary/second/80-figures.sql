@@ -1,6 +1,6 @@
 -- The books of this road with their days, in the columns in which the program's are read.
 create view own_books as
-select d.on_day, d.ord, e.doc, e.account, e.place, e.category, e.piece, e.supply, e.amount, e.quantity
+select d.on_day, d.ord, e.doc, e.account, e.place, e.category, e.piece, e.supply, e.amount, e.quantity, e.origin
 from entry e join doc d on d.id = e.doc;
 
 -- The program's own postings, filled from its database.
@@ -13,11 +13,12 @@ create table posting (
     piece varchar,
     supply varchar,
     amount bigint not null,
-    quantity numeric(30, 14) not null
+    quantity numeric(30, 14) not null,
+    origin varchar
 );
 
 create view program_books as
-select p.on_day, d.ord, p.doc, p.account, p.place, p.category, p.piece, p.supply, p.amount, p.quantity
+select p.on_day, d.ord, p.doc, p.account, p.place, p.category, p.piece, p.supply, p.amount, p.quantity, p.origin
 from posting p join doc d on d.id = p.doc;
 
 -- Everything an account can be of a sale: the document it stands on tells the sale.

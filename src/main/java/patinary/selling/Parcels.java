@@ -1,0 +1,18 @@
+package patinary.selling;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.repository.Repository;
+
+/** The stored Parcel rows. */
+interface Parcels extends Repository<Parcel, UUID> {
+
+    Optional<Parcel> findById(UUID id);
+
+    List<Parcel> findAllByOrderByName();
+
+    void delete(Parcel row);
+
+    Parcel save(Parcel row);
+}
