@@ -96,16 +96,16 @@ class PackagingPostingTest {
                 });
     }
 
-    /** The books have 49 m of tape, 44 are there: the 5 m were used by eye too, 0.40 more. A box counted short is lost. */
+    /** The books have 49 m of tape, 45 are there: the 4 m were used by eye too, 0.32 more. A box counted short is lost. */
     @Test
     void aCountCorrectsOnlyWhatWasJudgedByEye() {
         bought(BEFORE, WorkedSale.BOX, 10, 1200);
         bought(BEFORE, WorkedSale.TAPE, 5000, 400);
         sold();
-        document(LATER, DocumentKind.COUNT, AFTER, new Move.Counted(WorkedSale.TAPE, StockPlace.BENCH, of(4400)));
+        document(LATER, DocumentKind.COUNT, AFTER, new Move.Counted(WorkedSale.TAPE, StockPlace.BENCH, of(4500)));
         document(new UUID(9, 8), DocumentKind.COUNT, AFTER, new Move.Counted(WorkedSale.BOX, StockPlace.BENCH, of(8)));
         Replay.Result result = Replay.of(StockMethod.FIFO, documents);
-        assertThat(spent(result, SALE)).containsEntry(WorkedSale.TAPE, 48L).containsEntry(WorkedSale.BOX, 120L);
+        assertThat(spent(result, SALE)).containsEntry(WorkedSale.TAPE, 40L).containsEntry(WorkedSale.BOX, 120L);
         assertThat(result.postings())
                 .filteredOn(posting -> posting.account() == Account.WRITE_OFFS)
                 .singleElement()
