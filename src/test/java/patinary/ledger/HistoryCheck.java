@@ -40,6 +40,8 @@ final class HistoryCheck {
             Account.REFUNDS,
             Account.EXPENSE);
 
+    private static final Set<Account> OF_A_PARCEL = EnumSet.of(Account.BENCH, Account.EXPENSE);
+
     private record Key(UUID supply, StockPlace place) {}
 
     private record Said(UUID document, Account account) {}
@@ -91,7 +93,8 @@ final class HistoryCheck {
                         .contains(document.document().kind()));
         Set<UUID> sales = ids(document -> document.document().kind() == DocumentKind.SALE);
         List<Posting> postings = result.postings().stream()
-                .filter(p -> shared.contains(origin(p)) || sales.contains(origin(p)) && isOfAParcel(p))
+                .filter(p ->
+                        shared.contains(origin(p)) || sales.contains(origin(p)) && OF_A_PARCEL.contains(p.account()))
                 .toList();
         Map<List<UUID>, Amount> byUse = sums(postings, posting -> {
             UUID origin = origin(posting);
@@ -205,10 +208,6 @@ final class HistoryCheck {
                 .filter(which)
                 .map(document -> document.document().id())
                 .collect(Collectors.toSet());
-    }
-
-    private static boolean isOfAParcel(Posting posting) {
-        return posting.account() == Account.BENCH || posting.account() == Account.EXPENSE;
     }
 
     private static UUID origin(Posting posting) {

@@ -22,7 +22,7 @@ import patinary.money.Shares;
  */
 final class RandomHistory {
 
-private static final UUID CASH_BOX = Story.name("cash box");
+    private static final UUID CASH_BOX = Story.name("cash box");
 
     /** The category of what sales are packed in. */
     private static final String PACKAGING = "packaging";
