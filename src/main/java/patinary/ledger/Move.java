@@ -19,9 +19,23 @@ public sealed interface Move {
     record SupplyIn(UUID supply, StockPlace place, BigDecimal quantity, Amount cost, boolean estimated)
             implements Move {}
 
-    /** A supply goes out at whatever the shop's method says it cost; both sides. */
-    record SupplyOut(UUID supply, StockPlace place, BigDecimal quantity, boolean estimated, Destination to)
-            implements Move {}
+    /**
+     * A supply goes out at whatever the shop's method says it cost; both sides.
+     *
+     * @param wears whether it is the wear of a tool: no more is taken than there is, and what goes beyond costs nothing
+     */
+    record SupplyOut(
+            UUID supply, StockPlace place, BigDecimal quantity, boolean estimated, Destination to, boolean wears)
+            implements Move {
+        public SupplyOut(UUID supply, StockPlace place, BigDecimal quantity, boolean estimated, Destination to) {
+            this(supply, place, quantity, estimated, to, false);
+        }
+
+        /** The same of a tool of which no more than this is left. */
+        SupplyOut atMost(BigDecimal left) {
+            return new SupplyOut(supply, place, quantity.min(left), estimated, to, wears);
+        }
+    }
 
     /** A supply sold earlier comes back at the cost with which that sale took it out; both sides. */
     record SupplyBack(UUID supply, StockPlace place, BigDecimal quantity, UUID sale) implements Move {}

@@ -56,7 +56,9 @@ final class SupplyBook {
         shares.onUses().forEach((use, amount) -> give(use, amount, tags.estimated() || use.estimated()));
     }
 
-    Use take(Move.SupplyOut move) {
+    /** A use waits for what is not there yet; a tool that outlives its uses does not: its price was given out. */
+    Use take(Move.SupplyOut wanted) {
+        Move.SupplyOut move = wanted.wears() ? wanted.atMost(stock.quantity()) : wanted;
         Use use = new Use(books.journal().document(), move);
         bearers.add(use);
         books.journal().stock(place, Tags.supply(supply), move.quantity().negate(), Amount.ZERO);

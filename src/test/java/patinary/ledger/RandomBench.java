@@ -19,6 +19,12 @@ final class RandomBench {
     /** Pots that may be mixed, used, or used and never mixed; each is made of supplies and of pots before it. */
     static final List<UUID> POTS = List.of(Story.name("pot 1"), Story.name("pot 2"), Story.name("pot 3"));
 
+    /** A tool that wears: each use takes a fortieth, a third or all of one, and some go beyond what is there. */
+    static final UUID BRUSH = Story.name("brush");
+
+    private static final List<BigDecimal> ONE_USE =
+            Stream.of("0.025", "0.33333333333334", "0.1").map(BigDecimal::new).toList();
+
     private static final List<UUID> AT_THE_BENCH =
             Stream.concat(RandomSupplies.SUPPLIES.stream(), POTS.stream()).toList();
 
@@ -34,7 +40,19 @@ final class RandomBench {
     }
 
     List<Move> entry(DocumentRef ref) {
-        return chance(2) ? mix(ref) : plainEntry(ref);
+        List<Move> moves = new ArrayList<>(chance(2) ? mix(ref) : plainEntry(ref));
+        if (chance(2)) {
+            moves.add(worn());
+        }
+        return moves;
+    }
+
+    private Move worn() {
+        Destination to = chance(6)
+                ? new Destination.To(Account.WRITE_OFFS, Tags.category("waste"))
+                : new Destination.Pieces(pieces.shares());
+        BigDecimal quantity = pick(ONE_USE).multiply(BigDecimal.valueOf(1L + random.nextInt(3)));
+        return new Move.SupplyOut(BRUSH, StockPlace.BENCH, quantity, !chance(4), to, true);
     }
 
     /** Each use on pieces of its own, now and then on none: a sample, or spilt. */
@@ -86,7 +104,7 @@ final class RandomBench {
 
     List<Move> counted(DocumentRef ref) {
         StockPlace place = pick(StockPlace.values());
-        UUID supply = pick(place == StockPlace.BENCH ? AT_THE_BENCH : RandomSupplies.SUPPLIES);
+        UUID supply = chance(6) ? BRUSH : pick(place == StockPlace.BENCH ? AT_THE_BENCH : RandomSupplies.SUPPLIES);
         BigDecimal quantity = chance(4) ? BigDecimal.ZERO : supplies.used(supply, ref.date());
         return List.of(new Move.Counted(supply, place, quantity, chance(3)));
     }

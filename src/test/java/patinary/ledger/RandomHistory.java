@@ -43,6 +43,7 @@ final class RandomHistory {
             DocumentKind.COUNT,
             DocumentKind.COUNT,
             DocumentKind.COUNT,
+            DocumentKind.COUNT,
             DocumentKind.SALE,
             DocumentKind.SALE,
             DocumentKind.SALE,
@@ -159,7 +160,7 @@ final class RandomHistory {
     }
 
     private Move supplyIn(DocumentRef ref, Amount cost) {
-        UUID supply = supplies.any();
+        UUID supply = chance(8) ? RandomBench.BRUSH : supplies.any();
         BigDecimal quantity = supplies.bought(supply, ref.date());
         return new Move.SupplyIn(supply, pick(StockPlace.values()), quantity, cost, chance(4));
     }

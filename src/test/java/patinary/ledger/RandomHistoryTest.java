@@ -52,6 +52,25 @@ class RandomHistoryTest {
         happens(results, "counts of ingredients reach them too", ofPot(DocumentKind.COUNT, Account.PIECES));
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void toolsWearOutEarlyAndLate(StockMethod method) {
+        List<Replay.Result> results = LongStream.range(0, SEEDS)
+                .mapToObj(seed -> Replay.of(method, RandomHistory.of(seed, SIZE).documents()))
+                .toList();
+        happens(results, "tools cost pieces", ofBrush(DocumentKind.BENCH_ENTRY, Account.PIECES));
+        assertThat(results.stream().filter(ofBrush(DocumentKind.COUNT, Account.PIECES)))
+                .as("counts settle them on pieces")
+                .hasSizeGreaterThan(SEEDS / 30);
+    }
+
+    private static Predicate<Replay.Result> ofBrush(DocumentKind kind, Account account) {
+        return result -> result.postings().stream()
+                .anyMatch(posting -> posting.document().kind() == kind
+                        && posting.account() == account
+                        && RandomBench.BRUSH.equals(posting.tags().supply()));
+    }
+
     @Test
     void everyKindOfThingIsDrawn() {
         List<RandomHistory> histories = LongStream.range(0, SEEDS)
