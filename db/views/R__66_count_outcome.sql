@@ -18,14 +18,16 @@ left join (select p.document_id, sum(p.quantity) as moved
            where p.account in ('BENCH', 'SHELF')
            group by p.document_id) m on m.document_id = c.id;
 
--- What the bench and the packing of sales took of a supply, as it was typed.
+-- What the bench and the packing of sales took of a supply, as it was typed. Of a tool that is a number of uses, not a
+-- quantity judged by eye.
 drop view if exists bench_taken cascade;
 
 create view bench_taken as
-select u.supply_id, u.bench_entry_id as document_id, d.doc_date as used_on, u.typed, u.quantity, u.estimated
+select u.supply_id, u.bench_entry_id as document_id, d.doc_date as used_on, u.typed, u.quantity, u.estimated,
+       u.tool_uses is not null as of_tool
 from bench_use u
 join document d on d.id = u.bench_entry_id
 union all
-select w.supply_id, w.sale_id, d.doc_date, w.typed, w.quantity, w.estimated
+select w.supply_id, w.sale_id, d.doc_date, w.typed, w.quantity, w.estimated, false
 from sale_wrap w
 join document d on d.id = w.sale_id;

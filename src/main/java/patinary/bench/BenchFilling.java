@@ -1,18 +1,21 @@
 package patinary.bench;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import patinary.supplies.ToolUse;
 
 /** Writes a stored entry into its form. */
 final class BenchFilling {
 
     private BenchFilling() {}
 
-    static BenchForm of(UUID id, long version, BenchContent content, List<WorkedPiece> pieces) {
+    /** @param tools the tools that may be ticked */
+    static BenchForm of(UUID id, long version, BenchContent content, List<WorkedPiece> pieces, Collection<UUID> tools) {
         BenchForm form = new BenchForm();
         form.id = id.toString();
         form.version = version;
@@ -32,10 +35,29 @@ final class BenchFilling {
         pieces.stream().filter(piece -> piece.area() != null).forEach(piece -> areas.put(piece.id(), piece.area()));
         content.uses().stream()
                 .filter(content.handling()::isPlain)
-                .forEach(use -> form.uses.add(use(use, content, areas)));
+                .forEach(use -> {
+                    if (tools.contains(use.supplyId()) && isTick(use, content, form)) {
+                        form.tools.add(use.supplyId().toString());
+                    } else {
+                        form.uses.add(use(use, content, areas));
+                    }
+                });
         new HandlingFilling(content, areas).fill(form.handling);
         content.mishaps().forEach(mishap -> form.mishaps.add(mishap(mishap)));
         return form;
+    }
+
+    /** Whether a tick says all of it: once, by eye, on all the pieces alike. */
+    private static boolean isTick(SupplyUse use, BenchContent content, BenchForm form) {
+        List<UsePiece> parts = content.usePieces().stream()
+                .filter(part -> part.line() == use.line())
+                .toList();
+        return use.wears()
+                && use.estimated()
+                && use.typed().equals(ToolUse.ONCE)
+                && !form.tools.contains(use.supplyId().toString())
+                && parts.size() == content.pieces().size()
+                && parts.stream().allMatch(part -> part.weight().compareTo(BigDecimal.ONE) == 0);
     }
 
     private static BenchForm.UseLine use(SupplyUse use, BenchContent content, Map<UUID, BigDecimal> areas) {

@@ -58,6 +58,9 @@ class BenchForm {
     /** Id of the finish that is followed, or an empty text. */
     public String finish = "";
 
+    /** Ids of the tools that were used once. */
+    public List<String> tools = new ArrayList<>();
+
     public String minutes = "";
     public String done = "";
     public String note = "";

@@ -65,7 +65,11 @@ class BenchFormController {
             Model model) {
         ChosenIds.read(piece).forEach(id -> form.pieces.add(id.toString()));
         BenchForm.UseLine line = new BenchForm.UseLine();
-        line.supply = supply;
+        if (page.tools().stream().anyMatch(tool -> tool.toString().equals(supply))) {
+            form.tools.add(supply);
+        } else {
+            line.supply = supply;
+        }
         form.uses.add(line);
         form.finish = finish;
         if (finish.isEmpty()) {
@@ -81,7 +85,7 @@ class BenchFormController {
         BenchEntries.Stored entry = entries.find(id).orElseThrow(() -> new NotFound("bench entry " + id));
         List<UUID> worked =
                 entry.content().pieces().stream().map(BenchPiece::pieceId).toList();
-        return show(model, BenchFilling.of(id, entry.version(), entry.content(), pieces.withIds(worked)), id);
+        return show(model, BenchFilling.of(id, entry.version(), entry.content(), pieces.withIds(worked), page.tools()), id);
     }
 
     /** Any button but the main one: looks for pieces, adds or drops a line; nothing is stored. */

@@ -11,6 +11,7 @@ import org.springframework.ui.Model;
 import patinary.shelflife.UseFirst;
 import patinary.shop.CurrentShop;
 import patinary.supplies.SupplyCatalog;
+import patinary.supplies.ToolUse;
 import patinary.web.Answers;
 import patinary.web.Choice;
 
@@ -73,11 +74,29 @@ class BenchFormPage {
                         .toList());
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute(
+                "tools",
+                supplies.stream()
+                        .filter(BenchFormPage::isTool)
+                        .map(SupplyCatalog.Known::choice)
+                        .toList());
         model.addAttribute("useFirst", first.all().values());
         answers(model);
         warnings(model, form, chosen);
         finishes.show(model, form.finish, chosen);
         model.addAttribute("cautions", finishes.cautions(form.finish, CautionTexts.of(form, chosen, supplies)));
+    }
+
+    /** The tools whose price is spread over their uses. */
+    List<UUID> tools() {
+        return catalog.all().stream()
+                .filter(BenchFormPage::isTool)
+                .map(SupplyCatalog.Known::id)
+                .toList();
+    }
+
+    private static boolean isTool(SupplyCatalog.Known supply) {
+        return ToolUse.size(supply.facts()).isPresent();
     }
 
     /** Takes the supplies of the chosen finish for the chosen pieces into the form. */

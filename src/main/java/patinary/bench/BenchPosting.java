@@ -30,7 +30,12 @@ final class BenchPosting {
 
     private static Move use(BenchContent entry, SupplyUse use) {
         return new Move.SupplyOut(
-                use.supplyId(), StockPlace.BENCH, use.quantity(), use.estimated(), destination(entry, use.line()));
+                use.supplyId(),
+                StockPlace.BENCH,
+                use.quantity(),
+                use.estimated(),
+                destination(entry, use.line()),
+                use.wears());
     }
 
     private static Destination destination(BenchContent entry, int line) {

@@ -66,7 +66,9 @@ final class BenchReading {
         int minutes = answers.whole("minutes", form.minutes).orElse(0);
         String done = answers.note("done", form.done, DONE);
         String note = answers.note("note", form.note, NOTE);
-        UseReading uses = new UseReading(form.uses, answers, supplies, pieces, date).read();
+        UseReading uses = new UseReading(form.uses, answers, supplies, pieces, date)
+                .read()
+                .ticked(form.tools);
         CutReading cuts = new CutReading(answers, supplies, uses)
                 .read(form.handling.cuts, uses.uses().size());
         PotReading pots = new PotReading(answers, supplies, useBys, uses, date)

@@ -25,8 +25,8 @@ final class CautionTexts {
         Stream<String> said = Stream.concat(
                 Stream.of(form.done, form.note),
                 form.mishaps.stream().flatMap(mishap -> Stream.of(mishap.surface, mishap.what)));
-        List<UUID> used =
-                ChosenIds.read(form.uses.stream().map(use -> use.supply).toList());
+        List<UUID> used = ChosenIds.read(Stream.concat(form.uses.stream().map(use -> use.supply), form.tools.stream())
+                .toList());
         return Stream.of(said, pieces(pieces), supplies(supplies, used))
                 .flatMap(texts -> texts)
                 .toList();

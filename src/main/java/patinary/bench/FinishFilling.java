@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import patinary.finishes.Finish;
 import patinary.supplies.QuantityWords;
 import patinary.supplies.SupplyCatalog;
+import patinary.supplies.ToolUse;
 
 /**
  * Writes the supplies of a finish into the form of an entry: as much as the chosen pieces take, judged by eye. What is in
@@ -36,6 +37,11 @@ final class FinishFilling {
     }
 
     private void into(BenchForm form, UUID supply) {
+        Optional<String> uses = toolUses(supply);
+        if (uses.filter(ToolUse.ONCE::equals).isPresent()) {
+            tick(form, supply.toString());
+            return;
+        }
         int at = place(form, supply.toString());
         if (at == form.uses.size()) {
             form.uses.add(new BenchForm.UseLine());
@@ -48,13 +54,35 @@ final class FinishFilling {
         line.supply = supply.toString();
         line.how = "EYE";
         line.share = share(supply).name();
-        line.quantity = quantity(supply)
+        line.quantity = uses.orElseGet(() -> rounded(supply)
                 .map(quantity -> QuantityWords.typed(
                         quantity, supplies.get(supply).facts().dimension()))
-                .orElse("");
+                .orElse(""));
         if (form instanceof NowForm now) {
             now.tap(at).picked = true;
         }
+    }
+
+    private static void tick(BenchForm form, String tool) {
+        boolean typed = form.uses.stream().anyMatch(line -> line.supply.equals(tool) && !line.quantity.isBlank());
+        if (!typed && !form.tools.contains(tool)) {
+            form.tools.add(tool);
+        }
+    }
+
+    /** A tool is told by its uses; a rounded part of one would be none, or too much. */
+    private Optional<String> toolUses(UUID supply) {
+        return Optional.ofNullable(supplies.get(supply))
+                .flatMap(known -> ToolUse.size(known.facts()))
+                .flatMap(size -> quantity(supply).map(quantity -> ToolUse.uses(quantity, size)))
+                .filter(uses -> uses.signum() > 0)
+                .map(ToolUse::words);
+    }
+
+    private Optional<BigDecimal> rounded(UUID supply) {
+        return quantity(supply)
+                .map(quantity -> quantity.setScale(SCALE, RoundingMode.HALF_UP))
+                .filter(sum -> sum.signum() > 0);
     }
 
     /** As much as all the pieces take; before any was chosen, as much as one takes where that is known. */
@@ -68,9 +96,7 @@ final class FinishFilling {
                 ? Optional.empty()
                 : Optional.of(each.stream()
                                 .map(Optional::orElseThrow)
-                                .reduce(BigDecimal.ZERO, BigDecimal::add)
-                                .setScale(SCALE, RoundingMode.HALF_UP))
-                        .filter(sum -> sum.signum() > 0);
+                                .reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
     /** By surface where the supply goes by it and every surface is known. */

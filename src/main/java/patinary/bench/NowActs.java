@@ -57,6 +57,10 @@ class NowActs {
     }
 
     private static void take(LastUse last, NowForm form) {
+        if (last.tool()) {
+            tick(last.supply().toString(), form);
+            return;
+        }
         int at = place(last.supply().toString(), form.uses);
         if (at == form.uses.size()) {
             form.uses.add(new BenchForm.UseLine());
@@ -71,6 +75,12 @@ class NowActs {
         line.how = last.exact() ? "EXACT" : "EYE";
         tap.picked = true;
         tap.measure = "";
+    }
+
+    private static void tick(String tool, NowForm form) {
+        if (!form.tools.contains(tool)) {
+            form.tools.add(tool);
+        }
     }
 
     /** The line of this supply; else the open one at the end; else one more. */

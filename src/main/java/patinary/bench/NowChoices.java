@@ -24,6 +24,7 @@ import patinary.measure.Unit;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
 import patinary.supplies.SupplyMeasures;
+import patinary.supplies.ToolUse;
 
 /** What the bench page offers to choose from. */
 @Component
@@ -159,6 +160,9 @@ class NowChoices {
                         .distinct()
                         .toList(),
                 last,
+                ToolUse.size(facts)
+                        .map(size -> size.stripTrailingZeros().toPlainString())
+                        .orElse(""),
                 called(List.of(facts.name(), supply.line().name())));
     }
 

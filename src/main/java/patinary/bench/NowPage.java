@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -28,6 +29,9 @@ class NowPage {
 
     /** The others are behind one more choice. */
     private static final int SUPPLIES = 8;
+
+    /** Tools are ticked and no more, so they take little room. */
+    private static final int TOOLS = 8;
 
     private final BenchFormPage page;
     private final NowChoices choices;
@@ -73,6 +77,7 @@ class NowPage {
                         "withoutArea",
                         "followedSteps",
                         "chosenPieces",
+                        "nowTools",
                         "chosen")
                 .forEach(list -> model.addAttribute(list, List.of()));
         model.addAttribute("useRows", new LinkedHashMap<String, SupplyRow>());
@@ -105,6 +110,7 @@ class NowPage {
         List<WordsRow> phrases = choices.phrases();
         model.addAttribute("nowPieces", pieces);
         model.addAttribute("nowSupplies", supplies);
+        model.addAttribute("nowTools", tools(supplies, form));
         model.addAttribute("useRows", byId(supplies));
         model.addAttribute("nowStyles", styles);
         model.addAttribute("ownStyles", own);
@@ -143,7 +149,7 @@ class NowPage {
     /** One line for each supply that is offered as a chip, one mishap, and a line for any other supply. */
     private static void lines(NowForm form, List<SupplyRow> supplies) {
         if (form.uses.isEmpty()) {
-            supplies.stream().limit(SUPPLIES).forEach(supply -> {
+            supplies.stream().filter(row -> !row.wears()).limit(SUPPLIES).forEach(supply -> {
                 BenchForm.UseLine line = new BenchForm.UseLine();
                 line.supply = supply.value().toString();
                 form.uses.add(line);
@@ -153,6 +159,16 @@ class NowPage {
             form.mishaps.add(new BenchForm.MishapLine());
         }
         openLine(form);
+    }
+
+    /** The tools that were used last, and those that are ticked. */
+    private static List<SupplyRow> tools(List<SupplyRow> supplies, NowForm form) {
+        List<SupplyRow> tools = supplies.stream().filter(SupplyRow::wears).toList();
+        return IntStream.range(0, tools.size())
+                .filter(at -> at < TOOLS
+                        || form.tools.contains(tools.get(at).value().toString()))
+                .mapToObj(tools::get)
+                .toList();
     }
 
     /** The last line is always one whose supply is still to be chosen. */

@@ -10,6 +10,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import patinary.bench.NowRows.LastUse;
 import patinary.bench.NowRows.StyleRow;
+import patinary.supplies.ToolUse;
 
 /** What earlier entries say about the next one: supplies in the order she last used them, and her own words. */
 @Repository
@@ -52,7 +53,7 @@ class NowPast {
         jdbc.sql("""
                         with touched as (
                             select distinct p.style_id, bu.bench_entry_id, bu.line, bu.supply_id, bu.typed, bu.estimated,
-                                   d.doc_date, d.recorded_at
+                                   bu.tool_uses is not null as tool, d.doc_date, d.recorded_at
                             from bench_use bu
                             join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
                             join piece p on p.id = up.piece_id
@@ -62,7 +63,7 @@ class NowPast {
                             select t.*, rank() over (partition by style_id order by doc_date desc, recorded_at desc,
                                                      cast(bench_entry_id as varchar(36)) desc) as latest
                             from touched t)
-                        select r.style_id, s.name, r.supply_id, r.typed, r.estimated, r.latest
+                        select r.style_id, s.name, r.supply_id, r.typed, r.estimated, r.tool, r.latest
                         from ranked r join style s on s.id = r.style_id
                         where r.latest <= :most
                         order by s.name, r.latest, r.line
@@ -73,7 +74,11 @@ class NowPast {
             order.computeIfAbsent(style, first -> new LinkedHashSet<>()).add(supply);
             if (row.getInt("latest") == 1) {
                 last.computeIfAbsent(style, first -> new ArrayList<>())
-                        .add(new LastUse(supply, row.getString("typed"), !row.getBoolean("estimated")));
+                        .add(new LastUse(
+                                supply,
+                                row.getString("typed"),
+                                !row.getBoolean("estimated"),
+                                row.getBoolean("tool") && row.getString("typed").equals(ToolUse.ONCE)));
             }
         });
         return names.entrySet().stream()

@@ -16,6 +16,7 @@ final class NowReading {
         entry.pieces = form.pieces;
         entry.ready = form.ready;
         entry.finish = form.finish;
+        entry.tools = form.tools;
         entry.minutes = form.minutes;
         entry.done = form.done;
         entry.note = form.note;

@@ -38,6 +38,7 @@ final class NowRows {
      * @param unit the word of its base unit, or an empty text where it is counted
      * @param measures her own measures, then the packs
      * @param last what was typed when it was last used, or an empty text
+     * @param use of a tool whose price is spread over its uses: the part of one that a use takes; else an empty text
      */
     record SupplyRow(
             UUID value,
@@ -47,7 +48,14 @@ final class NowRows {
             String unit,
             List<String> measures,
             String last,
-            List<String> cautions) {}
+            String use,
+            List<String> cautions) {
+
+        /** Whether it is offered among the tools, to be ticked once. */
+        public boolean wears() {
+            return !use.isEmpty();
+        }
+    }
 
     /**
      * A style.
@@ -57,8 +65,12 @@ final class NowRows {
      */
     record StyleRow(UUID value, String text, List<LastUse> last, List<UUID> order) {}
 
-    /** A supply as it was used before. */
-    record LastUse(UUID supply, String typed, boolean exact) {}
+    /**
+     * A supply as it was used before.
+     *
+     * @param tool whether it was a tool that was used once
+     */
+    record LastUse(UUID supply, String typed, boolean exact, boolean tool) {}
 
     /**
      * A finish.

@@ -130,12 +130,13 @@ final class PotReading {
                 UUID id = answers.id(field + "supply", typed.supply, "bench.error.supply");
                 String words = answers.note(field + "quantity", typed.quantity, TYPED);
                 Optional.ofNullable(supplies.get(id))
-                        .flatMap(supply -> shares.quantity(field, words, supply))
-                        .ifPresent(quantity -> {
-                            int number = before + uses.size() + 1;
-                            uses.add(new SupplyUse(number, id, words, quantity, !shares.isExact(field, typed.how)));
-                            inside.add(new PotUse(number, pot));
-                        });
+                        .ifPresent(supply -> shares.quantity(field, words, supply)
+                                .ifPresent(quantity -> {
+                                    int number = before + uses.size() + 1;
+                                    uses.add(SupplyUse.on(
+                                            day, number, supply, words, quantity, !shares.isExact(field, typed.how)));
+                                    inside.add(new PotUse(number, pot));
+                                }));
                 if (!supplies.containsKey(id) && !typed.supply.isBlank()) {
                     answers.wrong(field + "supply", "bench.error.supply");
                 }

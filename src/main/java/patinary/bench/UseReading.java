@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.supplies.SupplyCatalog;
+import patinary.supplies.ToolUse;
 import patinary.web.Answers;
+import patinary.web.Ids;
 
 /** Reads the supplies that were used, in her measures as they were on that day, and how each is shared over the pieces. */
 final class UseReading {
@@ -46,6 +49,33 @@ final class UseReading {
         return this;
     }
 
+    /** The tools that were ticked: each was used once, on all the pieces; nothing of it can be wrong but its id. */
+    UseReading ticked(List<String> tools) {
+        for (String tool : tools) {
+            SupplyCatalog.Known supply = Ids.read(tool).map(supplies::get).orElse(null);
+            BigDecimal size = supply == null
+                    ? null
+                    : ToolUse.size(supply.facts())
+                            .flatMap(now -> ToolUse.size(supply.measuresOn(day)))
+                            .orElse(null);
+            if (supply == null || size == null) {
+                answers.wrong("tools", "bench.error.tool");
+            } else {
+                int number = uses.size() + 1;
+                uses.add(SupplyUse.on(day, number, supply, ToolUse.ONCE, size, true));
+                parts.addAll(Weights.equal(
+                        number, pieces.stream().map(WorkedPiece::id).toList()));
+            }
+        }
+        return this;
+    }
+
+    private static boolean isToolUsedOnce(SupplyCatalog.@Nullable Known supply, BenchForm.UseLine line) {
+        return line.quantity.isBlank()
+                && supply != null
+                && ToolUse.size(supply.facts()).isPresent();
+    }
+
     List<SupplyUse> uses() {
         return List.copyOf(uses);
     }
@@ -57,8 +87,8 @@ final class UseReading {
     private void use(String at, BenchForm.UseLine line) {
         int number = uses.size() + 1;
         UUID id = answers.id(at + "supply", line.supply, "bench.error.supply");
-        String typed = answers.note(at + "quantity", line.quantity, TYPED);
         SupplyCatalog.Known supply = supplies.get(id);
+        String typed = answers.note(at + "quantity", isToolUsedOnce(supply, line) ? ToolUse.ONCE : line.quantity, TYPED);
         if (supply == null) {
             if (!line.supply.isBlank()) {
                 answers.wrong(at + "supply", "bench.error.supply");
@@ -66,7 +96,8 @@ final class UseReading {
         } else {
             quantity(at, typed, supply)
                     .ifPresent(
-                            quantity -> uses.add(new SupplyUse(number, id, typed, quantity, !isExact(at, line.how))));
+                            quantity -> uses.add(
+                                    SupplyUse.on(day, number, supply, typed, quantity, !isExact(at, line.how))));
         }
         parts.addAll(parts(at, number, line));
     }

@@ -11,6 +11,7 @@ import patinary.buying.ReceiptDraft.DraftPiece;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.buying.ReceiptForm.PieceForm;
 import patinary.money.Amount;
+import patinary.supplies.Taking;
 import patinary.web.Answers;
 
 /** Reads one line of a receipt's form, and the pieces it brings. */
@@ -37,18 +38,22 @@ class LineReader {
                 ? bought.get().name()
                 : answers.text(at + "title", form.title, TITLE, "buying.error.title");
         AmountOrPercent discount = AmountOrPercent.read(answers, at + "discount", form.discount);
+        // A tool that is an expense at once never comes to the bench's stock: the receipt says so itself.
+        boolean tool = kind == LineKind.SUPPLY
+                && bought.filter(SupplyReader.Bought::isExpense).isPresent();
+        Optional<SupplyReader.Bought> stocked = tool ? Optional.empty() : bought;
         ReceiptLine line = new ReceiptLine(
                 position + 1,
-                kind,
+                tool ? LineKind.EXPENSE : kind,
                 title,
                 quantity(answers, at, form),
                 answers.amount(at + "price", form.price),
                 discount.percent(),
                 discount.amount(),
                 form.about,
-                bought.map(SupplyReader.Bought::supplyId).orElse(null),
-                bought.map(SupplyReader.Bought::content).orElse(null),
-                kind == LineKind.EXPENSE ? category(answers, at, form) : null);
+                stocked.map(SupplyReader.Bought::supplyId).orElse(null),
+                stocked.map(SupplyReader.Bought::content).orElse(null),
+                tool ? Taking.TOOLS : kind == LineKind.EXPENSE ? category(answers, at, form) : null);
         checkDiscount(answers, at, line);
         return line;
     }

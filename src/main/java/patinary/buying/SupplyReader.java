@@ -16,6 +16,7 @@ import patinary.supplies.PotsPutAside;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyMeasures;
+import patinary.supplies.Wear;
 import patinary.web.Answers;
 import patinary.web.Choice;
 import patinary.web.Ids;
@@ -33,8 +34,9 @@ class SupplyReader {
      * What one of the line is.
      *
      * @param content in the supply's base unit
+     * @param isExpense whether it is a tool whose price is an expense at once
      */
-    record Bought(UUID supplyId, String name, BigDecimal content) {}
+    record Bought(UUID supplyId, String name, BigDecimal content, boolean isExpense) {}
 
     private final Supplies supplies;
     private final PotsPutAside pots;
@@ -129,7 +131,8 @@ class SupplyReader {
         }
         content.filter(quantity -> quantity.signum() <= 0)
                 .ifPresent(quantity -> answers.wrong(at + "content", "buying.error.content"));
-        return Optional.of(new Bought(supply.get().id(), facts.name(), content.orElse(BigDecimal.ONE)));
+        return Optional.of(new Bought(
+                supply.get().id(), facts.name(), content.orElse(BigDecimal.ONE), facts.wear() == Wear.AT_ONCE));
     }
 
     private static Optional<BigDecimal> pack(Supply.Facts facts, String name) {

@@ -59,7 +59,7 @@ class CountFacts {
                 jdbc.sql(COUNTS + " and supply_id = ? order by nth").param(supply).query(CountRow.class).stream()
                         .map(CountRow::count)
                         .toList(),
-                jdbc.sql(TAKEN + " where supply_id = ?").param(supply).query(TakenRow.class).stream()
+                jdbc.sql(TAKEN + " where supply_id = ? and not of_tool").param(supply).query(TakenRow.class).stream()
                         .map(TakenRow::taken)
                         .toList());
     }

@@ -12,6 +12,6 @@ class CountLists {
     @Bean
     PhoneList countSupplies(SupplyCatalog catalog) {
         return PhoneList.of(
-                "count-supplies", () -> catalog.all().stream().map(CountRow::of).toList());
+                "count-supplies", () -> CountRow.of(catalog.all()));
     }
 }

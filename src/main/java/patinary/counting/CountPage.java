@@ -36,7 +36,7 @@ class CountPage {
     }
 
     void fill(Model model, QuickCountForm form) {
-        List<CountRow> rows = catalog.all().stream().map(CountRow::of).toList();
+        List<CountRow> rows = CountRow.of(catalog.all());
         CountRow chosen = rows.stream()
                 .filter(row -> row.value().toString().equals(form.supply))
                 .findFirst()
@@ -47,8 +47,8 @@ class CountPage {
     /** The first supply after this one, in the page's order, that was not counted today. */
     Optional<UUID> next(UUID after) {
         Set<UUID> counted = countedOn(shop.today());
-        return catalog.all().stream()
-                .map(SupplyCatalog.Known::id)
+        return CountRow.of(catalog.all()).stream()
+                .map(CountRow::value)
                 .dropWhile(id -> !id.equals(after))
                 .skip(1)
                 .filter(id -> !counted.contains(id))

@@ -5,6 +5,7 @@ import java.util.UUID;
 import patinary.measure.Dimension;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog.Known;
+import patinary.supplies.Wear;
 
 /**
  * A supply as the counting page needs it. What the books think is left is not in it: a count is honest where she does not
@@ -19,7 +20,15 @@ import patinary.supplies.SupplyCatalog.Known;
  */
 record CountRow(UUID value, String text, String line, List<String> packs, boolean steps, boolean weighs) {
 
-    static CountRow of(Known supply) {
+    /** Without the tools whose price is spread over their uses: one brush that is there says nothing about its wear. */
+    static List<CountRow> of(List<Known> supplies) {
+        return supplies.stream()
+                .filter(supply -> supply.facts().wear() != Wear.BY_USE)
+                .map(CountRow::of)
+                .toList();
+    }
+
+    private static CountRow of(Known supply) {
         Supply.Facts facts = supply.facts();
         return new CountRow(
                 supply.id(),

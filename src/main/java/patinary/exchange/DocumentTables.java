@@ -136,6 +136,9 @@ final class DocumentTables {
                     .ref("supply_id", "supply")
                     .quantity("quantity")
                     .column("own_use_tax", Type.YES_NO)
+                    .column("at_once", Type.YES_NO)
+                    .optional()
+                    .later()
                     .done(),
             document("bench_entry", DocumentKind.BENCH_ENTRY)
                     .column("minutes", Type.WHOLE)
@@ -157,6 +160,9 @@ final class DocumentTables {
                     .text("typed", 80)
                     .quantity("quantity")
                     .column("estimated", Type.YES_NO)
+                    .quantity("tool_uses")
+                    .optional()
+                    .later()
                     .done(),
             linesOf("bench_entry", "bench_use_piece")
                     .key("bench_entry_id", "line", "piece_id")

@@ -153,6 +153,9 @@ final class ThingTables {
                     .quantity("grams_per_ml")
                     .optional()
                     .later()
+                    .words("wear", "AT_ONCE", "BY_USE")
+                    .optional()
+                    .later()
                     .done(),
             named(table("supply_pack")),
             named(table("supply_measure")),

@@ -16,10 +16,12 @@ import patinary.shop.CurrentShop;
 class RetailController {
 
     private final RetailList shelf;
+    private final TakingList takings;
     private final CurrentShop shop;
 
-    RetailController(RetailList shelf, CurrentShop shop) {
+    RetailController(RetailList shelf, TakingList takings, CurrentShop shop) {
         this.shelf = shelf;
+        this.takings = takings;
         this.shop = shop;
     }
 
@@ -30,6 +32,7 @@ class RetailController {
         model.addAttribute("day", at);
         model.addAttribute("yearEnd", LocalDate.of(shop.today().getYear() - 1, 12, 31));
         model.addAttribute("rows", rows);
+        model.addAttribute("takings", takings.of(at.getYear()));
         model.addAttribute(
                 "worth", rows.stream().mapToLong(RetailList.Row::costMinor).sum());
         model.addAttribute(

@@ -45,11 +45,10 @@ class Settled {
                         """).param(count).query(Part.class).list();
     }
 
-    /** The cost that a taking brought to the bench, whenever its receipt came. */
+    /** The cost that a taking brought off the shelf, whenever its receipt came. */
     long takenCost(UUID taking) {
         return jdbc.sql("""
-                        select cast(coalesce(sum(amount_minor), 0) as bigint) from posting
-                        where (document_id = :id or origin_id = :id) and account = 'BENCH' and quantity > 0
+                        select coalesce(sum(cost_minor), 0) from taking_cost where taking_id = :id
                         """).param("id", taking).query(Long.class).single();
     }
 

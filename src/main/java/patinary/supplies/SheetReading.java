@@ -43,7 +43,8 @@ final class SheetReading {
                 sheet,
                 motifs,
                 limits(),
-                facts.weighing());
+                facts.weighing(),
+                facts.wear());
     }
 
     private Supply.@Nullable SheetSize sheet(Dimension dimension) {

@@ -87,6 +87,7 @@ public class Supply {
      * @param motifs what may be cut out of a sheet by its name
      * @param limits what the label says
      * @param weighing what is known for counting it by weighing
+     * @param wear how its price becomes a cost where it is a tool that wears, or null
      */
     public record Facts(
             UUID lineId,
@@ -99,7 +100,8 @@ public class Supply {
             @Nullable SheetSize sheet,
             List<Motif> motifs,
             Limits limits,
-            Weighing weighing) {
+            Weighing weighing,
+            @Nullable Wear wear) {
 
         /** Facts of a supply that does not come in sheets. */
         public Facts(
@@ -121,7 +123,8 @@ public class Supply {
                     null,
                     List.of(),
                     Limits.NONE,
-                    Weighing.UNKNOWN);
+                    Weighing.UNKNOWN,
+                    null);
         }
 
         /** Facts of a supply that is not weighed. */
@@ -136,15 +139,35 @@ public class Supply {
                 @Nullable SheetSize sheet,
                 List<Motif> motifs,
                 Limits limits) {
-            this(lineId, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits, Weighing.UNKNOWN);
+            this(
+                    lineId,
+                    name,
+                    dimension,
+                    retailPrice,
+                    low,
+                    packs,
+                    measures,
+                    sheet,
+                    motifs,
+                    limits,
+                    Weighing.UNKNOWN,
+                    null);
         }
 
         Facts inLine(UUID line) {
-            return new Facts(line, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits, weighing);
+            return new Facts(
+                    line, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits, weighing, wear);
         }
 
         Facts withMeasures(List<Named> others) {
-            return new Facts(lineId, name, dimension, retailPrice, low, packs, others, sheet, motifs, limits, weighing);
+            return new Facts(
+                    lineId, name, dimension, retailPrice, low, packs, others, sheet, motifs, limits, weighing, wear);
+        }
+
+        /** The same as a tool; by use its measures say which part of one a use takes. */
+        Facts asTool(@Nullable Wear how) {
+            return new Facts(
+                    lineId, name, dimension, retailPrice, low, packs, measures, sheet, motifs, limits, weighing, how);
         }
     }
 
@@ -196,6 +219,9 @@ public class Supply {
     @Column(name = "grams_per_ml")
     private @Nullable BigDecimal gramsPerMl;
 
+    @Enumerated(EnumType.STRING)
+    private @Nullable Wear wear;
+
     @Version
     private long version;
 
@@ -220,6 +246,7 @@ public class Supply {
         replace(limits, facts.limits().isNothing() ? List.of() : List.of(facts.limits()));
         emptyGrams = facts.weighing().emptyGrams();
         gramsPerMl = facts.weighing().gramsPerMl();
+        wear = facts.wear();
     }
 
     /** A list that says the same is left alone, so that its rows are not written anew. */
@@ -247,7 +274,8 @@ public class Supply {
                 sheets.stream().findFirst().orElse(null),
                 List.copyOf(motifs),
                 limits.stream().findFirst().orElse(Limits.NONE),
-                new Weighing(emptyGrams, gramsPerMl));
+                new Weighing(emptyGrams, gramsPerMl),
+                wear);
     }
 
     public long version() {

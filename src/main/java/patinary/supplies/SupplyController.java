@@ -11,7 +11,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import patinary.web.Choice;
-import patinary.web.NotFound;
 import patinary.web.Window;
 
 /** The list of supplies, and the page of one. */
@@ -20,25 +19,13 @@ import patinary.web.Window;
 class SupplyController {
 
     private final SupplyList list;
-    private final SupplyStory story;
-    private final SupplyCatalog catalog;
     private final SupplyLines lines;
-    private final SupplyKeeping keeping;
-    private final List<SupplyHint> hints;
+    private final SupplyPage page;
 
-    SupplyController(
-            SupplyList list,
-            SupplyStory story,
-            SupplyCatalog catalog,
-            SupplyLines lines,
-            SupplyKeeping keeping,
-            List<SupplyHint> hints) {
-        this.hints = hints;
+    SupplyController(SupplyList list, SupplyLines lines, SupplyPage page) {
         this.list = list;
-        this.story = story;
-        this.catalog = catalog;
         this.lines = lines;
-        this.keeping = keeping;
+        this.page = page;
     }
 
     @GetMapping
@@ -60,16 +47,7 @@ class SupplyController {
 
     @GetMapping("/{id}")
     String show(@PathVariable UUID id, @RequestParam(required = false) @Nullable Integer page, Model model) {
-        SupplyCatalog.Known supply = catalog.find(id).orElseThrow(() -> new NotFound("supply " + id));
-        model.addAttribute("supply", supply);
-        model.addAttribute("facts", supply.facts());
-        model.addAttribute("left", story.left(id));
-        model.addAttribute("lots", story.lots(id));
-        model.addAttribute("movements", story.movements(id, Window.of(page)));
-        model.addAttribute("used", keeping.isUsed(id));
-        model.addAttribute(
-                "hints", hints.stream().flatMap(hint -> hint.about(id).stream()).toList());
-        return "supplies/show";
+        return this.page.show(id, page, null, model);
     }
 
     static List<Choice> lineChoices(SupplyLines lines) {

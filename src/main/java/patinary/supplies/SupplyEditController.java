@@ -153,6 +153,7 @@ class SupplyEditController {
         model.addAttribute("back", id == null ? "/supplies" : "/supplies/" + id);
         model.addAttribute("fresh", id == null);
         model.addAttribute("lines", SupplyController.lineChoices(lines));
+        model.addAttribute("wears", SupplyPage.wears());
         model.addAttribute(
                 "dimensions",
                 Arrays.stream(Dimension.values())

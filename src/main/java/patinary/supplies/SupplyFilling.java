@@ -23,7 +23,11 @@ final class SupplyFilling {
         form.emptyGrams = weight(facts.weighing().emptyGrams());
         form.gramsPerMl = number(facts.weighing().gramsPerMl());
         fill(form.packs, facts.packs(), facts.dimension());
-        fill(form.measures, facts.measures(), facts.dimension());
+        fill(form.measures, ownMeasures(facts), facts.dimension());
+        if (facts.wear() != null) {
+            form.wear = facts.wear().name();
+        }
+        ToolUse.size(facts).ifPresent(size -> form.uses = Integer.toString(ToolUse.lasts(size)));
         form.sheet = facts.sheet() == null ? "" : facts.sheet().sides().typed();
         facts.motifs().forEach(motif -> {
             SupplyForm.Line line = new SupplyForm.Line();
@@ -41,6 +45,13 @@ final class SupplyFilling {
         form.daysMixed = limits.daysMixed() == null ? "" : limits.daysMixed().toString();
         form.most = limits.most() == null ? "" : number(limits.most().value());
         form.mostNote = limits.mostNote();
+    }
+
+    /** A tool's use is told by how many it lasts. */
+    private static List<Supply.Named> ownMeasures(Supply.Facts facts) {
+        return facts.measures().stream()
+                .filter(measure -> facts.wear() != Wear.BY_USE || !measure.name().equals(ToolUse.MEASURE))
+                .toList();
     }
 
     private static String weight(@Nullable BigDecimal grams) {

@@ -37,6 +37,13 @@ class SupplyForm {
     public String most = "";
     public String mostNote = "";
 
+    /** NONE, or one of {@link Wear}. */
+    public String wear = NO_TOOL;
+    /** How many uses a tool is thought to last. */
+    public String uses = "";
+
+    static final String NO_TOOL = "NONE";
+
     static SupplyForm fresh() {
         SupplyForm form = new SupplyForm();
         form.packs.add(new Line());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
 import patinary.measure.NamedMeasure;
 import patinary.measure.Quantity;
@@ -32,7 +33,9 @@ final class SupplyReading {
         Optional<Dimension> chosen =
                 answers.word("dimension", form.dimension, Dimension.class, "supplies.error.dimension-missing");
         return chosen.map(dimension -> {
+            Tool tool = tool(dimension);
             List<Supply.Named> measures = named("measures", form.measures, dimension, List.of());
+            measures.addAll(tool.use(measures, answers));
             List<Supply.Named> packs = named("packs", form.packs, dimension, known(measures, dimension));
             List<Supply.Named> all = new ArrayList<>(measures);
             all.addAll(packs);
@@ -47,8 +50,48 @@ final class SupplyReading {
                     null,
                     List.of(),
                     Supply.Limits.NONE,
-                    weighing());
+                    weighing(),
+                    tool.wear());
         });
+    }
+
+    /**
+     * What is said of its wear.
+     *
+     * @param size the part of one that a use takes, or null where its price is not spread
+     */
+    private record Tool(
+            @Nullable Wear wear, @Nullable BigDecimal size) {
+
+        static final Tool NONE = new Tool(null, null);
+
+        List<Supply.Named> use(List<Supply.Named> others, Answers answers) {
+            if (size == null) {
+                return List.of();
+            }
+            if (others.stream().anyMatch(other -> other.name().equalsIgnoreCase(ToolUse.MEASURE))) {
+                answers.wrong("uses", "supplies.error.use-taken");
+            }
+            return List.of(new Supply.Named(ToolUse.MEASURE, size));
+        }
+    }
+
+    private Tool tool(Dimension dimension) {
+        if (form.wear.equals(SupplyForm.NO_TOOL)) {
+            return Tool.NONE;
+        }
+        Optional<Wear> wear = answers.word("wear", form.wear, Wear.class, "supplies.error.wear");
+        if (wear.isEmpty() || wear.get() == Wear.AT_ONCE) {
+            return new Tool(wear.orElse(null), null);
+        }
+        if (dimension != Dimension.COUNT) {
+            answers.wrong("wear", "supplies.error.tool-dimension");
+        }
+        Optional<Integer> uses = form.uses.isBlank() ? Optional.of(0) : answers.whole("uses", form.uses);
+        uses.filter(number -> number < 1 || number > ToolUse.MOST)
+                .ifPresent(number -> answers.wrong("uses", "supplies.error.uses"));
+        return new Tool(
+                Wear.BY_USE, uses.filter(number -> number > 0).map(ToolUse::size).orElse(null));
     }
 
     private Weighing weighing() {

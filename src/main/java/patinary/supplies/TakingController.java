@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
@@ -31,6 +32,7 @@ class TakingController {
     private final SupplyStory story;
     private final SupplyDocuments documents;
     private final Settled settled;
+    private final TakingList list;
     private final CurrentShop shop;
     private final Refusal refusal;
 
@@ -39,8 +41,10 @@ class TakingController {
             SupplyStory story,
             SupplyDocuments documents,
             Settled settled,
+            TakingList list,
             CurrentShop shop,
             Refusal refusal) {
+        this.list = list;
         this.catalog = catalog;
         this.story = story;
         this.documents = documents;
@@ -78,6 +82,17 @@ class TakingController {
         return page(model, supply);
     }
 
+    /** A year's takings with their sum, to be handed over. A year that nobody means is this year. */
+    @GetMapping("/takings")
+    String year(@RequestParam(defaultValue = "") String year, Model model) {
+        int now = shop.today().getYear();
+        int asked = year.matches("[12][0-9]{3}") ? Integer.parseInt(year) : now;
+        model.addAttribute("year", asked);
+        model.addAttribute("thisYear", now);
+        model.addAttribute("takings", list.of(asked));
+        return "supplies/takings";
+    }
+
     @GetMapping("/takings/{id}")
     String show(@PathVariable UUID id, Model model) {
         Taking taking = documents.find(Taking.class, id).orElseThrow(() -> new NotFound("taking " + id));
@@ -113,7 +128,8 @@ class TakingController {
                     }
                     return quantity.signum() > 0;
                 })
-                .map(quantity -> new Taking(id, date, note, supply.id(), quantity, form.ownUseTax));
+                .map(quantity -> new Taking(id, date, note, supply.id(), quantity, form.ownUseTax)
+                        .asExpense(supply.facts().wear() == Wear.AT_ONCE));
     }
 
     private boolean isDone(Runnable recording, BindingResult errors) {

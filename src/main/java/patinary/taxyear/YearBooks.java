@@ -26,6 +26,8 @@ class YearBooks {
                 case "SUPPLIER_RETURN" -> "/supplier-returns/";
                 case "SALE" -> "/sales/";
                 case "BENCH_ENTRY" -> "/bench/";
+                case "TAKING" -> "/supplies/takings/";
+                case "COUNT" -> "/supplies/counts/";
                 case "EXPENSE" -> "/expenses/";
                 case "TRIP" -> "/trips/";
                 case "OTHER_INCOME" -> "/other-income/";
@@ -42,6 +44,23 @@ class YearBooks {
 
     /** One thing in stock at the end of a day. */
     record StockRow(String account, String code, String title, BigDecimal quantity, long amountMinor) {}
+
+    /**
+     * Something that was bought to be sold and then used by herself.
+     *
+     * @param dimension what its quantity is measured by, in that dimension's base unit
+     * @param ownUseTax whether it is marked that tax on own use may be owed
+     */
+    record Taken(
+            UUID takingId,
+            LocalDate docDate,
+            String supplyLine,
+            String supply,
+            String dimension,
+            BigDecimal quantity,
+            boolean ownUseTax,
+            long costMinor,
+            String note) {}
 
     private static final String STOCK_AT = """
             select coalesce(sum(amount_minor), 0) from posting
@@ -138,6 +157,18 @@ class YearBooks {
                                  coalesce(piece_code, ''), coalesce(piece_title, supply, '')
                         having sum(amount_minor) <> 0 or sum(quantity) <> 0
                         order by account desc, code, title""").param(day).query(StockRow.class).list();
+    }
+
+    /** What was taken from the retail shelf for own use, by the day of the taking. */
+    List<Taken> taken(int year) {
+        return jdbc.sql("""
+                        select taking_id, doc_date, supply_line, supply, dimension, quantity, own_use_tax, cost_minor, note
+                        from taking_cost
+                        where doc_date between ? and ?
+                        order by doc_date, cast(taking_id as varchar(36))""")
+                .params(first(year), last(year))
+                .query(Taken.class)
+                .list();
     }
 
     /** Business miles of the year. */

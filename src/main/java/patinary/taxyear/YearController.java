@@ -45,6 +45,15 @@ class YearController {
         model.addAttribute("years", books.years());
         model.addAttribute("page", years.page(year));
         model.addAttribute("miles", books.miles(year));
+        List<YearBooks.Taken> taken = books.taken(year);
+        model.addAttribute(
+                "taken", taken.stream().mapToLong(YearBooks.Taken::costMinor).sum());
+        model.addAttribute(
+                "takenMarked",
+                taken.stream()
+                        .filter(YearBooks.Taken::ownUseTax)
+                        .mapToLong(YearBooks.Taken::costMinor)
+                        .sum());
         model.addAttribute("seal", seals.of(year).orElse(null));
         model.addAttribute("ended", YearBooks.last(year).isBefore(shop.today()));
         return "taxyear/year";

@@ -21,7 +21,7 @@ import patinary.web.CsvFile;
 class YearFiles {
 
     /** The names of the files, in the order of the folder. */
-    static final List<String> NAMES = List.of("income", "purchases-and-cost", "expenses", "stock", "journal");
+    static final List<String> NAMES = List.of("income", "purchases-and-cost", "expenses", "stock", "taken-for-own-use", "journal");
 
     private final YearRows rows;
     private final YearBooks books;
@@ -42,6 +42,7 @@ class YearFiles {
             case "purchases-and-cost" -> purchasesAndCost(year);
             case "expenses" -> lines(year, "EXPENSE", 1);
             case "stock" -> stock(year);
+            case "taken-for-own-use" -> taken(year);
             case "journal" -> journal(year);
             default -> throw new IllegalArgumentException("No file of the year is named " + name);
         };
@@ -147,6 +148,34 @@ class YearFiles {
                     row.title(),
                     row.account().equals("PIECES") ? null : row.quantity(),
                     Amount.of(row.amountMinor()));
+        }
+        return file;
+    }
+
+    /** For the tax on own use, which the state's rules decide on: each taking at cost. */
+    private CsvFile taken(int year) {
+        CsvFile file = new CsvFile(
+                shop.currency(),
+                "date",
+                "document",
+                "supply_line",
+                "supply",
+                "measured_by",
+                "quantity",
+                "tax_on_own_use_may_be_owed",
+                "note",
+                "cost");
+        for (YearBooks.Taken row : books.taken(year)) {
+            file.row(
+                    row.docDate(),
+                    row.takingId(),
+                    row.supplyLine(),
+                    row.supply(),
+                    row.dimension(),
+                    row.quantity(),
+                    row.ownUseTax(),
+                    row.note(),
+                    Amount.of(row.costMinor()));
         }
         return file;
     }

@@ -9,7 +9,7 @@ const one = (selector, within = form) => within.querySelector(selector);
 const every = (selector, within = form) => [...within.querySelectorAll(selector)];
 const template = name => one(`template[data-template=${name}]`).innerHTML;
 const fill = (text, ...gaps) => gaps.reduce((all, gap, at) => all.replace(`{${at}}`, gap), text);
-const PLAUSIBLE = 6 * 3600, DRAFT_AGE = 3 * 24 * 3600e3, PIECES = 18, SUPPLIES = 8;
+const PLAUSIBLE = 6 * 3600, DRAFT_AGE = 3 * 24 * 3600e3, PIECES = 18, SUPPLIES = 8, TOOLS = 8;
 const said = document.querySelector("[data-now-said]");
 const undo = document.querySelector("[data-undo]");
 let lists = {}, mending = false;
@@ -122,7 +122,7 @@ let next = 1 + Math.max(...every("[data-use]").map(place));
 function supply(id) {
   const option = [...other.options].find(each => each.value === id && id !== "");
   return option && { value: id, name: option.dataset.name, line: option.dataset.line, cautions: (option.dataset.cautions || "").split(" "),
-    measures: (option.dataset.measures || "").split("|").filter(Boolean) };
+    measures: (option.dataset.measures || "").split("|").filter(Boolean), use: option.dataset.useSize || "" };
 }
 function addUse(row) {
   const known = use(row.value);
@@ -155,6 +155,21 @@ function asked(row, measures = (supply(row.dataset.supply) || { measures: [] }).
   row.append(how);
   return row;
 }
+// A tool that wears is ticked and no more: once, on all the pieces.
+const toolBox = id => every("[name=tools]").find(box => box.value === id);
+function addTool(row) {
+  const known = toolBox(row.value);
+  if (known) return known;
+  const label = made(template("tool").replaceAll("NN", row.value));
+  label.dataset.cautions = row.cautions.join(" ");
+  one("[data-name]", label).textContent = row.name;
+  one("[data-line]", label).textContent = row.line;
+  one("[data-tool-taps]").append(label);
+  one("[data-tools]").hidden = false;
+  return toolBox(row.value);
+}
+const tickTool = id => { const row = supply(id), box = toolBox(id) || row && addTool(row); if (box) box.checked = true; };
+const worked = text => every("[data-tool]").filter(label => one("input", label).checked).map(text);
 function take(row, typed, exact) {
   if (picked(row)) return;
   field(asked(row), "picked").checked = true;
@@ -189,7 +204,11 @@ function fillIn() {
   const row = finish(), pieces = chosen().map(about);
   if (!row) return;
   for (const id of new Set(row.uses.map(each => each.supply))) {
-    const uses = row.uses.filter(each => each.supply === id), box = use(id) || supply(id) && addUse(supply(id));
+    const uses = row.uses.filter(each => each.supply === id), size = Number((supply(id) || {}).use);
+    const count = size && uses.length && !uses.some(each => each.per)
+      ? Math.round(uses.reduce((sum, each) => sum + Number(each.quantity), 0) * Math.max(1, pieces.length) / size * 100) / 100 : 0;
+    if (count === 1) { if (!(use(id) && (field(use(id), "quantity") || {}).value)) tickTool(id); continue; }
+    const box = use(id) || supply(id) && addUse(supply(id));
     const byArea = uses.some(each => each.per), known = pieces.length > 0 && pieces.every(piece => piece.area);
     if (!box || field(asked(box), "quantity").value || one("[name$='.measure']:checked", box)) continue;
     const takes = piece => uses.reduce((sum, each) => sum + each.quantity * (each.per ? piece.area / each.per : 1), 0);
@@ -198,7 +217,7 @@ function fillIn() {
     field(box, "picked").checked = true;
     field(box, "how").checked = false;
     field(box, "share").value = !pieces.length ? "NONE" : byArea && known ? "AREA" : "EQUAL";
-    field(box, "quantity").value = sum >= 0.005 ? (Math.round(sum * 100) / 100 + " " + base).trim() : "";
+    field(box, "quantity").value = count ? count + " uses" : sum >= 0.005 ? (Math.round(sum * 100) / 100 + " " + base).trim() : "";
     one("details", box).open = true;
   }
 }
@@ -256,7 +275,7 @@ function failedBefore(pieces) {
 }
 function order() {
   const first = every("[data-styles] > button").filter(button => !button.hidden)
-    .flatMap(button => button.dataset.order.split(" ")).slice(0, SUPPLIES);
+    .flatMap(button => button.dataset.order.split(" ")).filter(id => !(supply(id) || {}).use).slice(0, SUPPLIES);
   const rows = first.map(id => use(id) || supply(id) && addUse(supply(id))).filter(Boolean);
   const box = one("[data-uses]");
   if (rows.some((row, at) => box.children[at] !== row)) box.prepend(...rows);
@@ -282,6 +301,7 @@ function cautions(pieces) {
   const called = new Set(pieces.flatMap(piece => piece.cautions));
   const call = part => (part.dataset.cautions || "").split(" ").forEach(id => called.add(id));
   every("[data-use]").filter(picked).forEach(call);
+  worked(call);
   (finish() || { cautions: [] }).cautions.forEach(id => called.add(id));
   every("[data-phrases] button").filter(phrase => text.includes(phrase.textContent.toLowerCase())).forEach(call);
   let any = false, notes = 0;
@@ -439,6 +459,8 @@ function parkDraft() {
   if (mending) return;
   const values = Object.fromEntries(LOOSE.map(name => [name, form.elements[name].value]));
   const ready = every("[name=ready]:checked").map(box => box.value);
+  const tools = worked(label => ({ value: one("input", label).value, name: one("[data-name]", label).textContent,
+    line: one("[data-line]", label).textContent, cautions: (label.dataset.cautions || "").split(" ") }));
   const uses = every("[data-use]").filter(picked).map(row => asked(row)).map(row => ({
     value: row.dataset.supply, name: one("[data-name]", row).textContent, line: one("[data-line]", row).textContent, cautions: (row.dataset.cautions || "").split(" "),
     measures: every("[name$='.measure']", row).map(each => each.value), measure: (one("[name$='.measure']:checked", row) || {}).value || "",
@@ -446,13 +468,14 @@ function parkDraft() {
     only: every("[name$='.only']:checked", row).map(box => box.value),
     weights: Object.fromEntries(every("[data-part]", row).map(part => [part.dataset.part, field(part, "weight").value])) }));
   const day = form.elements.day.value, pieces = chosen().map(about);
-  const any = uses.length || pieces.length || LOOSE.some(name => values[name]);
-  parked.set("draft", any ? { at: Date.now(), values, day, pieces, ready, uses } : null);
+  const any = uses.length || tools.length || pieces.length || LOOSE.some(name => values[name]);
+  parked.set("draft", any ? { at: Date.now(), values, day, pieces, ready, tools, uses } : null);
 }
 function restore(draft) {
   if (draft.day) form.elements.day.value = draft.day;
   for (const row of draft.pieces) one("[name=pieces]", addPiece(row)).checked = true;
   for (const box of every("[name=ready]")) if (draft.ready.includes(box.value)) box.checked = true;
+  for (const old of draft.tools || []) addTool(old).checked = true;
   for (const old of draft.uses) {
     const row = asked(addUse(old), old.measures);
     field(row, "picked").checked = true;
@@ -491,13 +514,14 @@ function fromFields(fields) {
     .filter(([found]) => found).map(([found, id]) => [id, get(`uses[${at}].parts[${found[1]}].weight`)]));
   const piece = id => (lists["bench-pieces"] || []).find(row => row.value === id) || chip(id) && about(chip(id)) || { value: id, code: "", title: id, cautions: [] };
   return { values: Object.fromEntries(LOOSE.map(name => [name, get(name)])), day: get("day"), ready: all("ready"), pieces: all("pieces").map(piece),
+    tools: all("tools").map(id => supply(id) || { value: id, name: id, line: "", cautions: [] }),
     uses: rows.filter(([at]) => get(`taps[${at}].picked`)).map(([at, id]) => ({ ...(supply(id) || { value: id, name: id, line: "", cautions: [], measures: [] }),
       measure: get(`taps[${at}].measure`), times: get(`taps[${at}].times`) || "1", quantity: get(`uses[${at}].quantity`),
       exact: get(`uses[${at}].how`) === "EXACT", share: get(`uses[${at}].share`) || "EQUAL",
       only: all(`uses[${at}].only`), weights: weights(at) })) };
 }
 function afresh() {
-  every("[name=pieces], [name=ready], [name$='.picked'][type=checkbox], [name$='.measure'], [name$='.how']").forEach(box => { box.checked = false; });
+  every("[name=pieces], [name=ready], [name=tools], [name$='.picked'][type=checkbox], [name$='.measure'], [name$='.how']").forEach(box => { box.checked = false; });
   every("[name$='.times']").forEach(box => { box.value = "1"; });
   every("[name$='.quantity'], [name$='].supply'][data-other-supply], [name=pieceWords]").forEach(box => { box.value = ""; });
   every("[name$='.share']").forEach(box => { box.value = "EQUAL"; });
@@ -526,6 +550,7 @@ form.addEventListener("click", event => {
       waited();
     }
     else if (button.dataset.style) for (const last of every("[data-supply]", button)) {
+      if (last.dataset.once === "true") { tickTool(last.dataset.supply); continue; }
       const row = use(last.dataset.supply) || supply(last.dataset.supply) && addUse(supply(last.dataset.supply));
       if (row) take(row, last.dataset.typed, last.dataset.exact === "true");
     }
@@ -555,7 +580,7 @@ form.addEventListener("change", event => {
     field(row, "picked").focus();
   }
   const name = event.target.name || "";
-  if (/^(pieces|finish|done|.*\.(picked|supply))$/.test(name)) soon(follow);
+  if (/^(pieces|tools|finish|done|.*\.(picked|supply))$/.test(name)) soon(follow);
   if (name === "pieces") plan();
   if (name === "pieces") soon(order, tickOn);
   soon(parkDraft);
@@ -644,7 +669,7 @@ function styleButton(row) {
   for (const last of row.last) {
     const part = document.createElement("span");
     part.hidden = true;
-    Object.assign(part.dataset, { supply: last.supply, typed: last.typed, exact: last.exact });
+    Object.assign(part.dataset, { supply: last.supply, typed: last.typed, exact: last.exact, once: last.tool });
     made1.append(part);
   }
   return made1;
@@ -665,10 +690,11 @@ function caution(row) {
 function fromLists() {
   other.replaceChildren(other.options[0], ...(lists["bench-supplies"] || []).map(row => {
     const option = new Option(row.text, row.value);
-    Object.assign(option.dataset, { name: row.name, line: row.line, measures: row.measures.join("|"), cautions: row.cautions.join(" ") });
+    Object.assign(option.dataset, { name: row.name, line: row.line, measures: row.measures.join("|"), useSize: row.use || "", cautions: row.cautions.join(" ") });
     return option;
   }));
-  (lists["bench-supplies"] || []).slice(0, SUPPLIES).forEach(addUse);
+  (lists["bench-supplies"] || []).filter(row => !row.use).slice(0, SUPPLIES).forEach(addUse);
+  (lists["bench-supplies"] || []).filter(row => row.use).slice(0, TOOLS).forEach(addTool);
   (lists["bench-pieces"] || []).slice(0, PIECES).forEach(addPiece);
   one("[data-styles]").replaceChildren(...(lists["bench-styles"] || []).map(styleButton));
   one("[data-phrases]").replaceChildren(...(lists.phrases || []).map(row => button(row.text, row.cautions)));

@@ -105,7 +105,7 @@ final class Bench {
     private void take(UUID entry, int line, State.Supply supply, long quantity, List<State.Piece> worked) {
         boolean byEye = supply.handy && shop.draws.chance(0.7);
         supply.bench -= quantity;
-        shop.rows.add("bench_use", entry, line, supply.id, typed(supply, quantity, byEye), quantity, byEye);
+        shop.rows.add("bench_use", entry, line, supply.id, typed(supply, quantity, byEye), quantity, byEye, "");
         boolean bySize = shop.draws.chance(0.4);
         for (State.Piece piece : worked) {
             shop.rows.add("bench_use_piece", entry, line, piece.id, bySize ? piece.value / 100 : 1);
@@ -155,14 +155,14 @@ final class Bench {
                 shop.supplies.stream().filter(s -> s.bench > 100).findFirst().orElseThrow();
         UUID id = shop.draws.id();
         shop.rows.add("bench_entry", shop.document(id, "Knocked over", 10, "Cleaned up a spill", ""));
-        shop.rows.add("bench_use", id, 1, supply.id, "60 " + supply.unit, 60, false);
+        shop.rows.add("bench_use", id, 1, supply.id, "60 " + supply.unit, 60, false, "");
         supply.bench -= 60;
     }
 
     /** Takes a container from the retail shelf for her own work. */
     void takeFromShelf() {
         shop.supplies.stream().filter(s -> s.shelf >= s.content).findFirst().ifPresent(supply -> {
-            shop.rows.add("taking", shop.document(shop.draws.id(), "", supply.id, supply.content, true));
+            shop.rows.add("taking", shop.document(shop.draws.id(), "", supply.id, supply.content, true, false));
             supply.shelf -= supply.content;
             supply.bench += supply.content;
         });

@@ -57,7 +57,7 @@ final class Handling {
             shop.rows.add("supply_line", shop.id(LINE), LINE, "Larkholt Mill (invented)");
         }
         UUID id = shop.id(name);
-        shop.rows.add("supply", id, shop.id(LINE), name, "VOLUME", "", "", "", "");
+        shop.rows.add("supply", id, shop.id(LINE), name, "VOLUME", "", "", "", "", "", "");
         shop.rows.add("supply_pack", id, "jar", content);
         shop.supplies.add(new State.Supply(id, name, "ml", content, price, false, false));
         return id;
@@ -80,11 +80,11 @@ final class Handling {
     private void cut(State.Piece piece) {
         UUID id = entry(CUT, 40, "Roses laid and rubbed down", List.of(piece));
         UUID sheet = shop.id("Botanical sheet");
-        shop.rows.add("bench_use", id, 1, sheet, "2 times rose", 360, false);
+        shop.rows.add("bench_use", id, 1, sheet, "2 times rose", 360, false, "");
         shop.rows.add("bench_cut", id, 1, "MOTIF", "rose", 12, 15, 2);
-        shop.rows.add("bench_use", id, 2, sheet, "6 x 45 cm", 270, false);
+        shop.rows.add("bench_use", id, 2, sheet, "6 x 45 cm", 270, false, "");
         shop.rows.add("bench_cut", id, 2, "SIZE", "", 6, 45, 1);
-        shop.rows.add("bench_use", id, 3, sheet, "1/10", 540, true);
+        shop.rows.add("bench_use", id, 3, sheet, "1/10", 540, true, "");
         shop.rows.add("bench_cut", id, 3, "PART", "", "", "", 1);
         for (int line = 1; line <= 3; line++) {
             shop.rows.add("bench_use_piece", id, line, piece.id, 1);
@@ -95,10 +95,10 @@ final class Handling {
     private void pot(UUID powder, UUID grip, List<State.Piece> at) {
         List<State.Piece> worked = at.subList(1, 4);
         UUID kept = shop.draws.id();
-        shop.rows.add("supply", kept, shop.id(LINE), "Barn red, mixed " + MIXED, "VOLUME", "", "", "", "");
+        shop.rows.add("supply", kept, shop.id(LINE), "Barn red, mixed " + MIXED, "VOLUME", "", "", "", "", "", "");
         UUID id = entry(MIXED, 90, "First coat of barn red; the tray is slick", worked);
-        shop.rows.add("bench_use", id, 1, powder, "200 ml", 200, false);
-        shop.rows.add("bench_use", id, 2, grip, "30 ml", 30, false);
+        shop.rows.add("bench_use", id, 1, powder, "200 ml", 200, false, "");
+        shop.rows.add("bench_use", id, 2, grip, "30 ml", 30, false, "");
         shop.rows.add("bench_pot", id, 1, "Barn red", "", 0, 200, 300, 75, kept, MIXED.plusDays(7));
         shop.rows.add("bench_pot", id, 2, "Cup with grip", 1, 60, 0, 90, 0, "", "");
         shop.rows.add("bench_pot_use", id, 1, 1);
@@ -113,7 +113,7 @@ final class Handling {
         shop.rows.add("bench_use_piece", id, 2, slick, 90);
         shop.rows.add("bench_use_pot", id, 1, kept, 75);
         UUID later = entry(USED, 25, "Second coat from the kept pot", worked.subList(0, 1));
-        shop.rows.add("bench_use", later, 1, kept, "40 ml", 40, false);
+        shop.rows.add("bench_use", later, 1, kept, "40 ml", 40, false, "");
         shop.rows.add("bench_use_piece", later, 1, worked.get(0).id, 1);
     }
 

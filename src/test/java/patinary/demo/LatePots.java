@@ -31,13 +31,13 @@ final class LatePots {
         UUID kept = supply("Slate, mixed " + MIXED);
         UUID second = supply("Pale slate, mixed " + MIXED.plusDays(2));
         UUID id = entry(0, "Slate from the sample jar, before its receipt", worked.get(0));
-        shop.rows.add("bench_use", id, 1, powder, "120 ml", 120, true);
+        shop.rows.add("bench_use", id, 1, powder, "120 ml", 120, true, "");
         pot(id, "Slate", 60, 180, 80, kept);
         shop.rows.add("bench_use_piece", id, 1, worked.get(0).id, 100);
         shop.rows.add("bench_use_pot", id, 1, kept, 80);
         shop.rows.add("bench_pot_piece", id, 1, worked.get(0).id, 1);
         UUID later = entry(1, "Edges from the kept slate", worked.get(1));
-        shop.rows.add("bench_use", later, 1, kept, "30 ml", 30, false);
+        shop.rows.add("bench_use", later, 1, kept, "30 ml", 30, false, "");
         shop.rows.add("bench_use_piece", later, 1, worked.get(1).id, 1);
         paler(kept, pale, second, worked.get(2));
         counted(3, kept, 20, true);
@@ -48,8 +48,8 @@ final class LatePots {
     /** 20 ml of the kept pot and 40 of another powder, 30 of them kept; 10 of these on the same piece the day after. */
     private void paler(UUID kept, UUID pale, UUID second, State.Piece piece) {
         UUID id = entry(2, "Paler, for the inside", piece);
-        shop.rows.add("bench_use", id, 1, kept, "20 ml", 20, false);
-        shop.rows.add("bench_use", id, 2, pale, "40 ml", 40, false);
+        shop.rows.add("bench_use", id, 1, kept, "20 ml", 20, false, "");
+        shop.rows.add("bench_use", id, 2, pale, "40 ml", 40, false, "");
         pot(id, "Pale slate", 0, 60, 30, second);
         shop.rows.add("bench_pot_use", id, 2, 1);
         shop.rows.add("bench_pot_piece", id, 1, piece.id, 1);
@@ -58,7 +58,7 @@ final class LatePots {
             shop.rows.add("bench_use_pot", id, use, second, 30);
         }
         UUID again = entry(3, "Second coat inside", piece);
-        shop.rows.add("bench_use", again, 1, second, "10 ml", 10, false);
+        shop.rows.add("bench_use", again, 1, second, "10 ml", 10, false, "");
         shop.rows.add("bench_use_piece", again, 1, piece.id, 1);
     }
 
@@ -86,7 +86,7 @@ final class LatePots {
 
     private UUID supply(String name) {
         UUID id = shop.id(name);
-        shop.rows.add("supply", id, shop.id(line), name, "VOLUME", "", "", "", "");
+        shop.rows.add("supply", id, shop.id(line), name, "VOLUME", "", "", "", "", "", "");
         return id;
     }
 

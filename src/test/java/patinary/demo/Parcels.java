@@ -64,7 +64,7 @@ final class Parcels {
 
     private void supply(String name, String dimension, String unit, int content, int price) {
         UUID id = shop.id(name);
-        shop.rows.add("supply", id, shop.id(LINE), name, dimension, "", "", "", "");
+        shop.rows.add("supply", id, shop.id(LINE), name, dimension, "", "", "", "", "");
         shop.supplies.add(new State.Supply(id, name, unit, content, price, false, false));
     }
 

@@ -91,7 +91,8 @@ public final class RandomShop {
         }
         documents.add(new SupplyCount(id(), day(30, 70), "", supply(), StockPlace.BENCH, quantity(150))
                 .asWaste(random.nextInt(3) == 0));
-        documents.add(new Taking(id(), day(10, 60), "", supply(), quantity(40), random.nextBoolean()));
+        documents.add(new Taking(id(), day(10, 60), "", supply(), quantity(40), random.nextBoolean())
+                .asExpense(random.nextInt(3) == 0));
         if (!things.pots().isEmpty() && random.nextInt(3) == 0) {
             things.pots().forEach(this::mix);
         }
@@ -198,7 +199,13 @@ public final class RandomShop {
             }
         }
         List<SupplyUse> uses = List.of(
-                new SupplyUse(1, supply(), "by eye", quantity(80), random.nextBoolean()),
+                new SupplyUse(
+                        1,
+                        supply(),
+                        "by eye",
+                        quantity(80),
+                        random.nextBoolean(),
+                        random.nextInt(3) == 0 ? ONE : null),
                 new SupplyUse(2, supply(), "a sample", quantity(10), random.nextBoolean()));
         return new BenchEntry(
                 id(), new BenchContent(date, "", random.nextInt(120), "", worked, uses, shares, List.of()));
