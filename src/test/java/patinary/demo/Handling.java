@@ -57,7 +57,7 @@ final class Handling {
             shop.rows.add("supply_line", shop.id(LINE), LINE, "Larkholt Mill (invented)");
         }
         UUID id = shop.id(name);
-        shop.rows.add("supply", id, shop.id(LINE), name, "VOLUME", "", "", "", "", "", "");
+        shop.rows.add("supply", id, shop.id(LINE), name, "VOLUME", "", "", "", "", "");
         shop.rows.add("supply_pack", id, "jar", content);
         shop.supplies.add(new State.Supply(id, name, "ml", content, price, false, false));
         return id;
@@ -95,7 +95,7 @@ final class Handling {
     private void pot(UUID powder, UUID grip, List<State.Piece> at) {
         List<State.Piece> worked = at.subList(1, 4);
         UUID kept = shop.draws.id();
-        shop.rows.add("supply", kept, shop.id(LINE), "Barn red, mixed " + MIXED, "VOLUME", "", "", "", "", "", "");
+        shop.rows.add("supply", kept, shop.id(LINE), "Barn red, mixed " + MIXED, "VOLUME", "", "", "", "", "");
         UUID id = entry(MIXED, 90, "First coat of barn red; the tray is slick", worked);
         shop.rows.add("bench_use", id, 1, powder, "200 ml", 200, false, "");
         shop.rows.add("bench_use", id, 2, grip, "30 ml", 30, false, "");

@@ -86,7 +86,7 @@ final class LatePots {
 
     private UUID supply(String name) {
         UUID id = shop.id(name);
-        shop.rows.add("supply", id, shop.id(line), name, "VOLUME", "", "", "", "", "", "");
+        shop.rows.add("supply", id, shop.id(line), name, "VOLUME", "", "", "", "", "");
         return id;
     }
 
