@@ -22,7 +22,7 @@ left join piece p on p.id = f.piece_id
 where l.list is not null
 union all
 select 'to-post', '/sales/' || cast(sa.id as varchar(36)), sa.order_reference,
-       coalesce(nullif((select min(sl.title) from sale_line sl where sl.sale_id = sa.id), ''), sa.buyer), d.doc_date,
+       coalesce(nullif((select min(coalesce(sl.bundle_title, sl.title)) from sale_line sl where sl.sale_id = sa.id), ''), sa.buyer), d.doc_date,
        (select -sum(po.amount_minor) from posting po
         where po.document_id = sa.id and po.account in ('SALES', 'SHIPPING_CHARGED')), null, null
 from sale sa

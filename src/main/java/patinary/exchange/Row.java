@@ -25,6 +25,10 @@ record Row(ArchiveTable table, long line, List<@Nullable Object> values) {
         return String.valueOf(get(column));
     }
 
+    boolean isYes(String column) {
+        return Boolean.TRUE.equals(get(column));
+    }
+
     LocalDate date(String column) {
         return (LocalDate) Objects.requireNonNull(get(column));
     }

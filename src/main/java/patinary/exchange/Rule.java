@@ -25,6 +25,11 @@ record Rule(String column, String reason, Predicate<Row> holds) {
         return new Rule(second, "together", row -> row.has(first) == row.has(second));
     }
 
+    /** The column may only be filled where another is. */
+    static Rule only(String column, String other) {
+        return new Rule(column, "only-with", row -> !row.has(column) || row.has(other));
+    }
+
     /** The column is filled where another has one of these words, and empty elsewhere. */
     static Rule filledWhere(String column, String other, String... words) {
         Set<String> where = Set.of(words);

@@ -159,6 +159,23 @@ final class ThingTables {
                     .done(),
             named(table("supply_pack")),
             named(table("supply_measure")),
+            table("bundle")
+                    .key("id")
+                    .id("id")
+                    .name("name", 120)
+                    .amount("price")
+                    .zeroOrMore()
+                    .column("removed", Type.YES_NO)
+                    .done(),
+            table("bundle_part")
+                    .key("bundle_id", "line")
+                    .key("bundle_id", "supply_id")
+                    .ref("bundle_id", "bundle")
+                    .line()
+                    .ref("supply_id", "supply")
+                    .text("typed", 80)
+                    .quantity("quantity")
+                    .done(),
             table("finish")
                     .key("id")
                     .id("id")

@@ -4,14 +4,16 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.validation.Errors;
 import patinary.ledger.Way;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.supplies.QuantityFmt;
+import patinary.supplies.Supply;
 import patinary.supplies.SupplyMeasures;
 import patinary.web.Answers;
 
@@ -23,39 +25,49 @@ class RefundAnswers {
     private final BuyerMoney buyers;
     private final MoneyChoices money;
     private final RetailShelf shelf;
+    private final RefundLimits limits;
     private final SellingDays days;
     private final CurrentShop shop;
+    private final QuantityFmt words;
 
     RefundAnswers(
             SalePage sales,
             BuyerMoney buyers,
             MoneyChoices money,
             RetailShelf shelf,
+            RefundLimits limits,
             SellingDays days,
-            CurrentShop shop) {
+            CurrentShop shop,
+            QuantityFmt words) {
         this.sales = sales;
         this.buyers = buyers;
         this.money = money;
         this.shelf = shelf;
+        this.limits = limits;
         this.days = days;
         this.shop = shop;
+        this.words = words;
     }
 
-    RefundForm blank(SaleContent sale, List<SalePage.Part> parts) {
+    /** A form that gives nothing back yet; of a supply it names all that may still be sent back. */
+    RefundForm blank(UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
         RefundForm form = new RefundForm();
         form.id = UUID.randomUUID().toString();
         form.date = days.today();
         form.place = String.valueOf(sale.feePlaceId());
-        for (SalePage.Part part : parts) {
+        List<RefundLimit> still = limits.of(saleId, sale, parts);
+        for (int i = 0; i < parts.size(); i++) {
             RefundForm.Line line = new RefundForm.Line();
-            line.thing = String.valueOf(thing(part));
+            line.thing = String.valueOf(RefundLimits.thing(parts.get(i)));
+            BigDecimal left = still.get(i).leftQuantity();
+            if (left.signum() > 0) {
+                line.quantity = shelf.find(line.thing)
+                        .map(supply -> RetailShelf.written(supply, left))
+                        .orElse("");
+            }
             form.lines.add(line);
         }
         return form;
-    }
-
-    static @Nullable UUID thing(SalePage.Part part) {
-        return part.pieceId() == null ? part.supplyId() : part.pieceId();
     }
 
     Optional<RefundContent> read(
@@ -65,7 +77,7 @@ class RefundAnswers {
         if (date.isBefore(sale.date()) && !date.equals(LocalDate.EPOCH)) {
             answers.wrong("date", "selling.error.before-sale", sale.date().toString());
         }
-        List<RefundLine> lines = lines(form, answers, saleId, parts);
+        List<RefundLine> lines = lines(form, answers, parts, limits.of(saleId, sale, parts));
         SalePage.RefundRest before = sales.givenBack(saleId);
         Amount shipping =
                 upTo(answers, "shipping", form.shipping, sale.shipping().minus(Amount.of(before.shippingMinor())));
@@ -113,48 +125,66 @@ class RefundAnswers {
                 .orElse(Way.PLACE);
     }
 
-    private List<RefundLine> lines(RefundForm form, Answers answers, UUID saleId, List<SalePage.Part> parts) {
+    private List<RefundLine> lines(
+            RefundForm form, Answers answers, List<SalePage.Part> parts, List<RefundLimit> still) {
         List<RefundLine> lines = new ArrayList<>();
         for (int i = 0; i < form.lines.size(); i++) {
             RefundForm.Line line = form.lines.get(i);
             String at = "lines[" + i + "].";
-            Optional<SalePage.Part> part = parts.stream()
-                    .filter(one -> line.thing.equals(String.valueOf(thing(one))))
-                    .findFirst();
+            int place = parts.stream()
+                    .map(part -> String.valueOf(RefundLimits.thing(part)))
+                    .toList()
+                    .indexOf(line.thing);
             boolean again = form.lines.subList(0, i).stream().anyMatch(other -> other.thing.equals(line.thing));
-            if (part.isEmpty() || again) {
+            if (place < 0 || again) {
                 answers.wrong(at + "amount", "selling.error.thing");
                 continue;
             }
-            UUID thing = UUID.fromString(line.thing);
-            Amount left = part.get().figures().price().minus(sales.givenBack(saleId, thing));
-            Amount amount = upTo(answers, at + "amount", line.amount, left);
-            if (amount.isPositive() || line.comesBack) {
-                lines.add(line(line, at, answers, part.get(), amount, lines.size() + 1));
+            Amount amount =
+                    upTo(answers, at + "amount", line.amount, still.get(place).left());
+            SalePage.Part part = parts.get(place);
+            if (part.supplyId() != null) {
+                supply(line, at, answers, part.supplyId(), still.get(place), amount, lines);
+            } else if (amount.isPositive() || line.comesBack) {
+                lines.add(new RefundLine(lines.size() + 1, part.pieceId(), null, null, amount, line.comesBack));
             }
         }
         return lines;
     }
 
-    private RefundLine line(
-            RefundForm.Line line, String at, Answers answers, SalePage.Part part, Amount amount, int number) {
-        BigDecimal quantity = null;
-        if (part.supplyId() != null) {
-            quantity = quantity(line, at, answers, part.supplyId().toString());
+    /** Of what was sent back the quantity must be named, and no more of it can be than was sold. */
+    private void supply(
+            RefundForm.Line line,
+            String at,
+            Answers answers,
+            UUID supply,
+            RefundLimit still,
+            Amount amount,
+            List<RefundLine> lines) {
+        boolean isBack = line.back.equals("SHELF");
+        boolean isLost = line.back.equals("LOST");
+        if (!isBack && !isLost && !line.back.isEmpty()) {
+            answers.wrong(at + "back", "selling.error.back");
         }
-        return new RefundLine(number, part.pieceId(), part.supplyId(), quantity, amount, line.comesBack);
+        if (!amount.isPositive() && !isBack && !isLost) {
+            return;
+        }
+        BigDecimal most = isBack || isLost ? still.leftQuantity() : Objects.requireNonNull(still.sold());
+        boolean isAll = line.quantity.isBlank() && !isBack && !isLost;
+        BigDecimal quantity = isAll ? most : quantity(line, at + "quantity", answers, most);
+        lines.add(new RefundLine(lines.size() + 1, null, supply, quantity, amount, isBack, isLost));
     }
 
-    /** How much of the supply the refund is for; it must be named, as it may come back. */
-    private BigDecimal quantity(RefundForm.Line line, String at, Answers answers, String supply) {
-        BigDecimal quantity = shelf.find(supply)
-                .flatMap(facts ->
-                        answers.quantity(at + "quantity", line.quantity, facts.dimension(), SupplyMeasures.of(facts)))
-                .orElse(BigDecimal.ONE);
-        if (quantity.signum() == 0) {
-            answers.wrong(at + "quantity", "selling.error.quantity");
+    private BigDecimal quantity(RefundForm.Line line, String field, Answers answers, BigDecimal most) {
+        Supply.Facts facts = shelf.find(line.thing).orElseThrow();
+        Optional<BigDecimal> quantity =
+                answers.quantity(field, line.quantity, facts.dimension(), SupplyMeasures.of(facts));
+        if (quantity.filter(read -> read.signum() == 0).isPresent()) {
+            answers.wrong(field, "selling.error.quantity");
+        } else if (quantity.filter(read -> read.compareTo(most) > 0).isPresent()) {
+            answers.wrong(field, "selling.error.more-back", words.say(most, facts.dimension()));
         }
-        return quantity;
+        return quantity.orElse(BigDecimal.ONE);
     }
 
     private Amount upTo(Answers answers, String field, String typed, Amount most) {

@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
+import patinary.money.Amount;
 import patinary.web.Choice;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -29,24 +30,36 @@ class RefundController {
             Choice.said("OWED", "selling.refund.way.OWED"),
             Choice.said("STORE_CREDIT", "selling.refund.way.STORE_CREDIT"));
 
+    private static final List<Choice> BACKS = List.of(
+            Choice.said("", "selling.refund.back.KEPT"),
+            Choice.said("SHELF", "selling.refund.back.SHELF"),
+            Choice.said("LOST", "selling.refund.back.LOST"));
+
     private final SellingDocuments documents;
     private final RefundAnswers reader;
     private final SalePage sales;
+    private final RefundLimits limits;
     private final MoneyChoices money;
     private final Refusal refusal;
 
     RefundController(
-            SellingDocuments documents, RefundAnswers reader, SalePage sales, MoneyChoices money, Refusal refusal) {
+            SellingDocuments documents,
+            RefundAnswers reader,
+            SalePage sales,
+            RefundLimits limits,
+            MoneyChoices money,
+            Refusal refusal) {
         this.documents = documents;
         this.reader = reader;
         this.sales = sales;
+        this.limits = limits;
         this.money = money;
         this.refusal = refusal;
     }
 
     @GetMapping
     String blank(@PathVariable UUID id, Model model) {
-        return page(id, reader.blank(sale(id), sales.parts(id)), model);
+        return page(id, reader.blank(id, sale(id), sales.parts(id)), model);
     }
 
     @PostMapping
@@ -82,8 +95,16 @@ class RefundController {
     private String page(UUID id, RefundForm form, Model model) {
         model.addAttribute("id", id);
         model.addAttribute("form", form);
-        model.addAttribute("sale", sale(id));
-        model.addAttribute("parts", sales.parts(id));
+        SaleContent sale = sale(id);
+        List<SalePage.Part> parts = sales.parts(id);
+        SalePage.RefundRest before = sales.givenBack(id);
+        model.addAttribute("sale", sale);
+        model.addAttribute("parts", parts);
+        model.addAttribute("limits", limits.of(id, sale, parts));
+        model.addAttribute("shippingLeft", sale.shipping().minus(Amount.of(before.shippingMinor())));
+        model.addAttribute("taxLeft", sale.tax().minus(Amount.of(before.taxMinor())));
+        model.addAttribute("feeLeft", sale.fee().minus(Amount.of(before.feeMinor())));
+        model.addAttribute("backs", BACKS);
         model.addAttribute("ways", WAYS);
         model.addAttribute("places", money.choices());
         return "selling/refund";

@@ -9,7 +9,11 @@ class RefundForm {
     static class Line {
         public String thing = "";
         public String amount = "";
+        /** Of a piece: whether it comes back into stock. */
         public boolean comesBack;
+        /** Of a supply: empty where it stays with the buyer; SHELF or LOST where it was sent back. */
+        public String back = "";
+
         public String quantity = "";
     }
 

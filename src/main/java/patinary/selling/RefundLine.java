@@ -16,6 +16,7 @@ import patinary.money.Amount;
  * @param quantity of the supply, in its base unit
  * @param amount given back, without tax
  * @param comesBack whether the thing itself came back into stock
+ * @param lost whether it was sent back and cannot be sold again, so that its cost stays an expense; null as no
  */
 @Embeddable
 public record RefundLine(
@@ -24,4 +25,21 @@ public record RefundLine(
         @Nullable UUID supplyId,
         @Nullable BigDecimal quantity,
         @Column(name = "amount_minor") Amount amount,
-        boolean comesBack) {}
+        boolean comesBack,
+        @Nullable Boolean lost) {
+
+    /** What came back into stock, or stayed with the buyer. */
+    public RefundLine(
+            int line,
+            @Nullable UUID pieceId,
+            @Nullable UUID supplyId,
+            @Nullable BigDecimal quantity,
+            Amount amount,
+            boolean comesBack) {
+        this(line, pieceId, supplyId, quantity, amount, comesBack, false);
+    }
+
+    public boolean isLost() {
+        return Boolean.TRUE.equals(lost);
+    }
+}

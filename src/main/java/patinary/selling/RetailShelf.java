@@ -8,6 +8,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.measure.Dimension;
+import patinary.measure.NamedMeasure;
 import patinary.measure.Unit;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
@@ -56,17 +57,19 @@ class RetailShelf {
         return supply.dimension() == Dimension.COUNT ? "1" : "";
     }
 
-    /** A content as it can be typed again: by the name of its pack, or in the base unit. */
+    /** A content as it can be typed again: in whole packs by the name of the pack, or in the base unit. */
     static String written(Supply.Facts supply, BigDecimal content) {
         return supply.packs().stream()
-                .filter(pack -> pack.quantity().compareTo(content) == 0)
-                .findFirst()
-                .map(pack -> "1 " + pack.name())
-                .orElseGet(() -> {
-                    String number = content.stripTrailingZeros().toPlainString();
-                    return supply.dimension() == Dimension.COUNT
-                            ? number
-                            : number + " " + Unit.base(supply.dimension()).code();
-                });
+                .filter(pack -> NamedMeasure.isName(pack.name()))
+                .filter(pack -> content.remainder(pack.quantity()).signum() == 0)
+                .reduce((smaller, larger) -> larger)
+                .map(pack -> number(content.divide(pack.quantity())) + " " + pack.name())
+                .orElseGet(() -> supply.dimension() == Dimension.COUNT
+                        ? number(content)
+                        : number(content) + " " + Unit.base(supply.dimension()).code());
+    }
+
+    private static String number(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
     }
 }

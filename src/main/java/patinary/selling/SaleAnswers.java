@@ -59,7 +59,7 @@ class SaleAnswers {
         Answers answers = new Answers(errors, shop.currency());
         LocalDate date = days.read(answers, "date", form.date);
         Optional<ChannelFacts> channel = channel(form, answers);
-        SaleLineAnswers.Read read = lines.read(form, answers);
+        SaleLineAnswers.Read read = lines.read(form, answers, before);
         Amount nets = read.lines().stream().map(SaleLine::net).collect(Amount.sum());
         Amount discount = amount(answers, "discount", form.discount);
         if (discount.compareTo(nets) > 0) {

@@ -17,26 +17,31 @@ class SaleBasket {
     private final SellingDocuments documents;
     private final PieceFinder pieces;
     private final RetailShelf shelf;
+    private final BundleLines bundles;
     private final CurrentShop shop;
 
-    SaleBasket(SellingDocuments documents, PieceFinder pieces, RetailShelf shelf, CurrentShop shop) {
+    SaleBasket(
+            SellingDocuments documents, PieceFinder pieces, RetailShelf shelf, BundleLines bundles, CurrentShop shop) {
         this.documents = documents;
         this.pieces = pieces;
         this.shelf = shelf;
+        this.bundles = bundles;
         this.shop = shop;
     }
 
-    /** Carries out a button of the form other than saving: add-offer, add-piece, add-supply, remove-0. */
+    /** Carries out a button of the form other than saving: add-offer, add-piece, add-supply, add-bundle, remove-0. */
     void act(SaleForm form, String act) {
         switch (act) {
             case "add-offer" -> Ids.read(form.addOffer).ifPresent(id -> addOffer(form, id));
             case "add-piece" -> addPiece(form, form.addPiece);
             case "add-supply" -> addSupply(form, form.addSupply);
+            case "add-bundle" -> addBundle(form, form.addBundle);
             default -> remove(form, act);
         }
         form.addOffer = "";
         form.addPiece = "";
         form.addSupply = "";
+        form.addBundle = "";
     }
 
     /** A line for everything the offer has, at the price asked now; its channel where none is chosen yet. */
@@ -55,6 +60,10 @@ class SaleBasket {
             line.codes = code.strip();
             form.lines.add(line);
         }
+    }
+
+    void addBundle(SaleForm form, String id) {
+        Ids.read(id).flatMap(bundles::line).ifPresent(form.lines::add);
     }
 
     private void addSupply(SaleForm form, String id) {

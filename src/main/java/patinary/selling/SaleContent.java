@@ -1,7 +1,9 @@
 package patinary.selling;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.ledger.Tender;
@@ -83,6 +85,26 @@ public record SaleContent(
 
     public SaleSums sums() {
         return SaleSums.of(this);
+    }
+
+    /** How much of a supply was sold, in its base unit. */
+    BigDecimal soldOf(UUID supply) {
+        return lines.stream()
+                .filter(line -> supply.equals(line.supplyId()))
+                .map(SaleLine::supplyQuantity)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** The bundles that were sold, in order. */
+    public List<SoldBundle> bundles() {
+        return lines.stream()
+                .map(SaleLine::bundle)
+                .filter(Objects::nonNull)
+                .map(SaleLine.OfBundle::bundleNumber)
+                .distinct()
+                .map(number -> new SoldBundle(
+                        lines.stream().filter(line -> line.isOf(number)).toList()))
+                .toList();
     }
 
     /** The same sale, paid in these ways. */

@@ -77,10 +77,12 @@ class SaleController {
     String blank(
             @RequestParam(defaultValue = "") List<String> offer,
             @RequestParam(defaultValue = "") String piece,
+            @RequestParam(defaultValue = "") String bundle,
             Model model) {
         SaleForm form = filling.blank();
         offer.forEach(one -> Ids.read(one).ifPresent(id -> basket.addOffer(form, id)));
         basket.addPiece(form, piece);
+        basket.addBundle(form, bundle);
         return desk.page(model, form, "/sales/new", null);
     }
 

@@ -31,6 +31,7 @@ class SaleDesk {
     private final OfferList offers;
     private final PieceFinder pieces;
     private final RetailShelf shelf;
+    private final BundleLines bundles;
     private final ChannelBook channels;
     private final MoneyChoices money;
     private final BuyerMoney buyers;
@@ -45,6 +46,7 @@ class SaleDesk {
             OfferList offers,
             PieceFinder pieces,
             RetailShelf shelf,
+            BundleLines bundles,
             ChannelBook channels,
             MoneyChoices money,
             BuyerMoney buyers,
@@ -57,6 +59,7 @@ class SaleDesk {
         this.offers = offers;
         this.pieces = pieces;
         this.shelf = shelf;
+        this.bundles = bundles;
         this.channels = channels;
         this.money = money;
         this.buyers = buyers;
@@ -125,6 +128,7 @@ class SaleDesk {
         model.addAttribute("pieces", pieces.choices(true));
         model.addAttribute("supplies", shelf.choices());
         wraps.show(model, form.wraps, channel(form), FormId.read(form.id));
+        model.addAttribute("bundles", bundles.choices());
         model.addAttribute("deposits", buyers.held(Account.CUSTOMER_DEPOSITS));
         model.addAttribute("credits", buyers.held(Account.STORE_CREDIT_GIVEN));
         return "selling/sale-form";

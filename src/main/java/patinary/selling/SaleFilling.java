@@ -16,12 +16,14 @@ class SaleFilling {
 
     private final SaleBasket basket;
     private final RetailShelf shelf;
+    private final BundleLines bundles;
     private final SellingDays days;
     private final CurrentShop shop;
 
-    SaleFilling(SaleBasket basket, RetailShelf shelf, SellingDays days, CurrentShop shop) {
+    SaleFilling(SaleBasket basket, RetailShelf shelf, BundleLines bundles, SellingDays days, CurrentShop shop) {
         this.basket = basket;
         this.shelf = shelf;
+        this.bundles = bundles;
         this.days = days;
         this.shop = shop;
     }
@@ -55,7 +57,10 @@ class SaleFilling {
                 .filter(tender -> tender.way() == Way.PLACE)
                 .findFirst()
                 .ifPresent(tender -> form.place = String.valueOf(tender.placeId()));
-        content.lines().forEach(line -> form.lines.add(line(content, line)));
+        content.lines().stream()
+                .filter(line -> line.bundle() == null)
+                .forEach(line -> form.lines.add(line(content, line)));
+        content.bundles().forEach(bundle -> form.lines.add(bundles.line(bundle)));
         content.wraps().forEach(wrap -> form.wraps.add(line(wrap)));
         return form;
     }

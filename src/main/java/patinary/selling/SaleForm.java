@@ -6,23 +6,31 @@ import java.util.List;
 /** A sale as typed. */
 class SaleForm {
 
-    /** One line as typed: pieces by their codes, or a supply from the retail shelf. */
+    /** One line as typed: pieces by their codes, a supply from the retail shelf, or a bundle of supplies. */
     static class Line {
         public String title = "";
         public String codes = "";
         public String weights = "";
         public String supply = "";
+        public String bundle = "";
+        /** The bundle's number on the sale, where the sale has it already. */
+        public String sold = "";
+
         public String quantity = "";
         public String content = "";
         public String price = "";
         public String discount = "";
 
         boolean isEmpty() {
-            return codes.isBlank() && supply.isBlank() && title.isBlank() && price.isBlank();
+            return codes.isBlank() && supply.isBlank() && bundle.isBlank() && title.isBlank() && price.isBlank();
         }
 
         public boolean isRetail() {
             return !supply.isBlank();
+        }
+
+        public boolean isBundled() {
+            return !bundle.isBlank();
         }
     }
 
@@ -37,6 +45,7 @@ class SaleForm {
     public String addOffer = "";
     public String addPiece = "";
     public String addSupply = "";
+    public String addBundle = "";
     public String discount = "";
     public String shipping = "";
     public String tax = "";

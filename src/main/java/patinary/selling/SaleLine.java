@@ -2,6 +2,7 @@ package patinary.selling;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Embeddable;
+import jakarta.persistence.Embedded;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.UUID;
@@ -18,6 +19,8 @@ import patinary.money.Amount;
  * @param discount taken off the line
  * @param supplyId the supply, where it comes from the retail shelf
  * @param content how much of the supply one holds, in its base unit
+ * @param bundle the bundle that this line was sold as a part of, or null; then the quantity counts bundles, the price is
+ *     the part's share of the price of one, and the content is what one has of the supply
  */
 @Embeddable
 public record SaleLine(
@@ -27,7 +30,33 @@ public record SaleLine(
         @Column(name = "price_minor") Amount price,
         @Column(name = "discount_minor") Amount discount,
         @Nullable UUID supplyId,
-        @Nullable BigDecimal content) {
+        @Nullable BigDecimal content,
+        @Embedded @Nullable OfBundle bundle) {
+
+    /**
+     * The bundle a line was a part of, as it was called when it was sold.
+     *
+     * @param bundleNumber tells the bundles of one sale apart, from 1
+     */
+    @Embeddable
+    public record OfBundle(UUID bundleId, int bundleNumber, String bundleTitle) {}
+
+    /** A line that was sold by itself. */
+    public SaleLine(
+            int line,
+            String title,
+            BigDecimal quantity,
+            Amount price,
+            Amount discount,
+            @Nullable UUID supplyId,
+            @Nullable BigDecimal content) {
+        this(line, title, quantity, price, discount, supplyId, content, null);
+    }
+
+    /** Whether it is a part of the bundle with this number on the sale. */
+    boolean isOf(int bundleNumber) {
+        return bundle != null && bundle.bundleNumber() == bundleNumber;
+    }
 
     /** Quantity times price less the line's discount, rounded half up once. */
     public Amount net() {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import patinary.money.Amount;
 import patinary.supplies.Supply;
@@ -27,13 +28,16 @@ class SaleLineAnswers {
 
     private final PieceFinder finder;
     private final RetailShelf shelf;
+    private final BundleLines bundles;
 
-    SaleLineAnswers(PieceFinder finder, RetailShelf shelf) {
+    SaleLineAnswers(PieceFinder finder, RetailShelf shelf, BundleLines bundles) {
         this.finder = finder;
         this.shelf = shelf;
+        this.bundles = bundles;
     }
 
-    Read read(SaleForm form, Answers answers) {
+    /** @param before what the sale said until now, or null where it is new */
+    Read read(SaleForm form, Answers answers, @Nullable SaleContent before) {
         Read read = new Read(new ArrayList<>(), new ArrayList<>());
         Set<UUID> seen = new HashSet<>();
         for (int i = 0; i < form.lines.size(); i++) {
@@ -42,7 +46,9 @@ class SaleLineAnswers {
                 continue;
             }
             String at = "lines[" + i + "].";
-            if (line.isRetail()) {
+            if (line.isBundled()) {
+                bundles.read(line, at, answers, before, read.lines());
+            } else if (line.isRetail()) {
                 retail(line, at, answers, read);
             } else {
                 pieces(line, at, answers, read, seen);

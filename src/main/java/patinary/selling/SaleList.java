@@ -92,12 +92,12 @@ class SaleList {
         if (sales.isEmpty()) {
             return Map.of();
         }
-        return jdbc
-                .sql("select sale_id, title from sale_line where sale_id in (:ids) order by sale_id, line")
-                .param("ids", sales)
-                .query(TitleRow.class)
-                .list()
-                .stream()
+        return jdbc.sql("""
+                        select sale_id, coalesce(bundle_title, title) as title
+                        from sale_line
+                        where sale_id in (:ids)
+                        group by sale_id, coalesce(bundle_title, title), coalesce(-bundle_number, line)
+                        order by sale_id, min(line)""").param("ids", sales).query(TitleRow.class).list().stream()
                 .collect(Collectors.groupingBy(
                         TitleRow::saleId, Collectors.mapping(TitleRow::title, Collectors.joining(", "))));
     }
@@ -107,7 +107,7 @@ class SaleList {
         where.words("""
                 (lower(r.buyer) like :words escape '!' or lower(r.order_reference) like :words escape '!'
                  or exists (select 1 from sale_line sl
-                            where sl.sale_id = r.sale_id and lower(sl.title) like :words escape '!')
+                            where sl.sale_id = r.sale_id and lower(coalesce(sl.bundle_title, '') || ' ' || sl.title) like :words escape '!')
                  or exists (select 1 from sale_piece sp join piece p on p.id = sp.piece_id
                             where sp.sale_id = r.sale_id
                               and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());

@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import patinary.measure.Dimension;
 import patinary.money.Amount;
 
 /** What the page of one sale shows beside the sale's own words. */
@@ -19,6 +20,7 @@ class SalePage {
             @Nullable UUID supplyId,
             @Nullable String code,
             String title,
+            @Nullable Dimension dimension,
             boolean uncosted,
             SaleFigures figures) {}
 
@@ -53,6 +55,7 @@ class SalePage {
             @Nullable UUID supplyId,
             @Nullable String code,
             String title,
+            @Nullable Dimension dimension,
             boolean uncosted,
             BigDecimal minutes,
             long priceMinor,
@@ -71,7 +74,7 @@ class SalePage {
 
     List<Part> parts(UUID sale) {
         return jdbc.sql("""
-                        select sp.piece_id, sp.supply_id, p.code, coalesce(p.title, s.name) as title,
+                        select sp.piece_id, sp.supply_id, p.code, coalesce(p.title, s.name) as title, s.dimension,
                                coalesce(pf.uncosted, false) or coalesce(su.uncosted, false) as uncosted,
                                cast(coalesce(pf.minutes, 0) as numeric(18, 2)) as minutes,
                                sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor,
@@ -137,17 +140,34 @@ class SalePage {
                         order by t.doc_date, d.kind_rank, d.id, t.line""").param("id", sale).query(PostingRow.class).list();
     }
 
-    /** What was given back already for a piece, or for a supply, of a sale. */
-    Amount givenBack(UUID sale, UUID thing) {
-        return Amount.of(jdbc.sql("""
-                        select coalesce(sum(l.amount_minor), 0)
+    /** What was given back already for a piece, or for a supply, of a sale, and how much of the supply was sent back. */
+    Before before(UUID sale, UUID thing) {
+        return jdbc.sql("""
+                        select coalesce(sum(l.amount_minor), 0) as amount_minor,
+                               coalesce(sum(case when l.comes_back or l.lost then l.quantity end), 0) as quantity
                         from refund_line l
                         join refund r on r.id = l.refund_id
                         where r.sale_id = :sale and (l.piece_id = :thing or l.supply_id = :thing)""")
                 .param("sale", sale)
                 .param("thing", thing)
-                .query(Long.class)
-                .single());
+                .query(Before.class)
+                .single();
+    }
+
+    record Before(long amountMinor, BigDecimal quantity) {}
+
+    /** A supply that was sent back, to the shelf or to be thrown away. */
+    record SentBack(LocalDate docDate, String title, Dimension dimension, BigDecimal quantity, boolean lost) {}
+
+    List<SentBack> sentBack(UUID sale) {
+        return jdbc.sql("""
+                        select d.doc_date, s.name as title, s.dimension, l.quantity, not l.comes_back as lost
+                        from refund_line l
+                        join refund r on r.id = l.refund_id
+                        join document d on d.id = r.id
+                        join supply s on s.id = l.supply_id
+                        where r.sale_id = :sale and (l.comes_back or l.lost)
+                        order by d.doc_date, d.id, l.line""").param("sale", sale).query(SentBack.class).list();
     }
 
     /** Shipping and tax that were given back already. */
@@ -166,6 +186,7 @@ class SalePage {
                 row.supplyId(),
                 row.code(),
                 row.title(),
+                row.dimension(),
                 row.uncosted(),
                 new SaleFigures(
                         Amount.of(row.priceMinor()),

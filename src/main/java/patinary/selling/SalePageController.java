@@ -70,6 +70,7 @@ class SalePageController {
         model.addAttribute(
                 "version", documents.read(Sale.class, id, Sale::version).orElseThrow());
         model.addAttribute("followers", reader.followers(id));
+        model.addAttribute("sentBack", reader.sentBack(id));
         model.addAttribute("postings", reader.postings(id));
         model.addAttribute("owed", buyers.owed(id));
         model.addAttribute("today", shop.today().toString());

@@ -17,11 +17,13 @@ class RetailController {
 
     private final RetailList shelf;
     private final TakingList takings;
+    private final BundleRows bundles;
     private final CurrentShop shop;
 
-    RetailController(RetailList shelf, TakingList takings, CurrentShop shop) {
+    RetailController(RetailList shelf, TakingList takings, BundleRows bundles, CurrentShop shop) {
         this.shelf = shelf;
         this.takings = takings;
+        this.bundles = bundles;
         this.shop = shop;
     }
 
@@ -33,6 +35,7 @@ class RetailController {
         model.addAttribute("yearEnd", LocalDate.of(shop.today().getYear() - 1, 12, 31));
         model.addAttribute("rows", rows);
         model.addAttribute("takings", takings.of(at.getYear()));
+        model.addAttribute("bundles", bundles.at(at));
         model.addAttribute(
                 "worth", rows.stream().mapToLong(RetailList.Row::costMinor).sum());
         model.addAttribute(

@@ -15,6 +15,9 @@ import patinary.money.Amount;
 @Repository
 class RetailList {
 
+    /** Decimals of a minor unit in what is not rounded. */
+    private static final int SCALE = 14;
+
     /**
      * One supply that stands on the shelf, is priced for it, or was sold from it.
      *
@@ -60,6 +63,30 @@ class RetailList {
             return BigDecimal.valueOf((priceMinor - cost) * 100)
                     .divide(BigDecimal.valueOf(priceMinor), 0, RoundingMode.HALF_UP)
                     .longValue();
+        }
+
+        /** What so much of it is asked when it is sold by itself, in minor units, not rounded; null without a price. */
+        @Nullable
+        BigDecimal askedFor(BigDecimal much) {
+            if (priceMinor == null || packQuantity == null) {
+                return null;
+            }
+            return BigDecimal.valueOf(priceMinor).multiply(much).divide(packQuantity, SCALE, RoundingMode.HALF_UP);
+        }
+
+        /**
+         * What so much of it costs, in minor units, not rounded: by what stands there, else by what was sold; null where
+         * neither tells.
+         */
+        @Nullable
+        BigDecimal costOf(BigDecimal much) {
+            boolean isThere = quantity.signum() > 0;
+            BigDecimal of = isThere ? quantity : soldQuantity;
+            long cost = isThere ? costMinor : soldCostMinor;
+            if (of.signum() <= 0 || cost < 0) {
+                return null;
+            }
+            return BigDecimal.valueOf(cost).multiply(much).divide(of, SCALE, RoundingMode.HALF_UP);
         }
 
         /** What the sales left over their cost, before fees. */

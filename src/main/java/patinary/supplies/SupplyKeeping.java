@@ -19,6 +19,7 @@ class SupplyKeeping {
                 select supply_id from receipt_line union all
                 select supply_id from supplier_return_supply union all
                 select supply_id from taking union all
+                select supply_id from bundle_part union all
                 select supply_id from bench_use union all
                 select kept_as from bench_pot union all
                 select supply_id from lot_date union all

@@ -87,6 +87,12 @@ class YearController {
         model.addAttribute("rows", rows);
         model.addAttribute(
                 "total", rows.stream().map(row -> Amount.of(row.amountMinor())).collect(Amount.sum()));
+        model.addAttribute(
+                "shelf",
+                rows.stream()
+                        .filter(row -> row.account().equals("SHELF"))
+                        .map(row -> Amount.of(row.amountMinor()))
+                        .collect(Amount.sum()));
         return "taxyear/stock";
     }
 

@@ -78,6 +78,7 @@ public final class DemoShop {
         new Handling(shop).write();
         new BroughtFile(shop).write();
         new Parcels(shop).write();
+        new Bundling(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -71,7 +71,7 @@ final class Selling {
         long shipping = stall ? 0 : shop.draws.between(7, 24) * 100L + 50;
         UUID id = shop.draws.id();
         long tax = sale(id, channel, offer.price, discount, shipping);
-        shop.rows.add("sale_line", id, 1, offer.title, 1, usd(offer.price), usd(0), "", "");
+        shop.rows.add("sale_line", id, 1, offer.title, 1, usd(offer.price), usd(0), "", "", "", "", "");
         for (State.Piece piece : offer.pieces) {
             shop.rows.add("sale_piece", id, 1, piece.id, offer.pieces.size() == 1 ? 1 : piece.value / 100);
             shop.move(piece, "SOLD");
@@ -101,7 +101,19 @@ final class Selling {
                     UUID id = shop.draws.id();
                     long price = supply.price * 3L / 2;
                     sale(id, Catalogue.STALL, price, 0, 0);
-                    shop.rows.add("sale_line", id, 1, supply.name, 1, usd(price), usd(0), supply.id, supply.content);
+                    shop.rows.add(
+                            "sale_line",
+                            id,
+                            1,
+                            supply.name,
+                            1,
+                            usd(price),
+                            usd(0),
+                            supply.id,
+                            supply.content,
+                            "",
+                            "",
+                            "");
                     supply.shelf -= supply.content;
                 });
     }
@@ -225,7 +237,7 @@ final class Selling {
                         usd(tax),
                         usd(feeBack),
                         feeBack == 0 ? "" : shop.id(place)));
-        shop.rows.add("refund_line", id, 1, sale.offer.pieces.get(0).id, "", "", usd(amount), back);
+        shop.rows.add("refund_line", id, 1, sale.offer.pieces.get(0).id, "", "", usd(amount), back, false);
         shop.taxDue -= tax;
         shop.pay(place, feeBack - (byCredit ? 0 : amount + tax));
         given += byCredit ? amount + tax : 0;

@@ -191,6 +191,30 @@ final class RandomHistory {
             Destination packed = new Destination.To(Account.EXPENSE, Tags.category(PACKAGING));
             moves.add(bench.out(ref, StockPlace.BENCH, chance(2), packed));
         }
+        if (chance(3)) {
+            moves.addAll(bundles(ref));
+        }
+        return moves;
+    }
+
+    /** A few of one bundle: each part leaves the shelf, and has its share of the price. */
+    private List<Move> bundles(DocumentRef sale) {
+        BigDecimal number = BigDecimal.valueOf(1L + random.nextInt(3));
+        List<UUID> parts = RandomSupplies.SUPPLIES.subList(0, 2 + random.nextInt(2));
+        Amount price = amount();
+        List<Amount> shares =
+                Shares.split(price, parts.stream().map(part -> supplies.plain()).toList());
+        List<Move> moves = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            UUID part = parts.get(i);
+            BigDecimal quantity = number.multiply(supplies.used(part, sale.date()));
+            moves.add(new Move.Post(
+                    Account.SALES, Tags.supply(part), shares.get(i).negated()));
+            moves.add(new Move.SupplyOut(
+                    part, StockPlace.SHELF, quantity, false, new Destination.To(Account.COST_OF_RETAIL, Tags.NONE)));
+            retailSales.add(new RetailSale(sale.id(), part, quantity));
+        }
+        moves.add(new Move.Post(Account.MONEY, at(Account.MONEY), price));
         return moves;
     }
 

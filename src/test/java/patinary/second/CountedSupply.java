@@ -8,9 +8,9 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * One supply at one place where it was counted, or a pot that was kept, walked through in order. A count reaches back to the uses
- * judged by eye, and cost of an ingredient to all uses of its pot, which intervals of running quantities cannot do; so this part of
- * the second road is plain code.
+ * One supply at one place where it was counted, or came back from a sale, or a pot that was kept, walked through in order. A count
+ * and a return reach back to earlier uses, and cost of an ingredient to all uses of its pot, which intervals of running quantities
+ * cannot do; so this part of the second road is plain code.
  */
 final class CountedSupply {
 
@@ -97,6 +97,30 @@ final class CountedSupply {
             layers.add(new Layer(left, shares[all.size() + 1]));
         }
         latestCost += change;
+    }
+
+    /** What a sale had taken comes back in front of all else, its last lines first, each at the price it left with. */
+    void back(long ord, BigDecimal quantity, long saleOrd) {
+        List<Drain> sold = all.stream().filter(drain -> drain.ord == saleOrd).toList();
+        BigDecimal missing = quantity;
+        for (int i = sold.size() - 1; i >= 0 && missing.signum() > 0; i--) {
+            Drain drain = sold.get(i);
+            if (drain.waiting.signum() > 0) {
+                throw new IllegalStateException("A sale came back before it had its price: " + ord);
+            }
+            BigDecimal part = missing.min(drain.quantity);
+            if (part.signum() > 0) {
+                long cost = Cents.halfUp(part.multiply(BigDecimal.valueOf(drain.cost)), drain.quantity);
+                drain.quantity = drain.quantity.subtract(part);
+                charge(ord, drain, -cost);
+                layers.addFirst(new Layer(part, cost));
+                missing = missing.subtract(part);
+            }
+        }
+        if (missing.signum() > 0) {
+            throw new IllegalStateException("More came back than was sold: " + ord);
+        }
+        serveWaiting(ord);
     }
 
     private BigDecimal books() {

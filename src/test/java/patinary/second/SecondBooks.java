@@ -36,6 +36,8 @@ final class SecondBooks implements AutoCloseable {
             from supply_count c join doc d on d.id = c.id where c.supply_id = ? and c.place = ?
             union all
             select 'late', ord, 1, 0, amount, 'no' from late where supply = ?
+            union all
+            select 'back', ord, line, quantity, sale_ord, 'no' from back where supply = ? and 'SHELF' = ?
             order by 2, 3""";
 
     /** What reached a pot with each document. */
@@ -94,11 +96,23 @@ final class SecondBooks implements AutoCloseable {
         script("30-lots");
         walkCounted();
         walkPots();
+        refuseTakingWhatCameBack();
         script("40-pieces");
         script("50-supplies");
         script("60-sales");
         script("70-money");
         script("80-figures");
+    }
+
+    private void refuseTakingWhatCameBack() throws SQLException {
+        long taken = number("""
+                select count(*)
+                from taking t
+                where t.supply_id in (select supply from counted where place = 'SHELF')""");
+        if (taken > 0) {
+            throw new IllegalStateException(
+                    "A supply was taken from a shelf that was counted or had it back; this road does not follow it");
+        }
     }
 
     /** Kept pots, those that went into others first, each with the cost that reached it on that day and later. */
@@ -150,13 +164,14 @@ final class SecondBooks implements AutoCloseable {
 
     private void walk(String supply, String place) throws SQLException {
         CountedSupply walk = new CountedSupply();
-        for (List<Object> event : rows(EVENTS, supply, place, supply, place, supply, place, supply)) {
+        for (List<Object> event : rows(EVENTS, supply, place, supply, place, supply, place, supply, supply, place)) {
             long ord = ((Number) event.get(1)).longValue();
             int line = ((Number) event.get(2)).intValue();
             BigDecimal quantity = (BigDecimal) event.get(3);
             switch ((String) event.get(0)) {
                 case "lot" -> walk.arrive(ord, quantity, ((Number) event.get(4)).longValue());
                 case "drain" -> walk.drain(new Drain(ord, line, quantity, "yes".equals(event.get(5))));
+                case "back" -> walk.back(ord, quantity, ((Number) event.get(4)).longValue());
                 case "late" -> walk.reprice(ord, ((Number) event.get(4)).longValue());
                 default -> walk.count(ord, quantity, "yes".equals(event.get(5)));
             }

@@ -164,4 +164,48 @@ class SellingPagesIT {
         visit.open("/postage");
         visit.look("postages");
     }
+
+    /** Two brushes a set, asked 10.00 singly and sold for 9.00; ten on the shelf make five. One brush of two sets is sent back. */
+    @Test
+    void makesABundleSellsItAndTakesAPartBack(Browser.Visit visit) {
+        visit.signIn();
+        Page page = visit.open("/supplies/shelf");
+        page.click("text=Make a bundle");
+        page.fill("#name", "Starter set");
+        page.fill("#price", "9");
+        page.selectOption("[id='parts0.supply']", goods.brushes.toString());
+        page.fill("[id='parts0.quantity']", "2");
+        page.click("text=See how the price is shared");
+        assertThat(page.waitForSelector("#shares:visible").textContent()).contains("$10.00", "$4.00", "$9.00");
+        visit.look("bundle");
+        page.click("main button.main");
+        assertThat(page.waitForSelector("#bundles:visible").textContent())
+                .contains("Starter set", "2 Round brush", "56%");
+        visit.look("shelf-with-bundle");
+        page.click("#bundles a:has-text('Sell')");
+        page.selectOption("#channel", goods.stall.toString());
+        page.fill("#date", "2025-12-20");
+        page.fill("[id='lines0.quantity']", "2");
+        page.click("text=Recalculate fee and sums");
+        assertThat(page.waitForSelector("#sums:visible").textContent()).contains("$18.00");
+        visit.look("sale-form-bundle");
+        page.click("main button.main");
+        assertThat(page.waitForSelector("#bundles:visible").textContent()).contains("2 × Starter set, $18.00");
+        visit.look("sale-of-bundle");
+        page.click("text=Give money back");
+        page.fill("#date", "2026-01-10");
+        page.fill("[id='lines0.amount']", "4.50");
+        page.check("[id='lines0.back-1']");
+        page.fill("[id='lines0.quantity']", "5");
+        page.click("main button.main");
+        assertThat(page.waitForSelector("[id='lines0.quantity-error']:visible").textContent())
+                .contains("No more than 4 is left");
+        visit.look("refund-refused");
+        page.fill("[id='lines0.quantity']", "1");
+        page.selectOption("#place", goods.cash.toString());
+        page.click("main button.main");
+        assertThat(page.waitForSelector("#sent-back:visible").textContent())
+                .contains("Round brush, 1 back on the shelf");
+        visit.look("sale-part-sent-back");
+    }
 }

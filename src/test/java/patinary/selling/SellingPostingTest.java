@@ -83,6 +83,57 @@ class SellingPostingTest {
                         new Move.SupplyBack(WorkedSale.BRUSHES, StockPlace.SHELF, BigDecimal.ONE, ID));
     }
 
+    /** Worked by hand in docs/handbook/bundles.md: the jar is back on the shelf, the brush is lost and moves nothing. */
+    @Test
+    void aRefundOfPartsOfABundle() {
+        UUID jar = new UUID(7, 1);
+        UUID brush = new UUID(7, 2);
+        BigDecimal content = BigDecimal.valueOf(120);
+        RefundContent refund = new RefundContent(
+                LocalDate.of(2026, 1, 10),
+                "",
+                ID,
+                Way.PLACE,
+                WorkedSale.PLACE,
+                Amount.ZERO,
+                Amount.ZERO,
+                Amount.ZERO,
+                null,
+                List.of(
+                        new RefundLine(1, null, jar, content, Amount.of(2363), true, null),
+                        new RefundLine(2, null, brush, BigDecimal.ONE, Amount.of(414), false, true)));
+        List<Move> moves = RefundPosting.moves(refund);
+        assertThat(posts(moves)).containsOnly(entry(Account.REFUNDS, 2777L), entry(Account.MONEY, -2777L));
+        assertThat(moves)
+                .filteredOn(move -> !(move instanceof Move.Post))
+                .containsExactly(new Move.SupplyBack(jar, StockPlace.SHELF, content, ID));
+    }
+
+    /** Two sets at 33.00: each part leaves the shelf twice, and has its share of the price. */
+    @Test
+    void aSaleOfBundlesIsTheSaleOfTheirParts() {
+        SaleLine.OfBundle of = new SaleLine.OfBundle(new UUID(8, 1), 1, "Starter set");
+        BigDecimal two = BigDecimal.valueOf(2);
+        List<SaleLine> lines = List.of(
+                new SaleLine(1, "Jar", two, Amount.of(2475), Amount.ZERO, new UUID(7, 1), BigDecimal.valueOf(120), of),
+                new SaleLine(2, "Brush", two, Amount.of(434), Amount.ZERO, new UUID(7, 2), BigDecimal.ONE, of),
+                new SaleLine(3, "Sheet", two, Amount.of(391), Amount.ZERO, new UUID(7, 3), BigDecimal.ONE, of));
+        SaleContent sale = WorkedSale.of(lines);
+        assertThat(SalePosting.moves(sale))
+                .filteredOn(move -> move instanceof Move.Post post && post.account() == Account.SALES)
+                .extracting(move -> ((Move.Post) move).amount().minor())
+                .containsExactly(-4950L, -868L, -782L);
+        assertThat(SalePosting.moves(sale))
+                .filteredOn(Move.SupplyOut.class::isInstance)
+                .extracting(move -> ((Move.SupplyOut) move).quantity().intValueExact())
+                .containsExactly(240, 2, 2);
+        assertThat(sale.bundles()).singleElement().satisfies(sold -> {
+            assertThat(sold.title()).isEqualTo("Starter set");
+            assertThat(sold.price()).isEqualTo(Amount.of(3300));
+            assertThat(sold.net()).isEqualTo(Amount.of(6600));
+        });
+    }
+
     @Test
     void moneyFromABuyer() {
         LocalDate day = WorkedSale.DAY;

@@ -65,4 +65,13 @@ final class WorkedSale {
                         new Wrap(2, TISSUE, "3 sheets", BigDecimal.valueOf(3), false),
                         new Wrap(3, TAPE, "1 m", BigDecimal.valueOf(100), true)));
     }
+
+    /** These lines, paid at once, without shipping, tax and fee. */
+    static SaleContent of(List<SaleLine> lines) {
+        Amount none = Amount.ZERO;
+        SaleContent unpaid = new SaleContent(
+                DAY, "", CHANNEL, "", "", none, none, none, false, none, PLACE, null, lines, List.of(), List.of());
+        return unpaid.paidBy(
+                List.of(new Tender(1, Way.PLACE, PLACE, unpaid.sums().due())));
+    }
 }

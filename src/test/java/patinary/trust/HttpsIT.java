@@ -106,13 +106,16 @@ class HttpsIT {
         HttpClient client = client(authority());
         String page = client.send(secure("127.0.0.1", "sign-in"), text()).body();
         HttpRequest style = zipped(page.split("href=\"/(?=css/)")[1].split("\"")[0]);
-        byte[] whole = client.send(style, HttpResponse.BodyHandlers.ofByteArray()).body();
+        byte[] whole =
+                client.send(style, HttpResponse.BodyHandlers.ofByteArray()).body();
 
         for (int turn = 0; turn < 40; turn++) {
             var wanted = client.sendAsync(style, HttpResponse.BodyHandlers.ofByteArray());
             var givenUp = client.sendAsync(style, HttpResponse.BodyHandlers.ofByteArray());
             givenUp.cancel(true);
-            assertThat(wanted.get(20, TimeUnit.SECONDS).body()).as("turn %d", turn).isEqualTo(whole);
+            assertThat(wanted.get(20, TimeUnit.SECONDS).body())
+                    .as("turn %d", turn)
+                    .isEqualTo(whole);
         }
     }
 

@@ -2,6 +2,7 @@ package patinary.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,11 +20,14 @@ import patinary.ledger.Books;
 import patinary.ledger.Document;
 import patinary.ledger.Refused;
 import patinary.measure.Dimension;
+import patinary.money.Amount;
 import patinary.pieces.NewPieces;
 import patinary.selling.Channel;
 import patinary.selling.Channels;
 import patinary.shop.MoneyPlace;
 import patinary.shop.MoneyPlaces;
+import patinary.supplies.Bundle;
+import patinary.supplies.Bundles;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyLine;
@@ -59,6 +63,9 @@ class RandomHistoryIT {
     private Supplies supplies;
 
     @Autowired
+    private Bundles bundles;
+
+    @Autowired
     private Channels channels;
 
     @Autowired
@@ -86,7 +93,12 @@ class RandomHistoryIT {
         List<UUID> pots = Stream.of("Kept green", "Kept blue")
                 .map(name -> supply(line, name))
                 .toList();
-        things = new RandomShop.Things(cash, channel, bought, pieces, pots);
+        UUID bundle = UUID.randomUUID();
+        List<Bundle.Part> parts = IntStream.range(0, bought.size())
+                .mapToObj(i -> new Bundle.Part(i + 1, bought.get(i), "1 ml", BigDecimal.ONE))
+                .toList();
+        bundles.save(new Bundle(bundle, new Bundle.Facts("Starter set", Amount.of(1000), parts)));
+        things = new RandomShop.Things(cash, channel, bought, pieces, pots, bundle);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package patinary.whole;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,6 +33,7 @@ import patinary.ledger.Tender;
 import patinary.ledger.Way;
 import patinary.money.Amount;
 import patinary.money.Percent;
+import patinary.money.Shares;
 import patinary.pieces.LettingGo;
 import patinary.selling.Refund;
 import patinary.selling.RefundContent;
@@ -49,11 +51,17 @@ import patinary.supplies.Taking;
 public final class RandomShop {
 
     /** What the documents speak of; it must be stored before them. */
-    public record Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces, List<UUID> pots) {
+    public record Things(
+            UUID cash,
+            UUID channel,
+            List<UUID> supplies,
+            List<UUID> pieces,
+            List<UUID> pots,
+            @Nullable UUID bundle) {
 
-        /** A shop that never keeps what is left of a pot. */
+        /** A shop that never keeps what is left of a pot, and sells no bundles. */
         public Things(UUID cash, UUID channel, List<UUID> supplies, List<UUID> pieces) {
-            this(cash, channel, supplies, pieces, List.of());
+            this(cash, channel, supplies, pieces, List.of(), null);
         }
     }
 
@@ -157,6 +165,42 @@ public final class RandomShop {
         documents.add(new LettingGo(id(), day(25, 70), "", pieces.get(3), reason));
         documents.add(new TillCount(id(), day(0, 40), "", things.cash(), money(20_000)));
         documents.add(new TillCount(id(), day(30, 80), "", things.cash(), money(20_000)));
+        UUID bundle = things.bundle();
+        if (bundle != null) {
+            bundles(bundle);
+        }
+    }
+
+    /** Bundles, and one of the supplies by itself; then parts of them are sent back, to the shelf or to be thrown away. */
+    private void bundles(UUID bundle) {
+        LocalDate sold = day(15, 60);
+        UUID sale = id();
+        BigDecimal number = BigDecimal.valueOf(1 + random.nextInt(3));
+        SaleLine.OfBundle of = new SaleLine.OfBundle(bundle, 1, "Starter set");
+        List<Amount> prices = Shares.split(
+                money(9000), things.supplies().stream().map(s -> quantity(9)).toList());
+        List<SaleLine> lines = new ArrayList<>();
+        for (int i = 0; i < prices.size(); i++) {
+            UUID part = things.supplies().get(i);
+            lines.add(new SaleLine(i + 1, "", number, prices.get(i), Amount.ZERO, part, quantity(20), of));
+        }
+        UUID single = supply();
+        lines.add(new SaleLine(lines.size() + 1, "", number, money(900), Amount.ZERO, single, quantity(20)));
+        SaleContent draft = sale(sold, lines, List.of(), List.of(), money(800), money(500));
+        Tender paid = new Tender(1, Way.PLACE, things.cash(), draft.sums().due());
+        documents.add(new Sale(sale, sale(sold, lines, List.of(), List.of(paid), draft.shipping(), draft.fee())));
+        for (int i = 0; i < lines.size(); i += 2) {
+            BigDecimal half = lines.get(i).supplyQuantity().divide(BigDecimal.valueOf(2), 2, RoundingMode.DOWN);
+            RefundLine back = new RefundLine(
+                    1,
+                    null,
+                    lines.get(i).supplyId(),
+                    half.max(new BigDecimal("0.01")),
+                    money(100),
+                    i % 4 == 0,
+                    i % 4 != 0);
+            documents.add(refund(sale, sold.plusDays(1 + random.nextInt(10)), back));
+        }
     }
 
     private Receipt receipt(LocalDate date, List<UUID> pieces) {
@@ -252,7 +296,11 @@ public final class RandomShop {
     }
 
     private Refund refund(UUID sale, LocalDate date, UUID piece) {
-        List<RefundLine> lines = List.of(new RefundLine(1, piece, null, null, money(2000), true));
+        return refund(sale, date, new RefundLine(1, piece, null, null, money(2000), true));
+    }
+
+    private Refund refund(UUID sale, LocalDate date, RefundLine line) {
+        List<RefundLine> lines = List.of(line);
         return new Refund(
                 id(),
                 new RefundContent(

@@ -74,11 +74,22 @@ insert into drain
 select d.ord, 1000 + cast(w.line as int), w.supply_id, 'BENCH', cast(w.quantity as numeric(30, 14)), w.estimated
 from sale_wrap w join doc d on d.id = w.sale_id;
 
--- Supplies that were counted somewhere; there a count may change what went before, and intervals do not reach.
+-- What came back to the shelf from a sale, and the lines of that sale that had taken it.
+create view back as
+select d.ord, cast(l.line as int) as line, l.supply_id as supply, cast(l.quantity as numeric(30, 14)) as quantity, s.ord as sale_ord
+from refund_line l
+join doc d on d.id = l.refund_id
+join refund r on r.id = l.refund_id
+join doc s on s.id = r.sale_id
+where l.supply_id is not null and l.comes_back = 'yes';
+
+-- Supplies that were counted somewhere, or came back; that changes what went before, and intervals do not reach.
 -- Kept pots are walked by themselves, when what is in them has its cost.
 create view counted as
 select distinct supply_id as supply, place from supply_count
-where supply_id not in (select kept_as from bench_pot where kept_as is not null);
+where supply_id not in (select kept_as from bench_pot where kept_as is not null)
+union
+select supply, 'SHELF' from back;
 
 -- First in, first out as intervals: lots laid end to end, drains laid end to end, matched where they overlap.
 create view lot_span as

@@ -11,6 +11,9 @@ select d.id, o.place, o.supply, -o.amount from outflow o join doc d on d.ord = o
 insert into entry (doc, account, supply, amount, quantity)
 select d.id, r.place, r.supply, 0, -r.quantity from drain r join doc d on d.ord = r.ord;
 
+insert into entry (doc, account, supply, amount, quantity)
+select d.id, 'SHELF', b.supply, 0, b.quantity from back b join doc d on d.ord = b.ord;
+
 -- Retail sold and goods returned to a source; a taking has its other side in its lot.
 insert into entry (doc, account, category, supply, amount)
 select d.id, case u.kind when 'sale' then 'COST_OF_RETAIL' else 'WRITE_OFFS' end,
