@@ -38,6 +38,12 @@ final class SellingTables {
                     .optional()
                     .rule(Rule.notBefore("paused_to", "paused_from"))
                     .done(),
+            linesOf("offer", "offer_taken_down")
+                    .key("offer_id", "channel_id")
+                    .ref("channel_id", "channel")
+                    .column("ended_on", Type.DATE)
+                    .column("done_on", Type.DATE)
+                    .done(),
             sale(),
             linesOf("sale", "sale_line")
                     .key("sale_id", "line")

@@ -119,6 +119,10 @@ final class ThingTables {
                     .zeroOrMore()
                     .column("shipping_taxed", Type.YES_NO)
                     .done(),
+            table("channel_unlisted")
+                    .key("channel_id")
+                    .ref("channel_id", "channel")
+                    .done(),
             table("mark_down_step")
                     .key("after_days")
                     .column("after_days", Type.WHOLE)

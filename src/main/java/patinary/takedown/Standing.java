@@ -1,0 +1,22 @@
+package patinary.takedown;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * A channel and the offers that may still stand there.
+ *
+ * @param offers the one that has been over for longest first
+ */
+record Standing(UUID channelId, String channel, List<Offer> offers) {
+
+    /**
+     * An offer that is over.
+     *
+     * @param sold whether a piece of it was sold; otherwise it was withdrawn, or its piece is gone
+     * @param endedOn the day it was sold, or its last day
+     * @param days since then
+     */
+    record Offer(UUID offerId, String title, boolean sold, LocalDate endedOn, long days) {}
+}
