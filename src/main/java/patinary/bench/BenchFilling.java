@@ -33,15 +33,13 @@ final class BenchFilling {
         });
         Map<UUID, BigDecimal> areas = new HashMap<>();
         pieces.stream().filter(piece -> piece.area() != null).forEach(piece -> areas.put(piece.id(), piece.area()));
-        content.uses().stream()
-                .filter(content.handling()::isPlain)
-                .forEach(use -> {
-                    if (tools.contains(use.supplyId()) && isTick(use, content, form)) {
-                        form.tools.add(use.supplyId().toString());
-                    } else {
-                        form.uses.add(use(use, content, areas));
-                    }
-                });
+        content.uses().stream().filter(content.handling()::isPlain).forEach(use -> {
+            if (tools.contains(use.supplyId()) && isTick(use, content, form)) {
+                form.tools.add(use.supplyId().toString());
+            } else {
+                form.uses.add(use(use, content, areas));
+            }
+        });
         new HandlingFilling(content, areas).fill(form.handling);
         content.mishaps().forEach(mishap -> form.mishaps.add(mishap(mishap)));
         return form;

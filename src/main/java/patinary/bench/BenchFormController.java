@@ -85,7 +85,8 @@ class BenchFormController {
         BenchEntries.Stored entry = entries.find(id).orElseThrow(() -> new NotFound("bench entry " + id));
         List<UUID> worked =
                 entry.content().pieces().stream().map(BenchPiece::pieceId).toList();
-        return show(model, BenchFilling.of(id, entry.version(), entry.content(), pieces.withIds(worked), page.tools()), id);
+        return show(
+                model, BenchFilling.of(id, entry.version(), entry.content(), pieces.withIds(worked), page.tools()), id);
     }
 
     /** Any button but the main one: looks for pieces, adds or drops a line; nothing is stored. */

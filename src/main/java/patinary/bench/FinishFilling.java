@@ -94,9 +94,7 @@ final class FinishFilling {
                         .toList();
         return each.stream().anyMatch(Optional::isEmpty)
                 ? Optional.empty()
-                : Optional.of(each.stream()
-                                .map(Optional::orElseThrow)
-                                .reduce(BigDecimal.ZERO, BigDecimal::add));
+                : Optional.of(each.stream().map(Optional::orElseThrow).reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
     /** By surface where the supply goes by it and every surface is known. */

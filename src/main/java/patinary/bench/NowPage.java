@@ -165,8 +165,8 @@ class NowPage {
     private static List<SupplyRow> tools(List<SupplyRow> supplies, NowForm form) {
         List<SupplyRow> tools = supplies.stream().filter(SupplyRow::wears).toList();
         return IntStream.range(0, tools.size())
-                .filter(at -> at < TOOLS
-                        || form.tools.contains(tools.get(at).value().toString()))
+                .filter(at ->
+                        at < TOOLS || form.tools.contains(tools.get(at).value().toString()))
                 .mapToObj(tools::get)
                 .toList();
     }

@@ -88,16 +88,16 @@ final class UseReading {
         int number = uses.size() + 1;
         UUID id = answers.id(at + "supply", line.supply, "bench.error.supply");
         SupplyCatalog.Known supply = supplies.get(id);
-        String typed = answers.note(at + "quantity", isToolUsedOnce(supply, line) ? ToolUse.ONCE : line.quantity, TYPED);
+        String typed =
+                answers.note(at + "quantity", isToolUsedOnce(supply, line) ? ToolUse.ONCE : line.quantity, TYPED);
         if (supply == null) {
             if (!line.supply.isBlank()) {
                 answers.wrong(at + "supply", "bench.error.supply");
             }
         } else {
             quantity(at, typed, supply)
-                    .ifPresent(
-                            quantity -> uses.add(
-                                    SupplyUse.on(day, number, supply, typed, quantity, !isExact(at, line.how))));
+                    .ifPresent(quantity ->
+                            uses.add(SupplyUse.on(day, number, supply, typed, quantity, !isExact(at, line.how))));
         }
         parts.addAll(parts(at, number, line));
     }

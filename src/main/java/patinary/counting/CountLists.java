@@ -11,7 +11,6 @@ class CountLists {
 
     @Bean
     PhoneList countSupplies(SupplyCatalog catalog) {
-        return PhoneList.of(
-                "count-supplies", () -> CountRow.of(catalog.all()));
+        return PhoneList.of("count-supplies", () -> CountRow.of(catalog.all()));
     }
 }

@@ -50,7 +50,8 @@ final class SupplyFilling {
     /** A tool's use is told by how many it lasts. */
     private static List<Supply.Named> ownMeasures(Supply.Facts facts) {
         return facts.measures().stream()
-                .filter(measure -> facts.wear() != Wear.BY_USE || !measure.name().equals(ToolUse.MEASURE))
+                .filter(measure ->
+                        facts.wear() != Wear.BY_USE || !measure.name().equals(ToolUse.MEASURE))
                 .toList();
     }
 

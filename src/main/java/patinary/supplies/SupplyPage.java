@@ -20,11 +20,7 @@ class SupplyPage {
     private final List<SupplyHint> hints;
 
     SupplyPage(
-            SupplyStory story,
-            SupplyCatalog catalog,
-            SupplyKeeping keeping,
-            ToolStory tools,
-            List<SupplyHint> hints) {
+            SupplyStory story, SupplyCatalog catalog, SupplyKeeping keeping, ToolStory tools, List<SupplyHint> hints) {
         this.story = story;
         this.catalog = catalog;
         this.keeping = keeping;

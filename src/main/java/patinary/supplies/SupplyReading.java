@@ -60,8 +60,7 @@ final class SupplyReading {
      *
      * @param size the part of one that a use takes, or null where its price is not spread
      */
-    private record Tool(
-            @Nullable Wear wear, @Nullable BigDecimal size) {
+    private record Tool(@Nullable Wear wear, @Nullable BigDecimal size) {
 
         static final Tool NONE = new Tool(null, null);
 
@@ -91,7 +90,8 @@ final class SupplyReading {
         uses.filter(number -> number < 1 || number > ToolUse.MOST)
                 .ifPresent(number -> answers.wrong("uses", "supplies.error.uses"));
         return new Tool(
-                Wear.BY_USE, uses.filter(number -> number > 0).map(ToolUse::size).orElse(null));
+                Wear.BY_USE,
+                uses.filter(number -> number > 0).map(ToolUse::size).orElse(null));
     }
 
     private Weighing weighing() {

@@ -39,7 +39,10 @@ class TakingList {
         }
 
         public long markedMinor() {
-            return rows.stream().filter(Row::ownUseTax).mapToLong(Row::costMinor).sum();
+            return rows.stream()
+                    .filter(Row::ownUseTax)
+                    .mapToLong(Row::costMinor)
+                    .sum();
         }
     }
 

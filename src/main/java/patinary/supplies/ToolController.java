@@ -36,11 +36,7 @@ class ToolController {
     private final Refusal refusal;
 
     ToolController(
-            SupplyPage page,
-            SupplyDocuments documents,
-            MeasureChanges changes,
-            CurrentShop shop,
-            Refusal refusal) {
+            SupplyPage page, SupplyDocuments documents, MeasureChanges changes, CurrentShop shop, Refusal refusal) {
         this.page = page;
         this.documents = documents;
         this.changes = changes;
@@ -65,9 +61,17 @@ class ToolController {
         if (left.isEmpty()) {
             answers.wrong("left", "supplies.error.tools-left");
         }
-        if (!answers.anyWrong() && isCounted(new SupplyCount(
-                        id, shop.today(), "", supply, StockPlace.BENCH, BigDecimal.valueOf(left.orElseThrow()))
-                .asWaste(worn.how.equals("WASTE")), errors)) {
+        if (!answers.anyWrong()
+                && isCounted(
+                        new SupplyCount(
+                                        id,
+                                        shop.today(),
+                                        "",
+                                        supply,
+                                        StockPlace.BENCH,
+                                        BigDecimal.valueOf(left.orElseThrow()))
+                                .asWaste(worn.how.equals("WASTE")),
+                        errors)) {
             Notice.next(redirect, "supplies.tool.settled", known.facts().name());
             return "redirect:/supplies/" + supply;
         }
@@ -79,8 +83,7 @@ class ToolController {
     @PostMapping("/lasts")
     String lasts(@PathVariable UUID supply, RedirectAttributes redirect) {
         Integer better = page.tool(page.find(supply)).better();
-        boolean done = better != null
-                && changes.correct(supply, ToolUse.MEASURE, ToolUse.size(better), shop.today());
+        boolean done = better != null && changes.correct(supply, ToolUse.MEASURE, ToolUse.size(better), shop.today());
         Notice.next(redirect, done ? "supplies.tool.corrected" : "supplies.tool.not-corrected");
         return "redirect:/supplies/" + supply;
     }

@@ -16,12 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param worn how many of it that wore out, as the books have it: 1 for a brush; below 1 while it goes on
  * @param waste whether it was lost or broken, which tells nothing about how long it lasts
  */
-record ToolSpan(
-        @Nullable LocalDate first,
-        @Nullable LocalDate until,
-        BigDecimal uses,
-        BigDecimal worn,
-        boolean waste) {
+record ToolSpan(@Nullable LocalDate first, @Nullable LocalDate until, BigDecimal uses, BigDecimal worn, boolean waste) {
 
     /** A count of it on the bench; it stands at the end of its day. */
     record Count(LocalDate countedOn, boolean waste) {}

@@ -34,11 +34,8 @@ record ToolView(
      */
     record Lasted(BigDecimal uses, int thought) {}
 
-    static ToolView of(
-            BigDecimal size, BigDecimal left, Amount cost, BigDecimal uses, @Nullable Lasted last) {
-        Amount each = left.signum() <= 0
-                ? null
-                : cost.part(size.min(left), left, RoundingMode.HALF_UP);
+    static ToolView of(BigDecimal size, BigDecimal left, Amount cost, BigDecimal uses, @Nullable Lasted last) {
+        Amount each = left.signum() <= 0 ? null : cost.part(size.min(left), left, RoundingMode.HALF_UP);
         return new ToolView(
                 ToolUse.lasts(size),
                 left.setScale(WHOLE_SCALE, RoundingMode.HALF_UP),

@@ -165,10 +165,7 @@ class YearBooks {
                         select taking_id, doc_date, supply_line, supply, dimension, quantity, own_use_tax, cost_minor, note
                         from taking_cost
                         where doc_date between ? and ?
-                        order by doc_date, cast(taking_id as varchar(36))""")
-                .params(first(year), last(year))
-                .query(Taken.class)
-                .list();
+                        order by doc_date, cast(taking_id as varchar(36))""").params(first(year), last(year)).query(Taken.class).list();
     }
 
     /** Business miles of the year. */

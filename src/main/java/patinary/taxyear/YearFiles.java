@@ -21,7 +21,8 @@ import patinary.web.CsvFile;
 class YearFiles {
 
     /** The names of the files, in the order of the folder. */
-    static final List<String> NAMES = List.of("income", "purchases-and-cost", "expenses", "stock", "taken-for-own-use", "journal");
+    static final List<String> NAMES =
+            List.of("income", "purchases-and-cost", "expenses", "stock", "taken-for-own-use", "journal");
 
     private final YearRows rows;
     private final YearBooks books;

@@ -213,7 +213,16 @@ final class Catalogue {
             String low = String.valueOf(good.content() / 4);
             boolean liquid = dimension.equals("VOLUME") && good.handy();
             shop.rows.add(
-                    "supply", id, line, good.name(), dimension, retail, low, liquid ? 85 : "", liquid ? "1.25" : "", "");
+                    "supply",
+                    id,
+                    line,
+                    good.name(),
+                    dimension,
+                    retail,
+                    low,
+                    liquid ? 85 : "",
+                    liquid ? "1.25" : "",
+                    "");
             shop.rows.add("supply_pack", id, container(good.unit()), good.content());
             if (good.handy()) {
                 shop.rows.add("supply_measure", id, good.unit().equals("g") ? "dab" : "brush load", 4);

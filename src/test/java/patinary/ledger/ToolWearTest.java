@@ -12,7 +12,6 @@ import java.util.UUID;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import patinary.ledger.Move.Destination;
@@ -174,9 +173,7 @@ class ToolWearTest {
         Destination to = new Destination.Pieces(PieceShare.equal(List.of(BOWL)));
         for (int i = 0; i < came; i++) {
             brush.document(
-                    2,
-                    DocumentKind.BENCH_ENTRY,
-                    new Move.SupplyOut(PAINT, StockPlace.BENCH, size, true, to, true));
+                    2, DocumentKind.BENCH_ENTRY, new Move.SupplyOut(PAINT, StockPlace.BENCH, size, true, to, true));
         }
         Told told = brush.told(method);
         long expected = BigDecimal.valueOf(cents)

@@ -43,31 +43,27 @@ class ToolSpanTest {
 
     /** What is left, the uses since the last count, and how many whole ones are then likely left when one goes. */
     @ParameterizedTest
-    @CsvSource({
-        "1, 0, 0",
-        "0.7, 12, 0",
-        "0, 52, 0",
-        "1.7, 12, 1",
-        "0.99999999999998, 3, 1",
-        "2, 0, 1",
-        "0, 0, 0"
-    })
+    @CsvSource({"1, 0, 0", "0.7, 12, 0", "0, 52, 0", "1.7, 12, 1", "0.99999999999998, 3, 1", "2, 0, 1", "0, 0, 0"})
     void aSpareIsGuessed(String left, String uses, String spare) {
         assertThat(view("0.025", left, uses, null).spare()).isEqualByComparingTo(spare);
     }
 
     @Test
     void theBetterNumberIsOfferedWhereItDiffers() {
-        assertThat(view("0.025", "0", "0", new ToolView.Lasted(new BigDecimal("52"), 40)).better()).isEqualTo(52);
-        assertThat(view("0.025", "0", "0", new ToolView.Lasted(new BigDecimal("40"), 30)).better()).isNull();
+        assertThat(view("0.025", "0", "0", new ToolView.Lasted(new BigDecimal("52"), 40))
+                        .better())
+                .isEqualTo(52);
+        assertThat(view("0.025", "0", "0", new ToolView.Lasted(new BigDecimal("40"), 30))
+                        .better())
+                .isNull();
         assertThat(view("0.025", "0", "0", null).better()).isNull();
     }
 
     /** 7.50 for 0.75 of a brush at 1/40: 0.25 a use, 30 uses left. With nothing left a use costs nothing. */
     @Test
     void aUseCostsItsPartOfWhatIsLeft() {
-        ToolView view = ToolView.of(
-                new BigDecimal("0.025"), new BigDecimal("0.75"), Amount.of(750), BigDecimal.TEN, null);
+        ToolView view =
+                ToolView.of(new BigDecimal("0.025"), new BigDecimal("0.75"), Amount.of(750), BigDecimal.TEN, null);
         assertThat(view.costAUse()).isEqualTo(Amount.of(25));
         assertThat(view.usesLeft()).isEqualByComparingTo("30");
         assertThat(view("0.025", "0", "41", null).costAUse()).isNull();
@@ -81,8 +77,7 @@ class ToolSpanTest {
     }
 
     private static ToolView view(String size, String left, String uses, ToolView.Lasted last) {
-        return ToolView.of(
-                new BigDecimal(size), new BigDecimal(left), Amount.of(0), new BigDecimal(uses), last);
+        return ToolView.of(new BigDecimal(size), new BigDecimal(left), Amount.of(0), new BigDecimal(uses), last);
     }
 
     private static LocalDate day(int number) {

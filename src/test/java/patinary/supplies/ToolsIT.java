@@ -76,7 +76,8 @@ class ToolsIT {
                 .andExpect(content().string(allOf(containsString("Round brush"), containsString("$1.25"))));
         // Changed, the entry comes back as a tick and not as a line.
         read("/bench/" + entry + "/edit")
-                .andExpect(content().string(containsString("id=\"tool-" + brush + "\" value=\"" + brush + "\" checked")));
+                .andExpect(
+                        content().string(containsString("id=\"tool-" + brush + "\" value=\"" + brush + "\" checked")));
         assertThat(check.run()).isEmpty();
     }
 
@@ -103,7 +104,8 @@ class ToolsIT {
                                 containsString("Reckon with 5 from today"))));
 
         send(post("/supplies/" + brush + "/lasts")).andExpect(redirectedUrl("/supplies/" + brush));
-        bench.receipt(LineKind.SUPPLY, brush, BigDecimal.ONE, "10.00", shop.today().plusDays(1));
+        bench.receipt(
+                LineKind.SUPPLY, brush, BigDecimal.ONE, "10.00", shop.today().plusDays(1));
         tick(brush, shop.today().plusDays(2), bench.crate);
         assertThat(bench.landed()).containsEntry("Small box", 1000L).containsEntry("Long crate", 200L);
         read("/supplies/" + brush)
@@ -112,9 +114,11 @@ class ToolsIT {
                                 containsString("4 uses left"),
                                 containsString("The last one lasted 5 of 2 thought"),
                                 not(containsString("Reckon with")))));
-        read("/supplies/" + brush + "/edit").andExpect(content().string(containsString("name=\"uses\" type=\"text\" value=\"5\"")));
+        read("/supplies/" + brush + "/edit")
+                .andExpect(content().string(containsString("name=\"uses\" type=\"text\" value=\"5\"")));
 
-        send(post("/supplies/" + brush + "/lasts/undo").param("from", shop.today().toString()));
+        send(post("/supplies/" + brush + "/lasts/undo")
+                .param("from", shop.today().toString()));
         read("/supplies/" + brush).andExpect(content().string(containsString("one is thought to last 2")));
         assertThat(check.run()).isEmpty();
     }
@@ -174,9 +178,13 @@ class ToolsIT {
                         .param("uses[0].how", "EYE")
                         .param("uses[0].share", "EQUAL"))
                 .andExpect(redirectedUrl("/bench/" + once));
-        assertThat(jdbc.sql("select sum(tool_uses) from bench_use").query(BigDecimal.class).single())
+        assertThat(jdbc.sql("select sum(tool_uses) from bench_use")
+                        .query(BigDecimal.class)
+                        .single())
                 .isEqualByComparingTo("5");
-        assertThat(jdbc.sql("select count(*) from uncosted_use").query(Long.class).single())
+        assertThat(jdbc.sql("select count(*) from uncosted_use")
+                        .query(Long.class)
+                        .single())
                 .isZero();
         assertThat(bench.landed()).containsEntry("Small box", 0L);
     }
@@ -262,10 +270,13 @@ class ToolsIT {
         read("/supplies/takings/" + marked)
                 .andExpect(content().string(containsString("Tax on own use may be owed on $5.00")));
         read("/supplies/takings?year=2025")
-                .andExpect(content().string(allOf(containsString("$7.50"), containsString("$5.00"), containsString("$2.50"))));
+                .andExpect(content()
+                        .string(allOf(containsString("$7.50"), containsString("$5.00"), containsString("$2.50"))));
         read("/supplies/shelf?day=2025-12-31")
-                .andExpect(content().string(containsString("in 2025: $7.50 at cost; tax on own use may be owed on $5.00")));
-        read("/year/2025").andExpect(content().string(containsString("$7.50. Sales tax on own use may be owed on $5.00")));
+                .andExpect(content()
+                        .string(containsString("in 2025: $7.50 at cost; tax on own use may be owed on $5.00")));
+        read("/year/2025")
+                .andExpect(content().string(containsString("$7.50. Sales tax on own use may be owed on $5.00")));
         read("/year/2025/taken-for-own-use.csv")
                 .andExpect(content().string(allOf(containsString("Pond green"), containsString("5.00"))));
         read("/supplies/takings?year=soon").andExpect(status().isOk());
@@ -274,8 +285,7 @@ class ToolsIT {
 
     @Test
     void whatIsWrongIsToldBesideItsField() throws Exception {
-        send(form("Round brush", "BY_USE", "")
-                        .param("dimension", "COUNT"))
+        send(form("Round brush", "BY_USE", "").param("dimension", "COUNT"))
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("id=\"uses-error\"")));
         send(form("Round brush", "BY_USE", "4").param("dimension", "VOLUME"))
@@ -290,7 +300,8 @@ class ToolsIT {
         UUID brush = tool("Round brush", "BY_USE", "4");
         wornOut(brush, "some", "SHARE")
                 .andExpect(status().is(422))
-                .andExpect(content().string(allOf(containsString("id=\"left-error\""), containsString("value=\"some\""))));
+                .andExpect(
+                        content().string(allOf(containsString("id=\"left-error\""), containsString("value=\"some\""))));
         send(post("/supplies/" + bench.paint + "/worn-out")
                         .param("id", UUID.randomUUID().toString())
                         .param("left", "0"))

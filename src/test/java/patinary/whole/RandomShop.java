@@ -244,12 +244,7 @@ public final class RandomShop {
         }
         List<SupplyUse> uses = List.of(
                 new SupplyUse(
-                        1,
-                        supply(),
-                        "by eye",
-                        quantity(80),
-                        random.nextBoolean(),
-                        random.nextInt(3) == 0 ? ONE : null),
+                        1, supply(), "by eye", quantity(80), random.nextBoolean(), random.nextInt(3) == 0 ? ONE : null),
                 new SupplyUse(2, supply(), "a sample", quantity(10), random.nextBoolean()));
         return new BenchEntry(
                 id(), new BenchContent(date, "", random.nextInt(120), "", worked, uses, shares, List.of()));
