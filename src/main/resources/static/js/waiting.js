@@ -7,7 +7,6 @@ if (!outbox || !room) return;
 const words = room.dataset;
 const byId = id => document.getElementById(id);
 const moment = text => new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" }).format(new Date(text));
-room.hidden = false;
 
 function age(text) {
   const minutes = Math.max(0, Math.round((Date.now() - Date.parse(text)) / 60000));
@@ -72,6 +71,8 @@ async function show(entries, state) {
   const now = JSON.stringify(entries.map(entry => [entry.key, entry.state, entry.tries]));
   if (now !== shown) room.querySelector(".cards").replaceChildren(...entries.map(entry => card(entry, keys)));
   shown = now;
+  // Shown at once and whole: nothing in it moves under a finger.
+  room.hidden = false;
 }
 
 async function asText(entry) {
