@@ -99,6 +99,7 @@ final class Catalogue {
         channel(SITE, WEB, false);
         fee(SITE, State.FIRST, "2.9", 30, 0);
         fee(SITE, Selling.FEES_RISE, "3.2", 30, 0);
+        shop.rows.add("channel_unlisted", shop.id(STALL));
         usual(SITE, 650, 740);
         channel(STALL, CASH, false);
         fee(STALL, State.FIRST, "0", 0, RENT);

@@ -41,6 +41,9 @@ final class Offering {
         }
     }
 
+    /** From then on she had no time to take anything down. */
+    private static final LocalDate BUSY = LocalDate.of(2025, 12, 10);
+
     final List<Offer> open = new ArrayList<>();
     private final State shop;
     /** The cells that may still change are written when the year is over. */
@@ -110,7 +113,7 @@ final class Offering {
 
     private void withdraw(Offer offer) {
         offer.ended = shop.day;
-        open.remove(offer);
+        over(offer, "");
         // Some go up again in another season, the rest stays in the cupboard.
         offer.pieces.forEach(piece -> {
             shop.move(piece, shop.draws.chance(0.3) ? "READY" : "RESTING");
@@ -118,6 +121,17 @@ final class Offering {
                 piece.since = shop.day.plusDays(40);
             }
         });
+    }
+
+    /** An offer is over: she takes it down where else it stood, but at the stall, where nothing stands. */
+    void over(Offer offer, String soldOn) {
+        open.remove(offer);
+        if (shop.day.isBefore(BUSY)) {
+            offer.channels.stream()
+                    .filter(channel -> !channel.equals(soldOn) && !channel.equals(Catalogue.STALL))
+                    .forEach(channel ->
+                            shop.rows.add("offer_taken_down", offer.id, shop.id(channel), shop.day, shop.day));
+        }
     }
 
     void finish() {

@@ -76,7 +76,7 @@ final class Selling {
             shop.rows.add("sale_piece", id, 1, piece.id, offer.pieces.size() == 1 ? 1 : piece.value / 100);
             shop.move(piece, "SOLD");
         }
-        offering.open.remove(offer);
+        offering.over(offer, channel);
         sold.add(new Sold(id, channel, offer, shop.day, offer.price - discount, tax));
         if (!stall) {
             long carriage = Math.max(450, shipping - 100 + shop.draws.between(0, 400));
