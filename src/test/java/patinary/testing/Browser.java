@@ -6,6 +6,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -157,8 +158,10 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         private final Page page;
 
         Visit(com.microsoft.playwright.Browser browser, String start) {
-            this.context =
-                    browser.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setBaseURL(start));
+            // Without motion: a colour on its way from one scheme to the other is neither.
+            this.context = browser.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                    .setBaseURL(start)
+                    .setReducedMotion(ReducedMotion.REDUCE));
             this.start = start;
             context.setDefaultTimeout(PATIENCE);
             this.page = context.newPage();
