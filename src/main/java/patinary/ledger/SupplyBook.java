@@ -53,7 +53,10 @@ final class SupplyBook {
         Bearers.Change shares = bearers.share(change, stock.quantity(), stock.cost());
         stock.reprice(shares.onStock(), change, tags.estimated());
         writeOff(shares.onLost(), tags.estimated());
-        shares.onUses().forEach((use, amount) -> give(use, amount, tags.estimated() || use.estimated()));
+        shares.onUses().forEach((use, amount) -> {
+            give(use, amount, tags.estimated() || use.estimated());
+            use.reprice();
+        });
     }
 
     /** A use waits for what is not there yet; a tool that outlives its uses does not: its price was given out. */

@@ -64,6 +64,11 @@ final class Use {
         return new Reduction(fromCosted, back, priceRemembered);
     }
 
+    /** What came out of stock costs its part of what the use has been charged by now; no reduction gives back the old cost. */
+    void reprice() {
+        cost = held().signum() == 0 ? Amount.ZERO : charged.part(costed, held(), RoundingMode.HALF_UP);
+    }
+
     /** Whether the cost of this use rests on an estimate: of the price, or of the quantity. */
     boolean estimated() {
         return priceRemembered || move.estimated();

@@ -146,6 +146,29 @@ class PotsTest {
         assertThat(cost(told, SECOND)).isZero();
     }
 
+    /**
+     * 10 g for 10.00 make 10 ml by eye; 4 ml of them go into a second pot by eye, at 4.00. A count finds all the powder:
+     * nothing was in either pot. Then 8 ml are counted in the first, so the second took 2 less, which cost nothing by now.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void aUseThatBecameCheaperGivesNoOldCostBack(StockMethod method) {
+        story.bought(1, "10", 1000);
+        story.document(2, DocumentKind.BENCH_ENTRY, mix("10", true, pot(POT, "10")), mixed("10"));
+        story.document(
+                3,
+                DocumentKind.BENCH_ENTRY,
+                new Move.SupplyOut(POT, StockPlace.BENCH, quantity("4"), true, into(pot(SECOND, "4"))),
+                new Move.Mixed(SECOND, quantity("4")));
+        assertThat(cost(story.told(method), SECOND)).isEqualTo(400);
+        story.counted(4, "10");
+        story.document(5, DocumentKind.COUNT, new Move.Counted(POT, StockPlace.BENCH, quantity("8"), false));
+        Story.Told told = story.told(method);
+        assertThat(cost(told, Story.PAINT)).isEqualTo(1000);
+        assertThat(cost(told, POT)).isZero();
+        assertThat(cost(told, SECOND)).isZero();
+    }
+
     @Test
     void noPotIsInItself() {
         story.document(
