@@ -69,7 +69,8 @@ final class Stock {
         if (method == StockMethod.AVERAGE && !lots.isEmpty()) {
             return lots.getFirst().priceOf(quantity);
         }
-        return latest == null ? Amount.ZERO : latest.priceOf(quantity);
+        // A pot whose cost lay on what was there before it may have become cheaper by more than it brought itself.
+        return latest == null ? Amount.ZERO : latest.priceOf(quantity).max(Amount.ZERO);
     }
 
     /** What is left costs so much more, or less; so does what will be found beyond it. */

@@ -169,6 +169,24 @@ class PotsTest {
         assertThat(cost(told, SECOND)).isZero();
     }
 
+    /**
+     * 1 ml is found in the pot, so it bears the 10.00 that 10 g cost when more is mixed, by eye, out of them. A count finds all
+     * the powder: the pot costs nothing, and what is found beyond it is worth nothing, and not less.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void whatIsFoundIsNeverWorthLessThanNothing(StockMethod method) {
+        story.bought(1, "10", 1000);
+        story.document(1, DocumentKind.COUNT, new Move.Counted(POT, StockPlace.BENCH, quantity("1")));
+        story.document(2, DocumentKind.BENCH_ENTRY, mix("10", true, pot(POT, "10")), mixed("10"));
+        story.document(3, DocumentKind.BENCH_ENTRY, use(POT, "11", BOWL));
+        story.counted(4, "10");
+        story.document(5, DocumentKind.COUNT, new Move.Counted(POT, StockPlace.BENCH, quantity("4")));
+        Story.Told told = story.told(method);
+        assertThat(told.on(Account.PIECES, BOWL)).isZero();
+        assertThat(cost(told, POT)).isZero();
+    }
+
     @Test
     void noPotIsInItself() {
         story.document(
