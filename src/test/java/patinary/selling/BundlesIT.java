@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
@@ -32,8 +33,6 @@ import patinary.ledger.Tender;
 import patinary.ledger.Way;
 import patinary.measure.Dimension;
 import patinary.money.Amount;
-import patinary.pieces.NewPieces;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyLine;
@@ -50,19 +49,13 @@ import patinary.testing.ShopTest;
 class BundlesIT {
 
     @Autowired
+    private ApplicationContext program;
+
+    @Autowired
     private MockMvc mvc;
 
     @Autowired
     private Books books;
-
-    @Autowired
-    private NewPieces newPieces;
-
-    @Autowired
-    private MoneyPlaces places;
-
-    @Autowired
-    private Channels channels;
 
     @Autowired
     private SupplyLines lines;
@@ -81,7 +74,7 @@ class BundlesIT {
 
     @BeforeEach
     void stock() throws Exception {
-        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+        goods = new InventedGoods(program);
         UUID line = UUID.randomUUID();
         lines.save(new SupplyLine(line, "Shelf goods", "an invented maker"));
         List<Supply.Named> packs = List.of(new Supply.Named("jar", BigDecimal.valueOf(120)));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import patinary.buying.LineKind;
 import patinary.buying.Receipt;
@@ -47,15 +48,11 @@ class InventedGoods {
 
     private final JdbcClient jdbc;
 
-    InventedGoods(
-            Books books,
-            NewPieces pieces,
-            MoneyPlaces places,
-            Channels channels,
-            SupplyLines lines,
-            Supplies supplies,
-            JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    InventedGoods(ApplicationContext program) {
+        jdbc = program.getBean(JdbcClient.class);
+        MoneyPlaces places = program.getBean(MoneyPlaces.class);
+        Channels channels = program.getBean(Channels.class);
+        NewPieces pieces = program.getBean(NewPieces.class);
         places.save(new MoneyPlace(cash, "Cash box", MoneyPlace.Kind.CASH));
         places.save(new MoneyPlace(bank, "Bank", MoneyPlace.Kind.BANK));
         places.save(new MoneyPlace(balance, "Marketplace balance", MoneyPlace.Kind.CHANNEL));
@@ -69,13 +66,15 @@ class InventedGoods {
                         new FeeRule(LocalDate.of(2025, 6, 1), Percent.of("12"), Amount.of(30)))));
         channels.save(new Channel(stall, "Stall", cash, false, List.of()));
         UUID line = UUID.randomUUID();
-        lines.save(new SupplyLine(line, "Brushes", "an invented maker"));
-        supplies.save(new Supply(
-                brushes,
-                new Supply.Facts(line, "Round brush", Dimension.COUNT, Amount.of(500), null, List.of(), List.of())));
+        program.getBean(SupplyLines.class).save(new SupplyLine(line, "Brushes", "an invented maker"));
+        program.getBean(Supplies.class)
+                .save(new Supply(
+                        brushes,
+                        new Supply.Facts(
+                                line, "Round brush", Dimension.COUNT, Amount.of(500), null, List.of(), List.of())));
         tray = pieces.create("Tin tray", null, null);
         jug = pieces.create("Enamel jug", null, null);
-        books.record(receipt());
+        program.getBean(Books.class).record(receipt());
     }
 
     private Receipt receipt() {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import patinary.ledger.Books;
@@ -20,9 +21,7 @@ import patinary.money.Amount;
 import patinary.pieces.LettingGo;
 import patinary.pieces.NewPieces;
 import patinary.pieces.Regrouping;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
-import patinary.supplies.SupplyLines;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
@@ -34,6 +33,9 @@ class OneEventIT {
     private static final LocalDate LATER = LocalDate.of(2025, 3, 10);
 
     @Autowired
+    private ApplicationContext program;
+
+    @Autowired
     private MockMvc mvc;
 
     @Autowired
@@ -41,15 +43,6 @@ class OneEventIT {
 
     @Autowired
     private NewPieces newPieces;
-
-    @Autowired
-    private MoneyPlaces places;
-
-    @Autowired
-    private Channels channels;
-
-    @Autowired
-    private SupplyLines lines;
 
     @Autowired
     private Supplies supplies;
@@ -61,7 +54,7 @@ class OneEventIT {
 
     @BeforeEach
     void stock() {
-        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+        goods = new InventedGoods(program);
     }
 
     @Test

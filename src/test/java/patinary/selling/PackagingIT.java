@@ -24,8 +24,6 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 import patinary.ledger.Books;
 import patinary.ledger.Check;
 import patinary.ledger.StockPlace;
-import patinary.pieces.NewPieces;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
 import patinary.supplies.SupplyCount;
 import patinary.supplies.SupplyLines;
@@ -59,14 +57,7 @@ class PackagingIT {
 
     @BeforeEach
     void stock() {
-        goods = new InventedGoods(
-                books,
-                program.getBean(NewPieces.class),
-                program.getBean(MoneyPlaces.class),
-                program.getBean(Channels.class),
-                program.getBean(SupplyLines.class),
-                program.getBean(Supplies.class),
-                jdbc);
+        goods = new InventedGoods(program);
         packing = new InventedPacking(
                 books, program.getBean(SupplyLines.class), program.getBean(Supplies.class), goods.bank);
     }

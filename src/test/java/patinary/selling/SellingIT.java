@@ -12,15 +12,12 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
-import patinary.ledger.Books;
-import patinary.pieces.NewPieces;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
-import patinary.supplies.SupplyLines;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
@@ -29,22 +26,10 @@ import patinary.testing.ShopTest;
 class SellingIT {
 
     @Autowired
+    private ApplicationContext program;
+
+    @Autowired
     private MockMvc mvc;
-
-    @Autowired
-    private Books books;
-
-    @Autowired
-    private NewPieces newPieces;
-
-    @Autowired
-    private MoneyPlaces places;
-
-    @Autowired
-    private Channels channels;
-
-    @Autowired
-    private SupplyLines lines;
 
     @Autowired
     private Supplies supplies;
@@ -56,7 +41,7 @@ class SellingIT {
 
     @BeforeEach
     void stock() {
-        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+        goods = new InventedGoods(program);
     }
 
     /**

@@ -7,12 +7,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import patinary.ledger.Books;
-import patinary.pieces.NewPieces;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
-import patinary.supplies.SupplyLines;
 import patinary.testing.Browser;
 import patinary.testing.ShopTest;
 
@@ -22,19 +19,7 @@ import patinary.testing.ShopTest;
 class SellingPagesIT {
 
     @Autowired
-    private Books books;
-
-    @Autowired
-    private NewPieces newPieces;
-
-    @Autowired
-    private MoneyPlaces places;
-
-    @Autowired
-    private Channels channels;
-
-    @Autowired
-    private SupplyLines lines;
+    private ApplicationContext program;
 
     @Autowired
     private Supplies supplies;
@@ -46,7 +31,7 @@ class SellingPagesIT {
 
     @BeforeEach
     void stock() {
-        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+        goods = new InventedGoods(program);
     }
 
     @Test

@@ -20,15 +20,13 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import patinary.ledger.Books;
-import patinary.pieces.NewPieces;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
-import patinary.supplies.SupplyLines;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
@@ -39,22 +37,13 @@ class StallIT {
     private static final String DAY = "2025-03-10";
 
     @Autowired
+    private ApplicationContext program;
+
+    @Autowired
     private MockMvc mvc;
 
     @Autowired
     private Books books;
-
-    @Autowired
-    private NewPieces newPieces;
-
-    @Autowired
-    private MoneyPlaces places;
-
-    @Autowired
-    private Channels channels;
-
-    @Autowired
-    private SupplyLines lines;
 
     @Autowired
     private Supplies supplies;
@@ -67,7 +56,7 @@ class StallIT {
 
     @BeforeEach
     void stock() throws Exception {
-        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+        goods = new InventedGoods(program);
         send(post("/offers/new")
                 .param("id", offer.toString())
                 .param("date", "2025-03-01")

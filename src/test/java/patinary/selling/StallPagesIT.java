@@ -11,13 +11,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
-import patinary.ledger.Books;
-import patinary.pieces.NewPieces;
-import patinary.shop.MoneyPlaces;
 import patinary.supplies.Supplies;
-import patinary.supplies.SupplyLines;
 import patinary.testing.Browser;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
@@ -28,22 +25,10 @@ import patinary.testing.ShopTest;
 class StallPagesIT {
 
     @Autowired
+    private ApplicationContext program;
+
+    @Autowired
     private MockMvc mvc;
-
-    @Autowired
-    private Books books;
-
-    @Autowired
-    private NewPieces newPieces;
-
-    @Autowired
-    private MoneyPlaces places;
-
-    @Autowired
-    private Channels channels;
-
-    @Autowired
-    private SupplyLines lines;
 
     @Autowired
     private Supplies supplies;
@@ -55,7 +40,7 @@ class StallPagesIT {
 
     @BeforeEach
     void offers() throws Exception {
-        goods = new InventedGoods(books, newPieces, places, channels, lines, supplies, jdbc);
+        goods = new InventedGoods(program);
         offer("P0001", "45");
         offer("P0002", "12.50");
     }
