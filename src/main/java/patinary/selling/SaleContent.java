@@ -47,42 +47,6 @@ public record SaleContent(
         List<Tender> payments,
         List<Wrap> wraps) {
 
-    /** A sale of which nobody has said what it was packed in. */
-    public SaleContent(
-            LocalDate date,
-            String note,
-            UUID channelId,
-            String buyer,
-            String orderReference,
-            Amount discount,
-            Amount shipping,
-            Amount tax,
-            boolean taxPassed,
-            Amount fee,
-            @Nullable UUID feePlaceId,
-            @Nullable LocalDate postedOn,
-            List<SaleLine> lines,
-            List<SalePiece> pieces,
-            List<Tender> payments) {
-        this(
-                date,
-                note,
-                channelId,
-                buyer,
-                orderReference,
-                discount,
-                shipping,
-                tax,
-                taxPassed,
-                fee,
-                feePlaceId,
-                postedOn,
-                lines,
-                pieces,
-                payments,
-                List.of());
-    }
-
     public SaleSums sums() {
         return SaleSums.of(this);
     }

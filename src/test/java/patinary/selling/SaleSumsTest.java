@@ -98,6 +98,7 @@ class SaleSumsTest {
                 null,
                 lines,
                 pieces,
+                List.of(),
                 List.of());
         return sale.sums();
     }

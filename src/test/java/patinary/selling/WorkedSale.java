@@ -52,6 +52,7 @@ final class WorkedSale {
                                 BRUSHES,
                                 BigDecimal.ONE)),
                 List.of(new SalePiece(1, TRAY, BigDecimal.valueOf(3)), new SalePiece(1, JUG, BigDecimal.ONE)),
+                List.of(),
                 List.of());
         return unpaid.paidBy(
                 List.of(new Tender(1, Way.PLACE, PLACE, unpaid.sums().due())));
@@ -70,7 +71,8 @@ final class WorkedSale {
     static SaleContent of(List<SaleLine> lines) {
         Amount none = Amount.ZERO;
         SaleContent unpaid = new SaleContent(
-                DAY, "", CHANNEL, "", "", none, none, none, false, none, PLACE, null, lines, List.of(), List.of());
+                DAY, "", CHANNEL, "", "", none, none, none, false, none, PLACE, null, lines, List.of(), List.of(),
+                List.of());
         return unpaid.paidBy(
                 List.of(new Tender(1, Way.PLACE, PLACE, unpaid.sums().due())));
     }

@@ -320,7 +320,8 @@ class ThinThreadIT {
                         null,
                         List.of(new SaleLine(1, "Box", ONE, Amount.of(4500), Amount.ZERO, null, null)),
                         List.of(new SalePiece(1, box, ONE)),
-                        List.of(new Tender(1, Way.PLACE, cash, Amount.of(5100)))));
+                        List.of(new Tender(1, Way.PLACE, cash, Amount.of(5100))),
+                        List.of()));
     }
 
     private Map<String, Object> figures() {
