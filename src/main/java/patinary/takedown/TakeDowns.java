@@ -64,16 +64,19 @@ class TakeDowns {
     @Transactional(readOnly = true)
     List<Standing> due(boolean older) {
         LocalDate today = shop.today();
-        Map<UUID, List<Row>> byChannel = jdbc
-                .sql("select c.id as channel_id, c.name as channel, os.offer_id, o.title, os.state = 'SOLD' as sold,"
-                        + " os.ended_on " + STANDING
-                        + " order by lower(c.name), os.ended_on, lower(o.title), os.offer_id")
-                .param("since", older ? LocalDate.EPOCH : today.minusDays(RECENT))
-                .query(Row.class)
-                .list()
-                .stream()
+        Map<UUID, List<Row>> byChannel = rows(older, "", Map.of()).stream()
                 .collect(Collectors.groupingBy(Row::channelId, LinkedHashMap::new, Collectors.toList()));
         return byChannel.values().stream().map(rows -> standing(rows, today)).toList();
+    }
+
+    private List<Row> rows(boolean older, String which, Map<String, UUID> ids) {
+        return jdbc.sql("select c.id as channel_id, c.name as channel, os.offer_id, o.title, os.state = 'SOLD' as sold,"
+                        + " os.ended_on " + STANDING + which
+                        + " order by lower(c.name), os.ended_on, lower(o.title), os.offer_id")
+                .param("since", older ? LocalDate.EPOCH : shop.today().minusDays(RECENT))
+                .params(ids)
+                .query(Row.class)
+                .list();
     }
 
     private static Standing standing(List<Row> rows, LocalDate today) {
@@ -93,31 +96,26 @@ class TakeDowns {
 
     /** Says that an offer no longer stands on a channel. @return whether it was to be taken down there */
     boolean done(UUID offer, UUID channel) {
-        List<Standing> due = due(true);
-        var over = due.stream()
-                .filter(standing -> standing.channelId().equals(channel))
-                .flatMap(standing -> standing.offers().stream())
-                .filter(each -> each.offerId().equals(offer))
-                .findFirst();
-        over.ifPresent(each -> keep(each, channel));
-        return over.isPresent();
+        return keep(rows(
+                        true,
+                        " and oc.channel_id = :channel and os.offer_id = :offer",
+                        Map.of("channel", channel, "offer", offer)))
+                > 0;
     }
 
     /** Says so of everything that the list shows for a channel. @return how many those were */
     int allDone(UUID channel, boolean older) {
-        List<Standing.Offer> over = due(older).stream()
-                .filter(standing -> standing.channelId().equals(channel))
-                .flatMap(standing -> standing.offers().stream())
-                .toList();
-        over.forEach(each -> keep(each, channel));
-        return over.size();
+        return keep(rows(older, " and oc.channel_id = :channel", Map.of("channel", channel)));
     }
 
-    private void keep(Standing.Offer over, UUID channel) {
-        back(over.offerId(), channel);
-        jdbc.sql("insert into offer_taken_down (offer_id, channel_id, ended_on, done_on) values (?, ?, ?, ?)")
-                .params(over.offerId(), channel, over.endedOn(), shop.today())
-                .update();
+    private int keep(List<Row> over) {
+        over.forEach(row -> {
+            back(row.offerId(), row.channelId());
+            jdbc.sql("insert into offer_taken_down (offer_id, channel_id, ended_on, done_on) values (?, ?, ?, ?)")
+                    .params(row.offerId(), row.channelId(), row.endedOn(), shop.today())
+                    .update();
+        });
+        return over.size();
     }
 
     /** Takes back what was said of an offer on a channel: it is asked again. */
