@@ -3,7 +3,8 @@
 -- What each thing on a sale earned and cost. What belongs to a sale as a whole (postage, packaging, shipping given back, fee
 -- returned) is shared over its things by price, equally where every price is zero; running totals are rounded and
 -- their differences taken, so that the shares add up to the cent. Every thing sold has its row, also one that was given
--- for nothing and cost nothing, of which no posting tells; two lines of one supply are one row.
+-- for nothing and cost nothing, of which no posting tells; two lines of one supply are one row. A piece that was ordered
+-- and never delivered has its row too, marked so: it bears what belongs to the sale as a whole only where all were kept.
 
 drop view if exists sale_part cascade;
 
@@ -33,6 +34,9 @@ with amount as (
     union all
     select sp.sale_id, sp.piece_id, cast(null as uuid), 1, 0, 0, 0, 0, 0, 0, 0
     from sale_piece sp
+    union all
+    select sk.sale_id, sk.piece_id, cast(null as uuid), 2, 0, 0, 0, 0, 0, 0, 0
+    from sale_undelivered sk
     union all
     select sl.sale_id, cast(null as uuid), sl.supply_id, 1, 0, 0, 0, 0, 0, 0, 0
     from sale_line sl
@@ -77,17 +81,22 @@ part as (
     from amount
     group by sale_id, piece_id, supply_id
 ),
-weighed as (
+delivered as (
     select part.*,
+           listed = 1 or listed = 2 and min(case when listed > 0 then listed end) over (partition by sale_id) = 2 as bears
+    from part
+),
+weighed as (
+    select delivered.*,
            case when piece_id is null and supply_id is null then fee_minor else 0 end as whole_fee_minor,
            case when piece_id is null and supply_id is null then refund_minor else 0 end as whole_refund_minor,
            case
-               when listed = 0 then 0
-               when sum(price_minor) over (partition by sale_id) = 0 then 1
+               when not bears then 0
+               when sum(case when bears then price_minor else 0 end) over (partition by sale_id) = 0 then 1
                else price_minor
            end as weight,
            coalesce(cast(piece_id as varchar(40)), cast(supply_id as varchar(40)), '') as sort
-    from part
+    from delivered
 ),
 placed as (
     select weighed.*,
@@ -112,6 +121,7 @@ select sale_id,
             - round(packaging_of_all * (upto - weight) / weights, 0) as bigint) as packaging_minor,
        cast(refund_minor + round(refund_of_all * upto / weights, 0)
             - round(refund_of_all * (upto - weight) / weights, 0) as bigint) as refund_minor,
-       cast(cost_minor as bigint) as cost_minor
+       cast(cost_minor as bigint) as cost_minor,
+       listed = 2 as undelivered
 from placed
-where listed = 1;
+where listed > 0;

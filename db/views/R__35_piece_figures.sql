@@ -46,7 +46,7 @@ with amount as (
            0, null, null, null, null, d.doc_date
     from sale_part sp
     left join document d on d.id = sp.sale_id
-    where sp.piece_id is not null
+    where sp.piece_id is not null and not sp.undelivered
     union all
     -- A use that has no cost yet names its entry and its supply, not the line: where one entry used a supply on two
     -- lines, the pieces of both wait together.

@@ -28,6 +28,9 @@ select 'to-post', '/sales/' || cast(sa.id as varchar(36)), sa.order_reference,
 from sale sa
 join document d on d.id = sa.id
 where sa.posted_on is null
+  and (not exists (select 1 from sale_undelivered sk where sk.sale_id = sa.id)
+       or exists (select 1 from sale_piece sp where sp.sale_id = sa.id)
+       or exists (select 1 from sale_line sl where sl.sale_id = sa.id and sl.supply_id is not null))
 union all
 select 'sold', '/sales/' || cast(sp.sale_id as varchar(36)), coalesce(p.code, ''), coalesce(p.title, su.name), d.doc_date,
        sp.price_minor + sp.shipping_minor - sp.refund_minor, null, null
@@ -35,6 +38,7 @@ from sale_part sp
 left join document d on d.id = sp.sale_id
 left join piece p on p.id = sp.piece_id
 left join supply su on su.id = sp.supply_id
+where not sp.undelivered
 union all
 select case sl.place when 'BENCH' then 'tied-bench' else 'tied-shelf' end, '/supplies/' || cast(su.id as varchar(36)),
        '', su.name, null, sl.cost_minor, sl.quantity, su.dimension

@@ -72,4 +72,4 @@ from sale_part sp
 join sale s on s.id = sp.sale_id
 join channel c on c.id = s.channel_id
 join document d on d.id = s.id
-where sp.piece_id is not null;
+where sp.piece_id is not null and not sp.undelivered;

@@ -55,6 +55,8 @@ class CheckController {
         model.addAttribute("out", plan.with(Plan.Standing.OUT).size());
         model.addAttribute("wrong", plan.with(Plan.Standing.WRONG).size());
         model.addAttribute("faults", faults.stream().limit(SHOWN).toList());
+        model.addAttribute(
+                "twice", plan.soldTwice().stream().map(SettleLink::of).toList());
         model.addAttribute("more", Math.max(0, faults.size() - SHOWN));
         return "bringing/check";
     }

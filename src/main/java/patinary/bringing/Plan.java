@@ -25,7 +25,7 @@ record Plan(List<Planned> orders) {
     /**
      * One order.
      *
-     * @param sale what is recorded, where it is new
+     * @param sale what is recorded, where it is new; what the books refused, where it is wrong for that
      * @param faults why it stays out
      */
     record Planned(FileOrder order, Standing standing, ManySales.@Nullable Typed sale, List<Fault> faults) {
@@ -34,7 +34,7 @@ record Plan(List<Planned> orders) {
             return new Planned(
                     order,
                     Standing.WRONG,
-                    null,
+                    sale,
                     refusals.stream().map(this::fault).toList());
         }
 
@@ -58,11 +58,24 @@ record Plan(List<Planned> orders) {
     }
 
     List<ManySales.Typed> sales() {
-        return orders.stream().map(Planned::sale).filter(Objects::nonNull).toList();
+        return with(Standing.NEW).stream()
+                .map(Planned::sale)
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     List<Fault> faults() {
         return orders.stream().flatMap(order -> order.faults().stream()).toList();
+    }
+
+    /** The orders that want a piece which another sale has: she settles each of them by hand. */
+    List<ManySales.Typed> soldTwice() {
+        return with(Standing.WRONG).stream()
+                .filter(order ->
+                        order.faults().stream().anyMatch(fault -> fault.key().equals(ManySales.SOLD_TWICE)))
+                .map(Planned::sale)
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     /** The same plan without sales that the books would not take, and why. */

@@ -80,6 +80,13 @@ final class SellingTables {
                     .weight()
                     .within("sale_line", "sale_id", "line")
                     .done(),
+            linesOf("sale", "sale_undelivered")
+                    .key("sale_id", "piece_id")
+                    .line()
+                    .ref("piece_id", "piece")
+                    .weight()
+                    .within("sale_line", "sale_id", "line")
+                    .done(),
             DocumentTables.payments("sale", "sale_payment", "PLACE", "OWED", "DEPOSIT", "STORE_CREDIT"),
             linesOf("sale", "sale_wrap")
                     .key("sale_id", "line")

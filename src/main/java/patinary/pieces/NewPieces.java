@@ -24,6 +24,7 @@ public class NewPieces {
             "bench_mishap",
             "offer_piece",
             "sale_piece",
+            "sale_undelivered",
             "refund_line",
             "letting_go",
             "regrouping_from",

@@ -44,6 +44,7 @@ class PieceStory {
                   union all select regrouping_id from regrouping_to where piece_id = :piece
                   union all select offer_id from offer_piece where piece_id = :piece
                   union all select sale_id from sale_piece where piece_id = :piece
+                  union all select sale_id from sale_undelivered where piece_id = :piece
                   union all select refund_id from refund_line where piece_id = :piece
                   union all select id from letting_go where piece_id = :piece) e
             join document d on d.id = e.id

@@ -73,6 +73,9 @@ public class ManySales {
      */
     public record Fault(UUID sale, int line, String field, String key, List<Object> arguments) {}
 
+    /** The key of what is said of a piece that has left already. */
+    public static final String SOLD_TWICE = Problem.Reason.PIECE_ALREADY_GONE.messageKey();
+
     private static final UUID NONE = new UUID(0, 0);
     private static final Pattern LINE = Pattern.compile("lines\\[(\\d{1,4})]");
 

@@ -16,6 +16,7 @@ import patinary.supplies.QuantityFmt;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyMeasures;
 import patinary.web.Answers;
+import patinary.web.Ids;
 
 /** Reads the form of a refund. */
 @Component
@@ -49,27 +50,6 @@ class RefundAnswers {
         this.words = words;
     }
 
-    /** A form that gives nothing back yet; of a supply it names all that may still be sent back. */
-    RefundForm blank(UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
-        RefundForm form = new RefundForm();
-        form.id = UUID.randomUUID().toString();
-        form.date = days.today();
-        form.place = String.valueOf(sale.feePlaceId());
-        List<RefundLimit> still = limits.of(saleId, sale, parts);
-        for (int i = 0; i < parts.size(); i++) {
-            RefundForm.Line line = new RefundForm.Line();
-            line.thing = String.valueOf(RefundLimits.thing(parts.get(i)));
-            BigDecimal left = still.get(i).leftQuantity();
-            if (left.signum() > 0) {
-                line.quantity = shelf.find(line.thing)
-                        .map(supply -> RetailShelf.written(supply, left))
-                        .orElse("");
-            }
-            form.lines.add(line);
-        }
-        return form;
-    }
-
     Optional<RefundContent> read(
             RefundForm form, Errors errors, UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
         Answers answers = new Answers(errors, shop.currency());
@@ -77,7 +57,7 @@ class RefundAnswers {
         if (date.isBefore(sale.date()) && !date.equals(LocalDate.EPOCH)) {
             answers.wrong("date", "selling.error.before-sale", sale.date().toString());
         }
-        List<RefundLine> lines = lines(form, answers, parts, limits.of(saleId, sale, parts));
+        List<RefundLine> lines = lines(form, answers, sale, parts, limits.of(saleId, sale, parts));
         SalePage.RefundRest before = sales.givenBack(saleId);
         Amount shipping =
                 upTo(answers, "shipping", form.shipping, sale.shipping().minus(Amount.of(before.shippingMinor())));
@@ -126,7 +106,7 @@ class RefundAnswers {
     }
 
     private List<RefundLine> lines(
-            RefundForm form, Answers answers, List<SalePage.Part> parts, List<RefundLimit> still) {
+            RefundForm form, Answers answers, SaleContent sale, List<SalePage.Part> parts, List<RefundLimit> still) {
         List<RefundLine> lines = new ArrayList<>();
         for (int i = 0; i < form.lines.size(); i++) {
             RefundForm.Line line = form.lines.get(i);
@@ -145,11 +125,31 @@ class RefundAnswers {
             SalePage.Part part = parts.get(place);
             if (part.supplyId() != null) {
                 supply(line, at, answers, part.supplyId(), still.get(place), amount, lines);
-            } else if (amount.isPositive() || line.comesBack) {
+            } else if (amount.isPositive() || line.comesBack || line.never) {
+                checkNever(line, at, answers, sale);
                 lines.add(new RefundLine(lines.size() + 1, part.pieceId(), null, null, amount, line.comesBack));
             }
         }
         return lines;
+    }
+
+    /** The pieces that the order does not get. */
+    static List<UUID> never(RefundForm form) {
+        return form.lines.stream()
+                .filter(line -> line.never)
+                .flatMap(line -> Ids.read(line.thing).stream())
+                .toList();
+    }
+
+    private static void checkNever(RefundForm.Line line, String at, Answers answers, SaleContent sale) {
+        if (line.never && line.comesBack) {
+            answers.wrong(at + "never", "selling.error.never-and-back");
+        } else if (line.never && sale.postedOn() != null) {
+            answers.wrong(
+                    at + "never",
+                    "selling.error.never-but-sent",
+                    sale.postedOn().toString());
+        }
     }
 
     /** Of what was sent back the quantity must be named, and no more of it can be than was sold. */

@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
@@ -37,6 +38,8 @@ class RefundController {
 
     private final SellingDocuments documents;
     private final RefundAnswers reader;
+    private final RefundFilling filling;
+    private final Undelivered undelivered;
     private final SalePage sales;
     private final RefundLimits limits;
     private final MoneyChoices money;
@@ -45,12 +48,16 @@ class RefundController {
     RefundController(
             SellingDocuments documents,
             RefundAnswers reader,
+            RefundFilling filling,
+            Undelivered undelivered,
             SalePage sales,
             RefundLimits limits,
             MoneyChoices money,
             Refusal refusal) {
         this.documents = documents;
         this.reader = reader;
+        this.filling = filling;
+        this.undelivered = undelivered;
         this.sales = sales;
         this.limits = limits;
         this.money = money;
@@ -58,8 +65,10 @@ class RefundController {
     }
 
     @GetMapping
-    String blank(@PathVariable UUID id, Model model) {
-        return page(id, reader.blank(id, sale(id), sales.parts(id)), model);
+    String blank(@PathVariable UUID id, @RequestParam(defaultValue = "false") boolean cancelled, Model model) {
+        SaleContent sale = sale(id);
+        List<SalePage.Part> parts = sales.parts(id);
+        return page(id, cancelled ? filling.cancelled(id, sale, parts) : filling.blank(id, sale, parts), model);
     }
 
     @PostMapping
@@ -71,7 +80,8 @@ class RefundController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         Optional<RefundContent> refund = reader.read(form, errors, id, sale(id), sales.parts(id));
-        refund.ifPresent(content -> record(new Refund(FormId.read(form.id), content), errors));
+        refund.ifPresent(
+                content -> record(new Refund(FormId.read(form.id), content), RefundAnswers.never(form), errors));
         if (errors.hasErrors()) {
             response.setStatus(422);
             return page(id, form, model);
@@ -80,9 +90,9 @@ class RefundController {
         return "redirect:/sales/" + id;
     }
 
-    private void record(Refund refund, BindingResult errors) {
+    private void record(Refund refund, List<UUID> never, BindingResult errors) {
         try {
-            documents.record(refund);
+            undelivered.cancel(refund, never);
         } catch (Refused refused) {
             refusal.tell(errors, refused);
         }

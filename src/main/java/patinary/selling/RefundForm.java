@@ -11,6 +11,8 @@ class RefundForm {
         public String amount = "";
         /** Of a piece: whether it comes back into stock. */
         public boolean comesBack;
+        /** Of a piece: whether it was never sent, because the order was cancelled. */
+        public boolean never;
         /** Of a supply: empty where it stays with the buyer; SHELF or LOST where it was sent back. */
         public String back = "";
 

@@ -56,6 +56,10 @@ public class Sale extends Document {
     private List<SalePiece> pieces = new ArrayList<>();
 
     @ElementCollection
+    @CollectionTable(name = "sale_undelivered", joinColumns = @JoinColumn(name = "sale_id"))
+    private List<SalePiece> undelivered = new ArrayList<>();
+
+    @ElementCollection
     @CollectionTable(name = "sale_payment", joinColumns = @JoinColumn(name = "sale_id"))
     @OrderBy("line")
     private List<Tender> payments = new ArrayList<>();
@@ -110,7 +114,8 @@ public class Sale extends Document {
                 List.copyOf(lines),
                 List.copyOf(pieces),
                 List.copyOf(payments),
-                List.copyOf(wraps));
+                List.copyOf(wraps),
+                List.copyOf(undelivered));
     }
 
     private void fill(SaleContent content) {
@@ -126,6 +131,7 @@ public class Sale extends Document {
         postedOn = content.postedOn();
         replace(lines, content.lines());
         replace(pieces, content.pieces());
+        replace(undelivered, content.undelivered());
         replace(payments, content.payments());
         replace(wraps, content.wraps());
     }

@@ -97,8 +97,16 @@ class SaleAnswers {
                 read.pieces(),
                 List.of(),
                 packed);
-        SaleContent sale = unpaid.paidBy(tenders(form, answers, unpaid.sums().due(), channel.get(), id));
+        SaleContent sale = unpaid.paidBy(tenders(form, answers, unpaid.sums().due(), channel.get(), id))
+                .withoutDelivering(undelivered(before));
         return answers.anyWrong() ? Optional.empty() : Optional.of(sale);
+    }
+
+    /** Changing the words of an order does not deliver what it never got. */
+    private static List<UUID> undelivered(@Nullable SaleContent before) {
+        return before == null
+                ? List.of()
+                : before.undelivered().stream().map(SalePiece::pieceId).toList();
     }
 
     static Amount ruledFee(ChannelFacts channel, LocalDate date, Charged charged) {

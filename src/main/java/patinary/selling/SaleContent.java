@@ -2,9 +2,12 @@ package patinary.selling;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import patinary.ledger.Tender;
 import patinary.money.Amount;
@@ -28,6 +31,7 @@ import patinary.money.Amount;
  * @param pieces the pieces of the lines
  * @param payments how it was paid; adds up to {@link SaleSums#due()}
  * @param wraps the supplies it was packed in
+ * @param undelivered pieces that the buyer ordered and never got; they never left the stock for this sale
  */
 public record SaleContent(
         LocalDate date,
@@ -45,7 +49,46 @@ public record SaleContent(
         List<SaleLine> lines,
         List<SalePiece> pieces,
         List<Tender> payments,
-        List<Wrap> wraps) {
+        List<Wrap> wraps,
+        List<SalePiece> undelivered) {
+
+    /** A sale of which everything was delivered. */
+    public SaleContent(
+            LocalDate date,
+            String note,
+            UUID channelId,
+            String buyer,
+            String orderReference,
+            Amount discount,
+            Amount shipping,
+            Amount tax,
+            boolean taxPassed,
+            Amount fee,
+            @Nullable UUID feePlaceId,
+            @Nullable LocalDate postedOn,
+            List<SaleLine> lines,
+            List<SalePiece> pieces,
+            List<Tender> payments,
+            List<Wrap> wraps) {
+        this(
+                date,
+                note,
+                channelId,
+                buyer,
+                orderReference,
+                discount,
+                shipping,
+                tax,
+                taxPassed,
+                fee,
+                feePlaceId,
+                postedOn,
+                lines,
+                pieces,
+                payments,
+                wraps,
+                List.of());
+    }
 
     public SaleSums sums() {
         return SaleSums.of(this);
@@ -73,15 +116,40 @@ public record SaleContent(
 
     /** The same sale, paid in these ways. */
     SaleContent paidBy(List<Tender> tenders) {
-        return with(tenders, wraps);
+        return with(pieces, tenders, wraps, undelivered);
     }
 
     /** The same sale, packed in these supplies. */
     public SaleContent packedIn(List<Wrap> supplies) {
-        return with(payments, supplies);
+        return with(pieces, payments, supplies, undelivered);
     }
 
-    private SaleContent with(List<Tender> tenders, List<Wrap> supplies) {
+    /** All pieces that were ordered, whether or not they were delivered. */
+    List<SalePiece> ordered() {
+        return Stream.concat(pieces.stream(), undelivered.stream()).toList();
+    }
+
+    /** Whether nothing of it was delivered, nor will be. */
+    public boolean nothingDelivered() {
+        return !undelivered.isEmpty() && pieces.isEmpty() && lines.stream().allMatch(line -> line.supplyId() == null);
+    }
+
+    /** The same order without these pieces ever leaving; what is paid for them, and how, stays as it is. */
+    public SaleContent withoutDelivering(Collection<UUID> kept) {
+        List<SalePiece> gone = new ArrayList<>(undelivered);
+        pieces.stream().filter(piece -> kept.contains(piece.pieceId())).forEach(gone::add);
+        List<SalePiece> rest =
+                pieces.stream().filter(piece -> !kept.contains(piece.pieceId())).toList();
+        return with(rest, payments, wraps, gone);
+    }
+
+    /** The same order with all that was ordered delivered after all. */
+    SaleContent deliveringAll() {
+        return with(ordered(), payments, wraps, List.of());
+    }
+
+    private SaleContent with(
+            List<SalePiece> delivered, List<Tender> tenders, List<Wrap> supplies, List<SalePiece> kept) {
         return new SaleContent(
                 date,
                 note,
@@ -96,8 +164,9 @@ public record SaleContent(
                 feePlaceId,
                 postedOn,
                 lines,
-                pieces,
+                delivered,
                 tenders,
-                supplies);
+                supplies,
+                kept);
     }
 }

@@ -6,6 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
@@ -27,7 +28,9 @@ import patinary.web.Window;
 class SaleController {
 
     private static final List<Choice> ONLY = List.of(
-            Choice.said("unposted", "selling.sales.only.unposted"), Choice.said("owed", "selling.sales.only.owed"));
+            Choice.said("unposted", "selling.sales.only.unposted"),
+            Choice.said("owed", "selling.sales.only.owed"),
+            Choice.said("cancelled", "selling.sales.only.cancelled"));
 
     private final SaleList sales;
     private final SaleDesk desk;
@@ -35,6 +38,7 @@ class SaleController {
     private final SaleFilling filling;
     private final SellingDocuments documents;
     private final ChannelBook channels;
+    private final TwiceDesk twice;
 
     SaleController(
             SaleList sales,
@@ -42,13 +46,15 @@ class SaleController {
             SaleBasket basket,
             SaleFilling filling,
             SellingDocuments documents,
-            ChannelBook channels) {
+            ChannelBook channels,
+            TwiceDesk twice) {
         this.sales = sales;
         this.desk = desk;
         this.basket = basket;
         this.filling = filling;
         this.documents = documents;
         this.channels = channels;
+        this.twice = twice;
     }
 
     @GetMapping
@@ -76,13 +82,15 @@ class SaleController {
     @GetMapping("/new")
     String blank(
             @RequestParam(defaultValue = "") List<String> offer,
-            @RequestParam(defaultValue = "") String piece,
+            @RequestParam(defaultValue = "") List<String> piece,
             @RequestParam(defaultValue = "") String bundle,
+            @RequestParam MultiValueMap<String, String> asked,
             Model model) {
         SaleForm form = filling.blank();
         offer.forEach(one -> Ids.read(one).ifPresent(id -> basket.addOffer(form, id)));
-        basket.addPiece(form, piece);
+        piece.forEach(codes -> basket.addPiece(form, codes));
         basket.addBundle(form, bundle);
+        filling.prefill(form, asked);
         return desk.page(model, form, "/sales/new", null);
     }
 
@@ -102,10 +110,13 @@ class SaleController {
             RedirectAttributes redirect) {
         UUID id = FormId.read(form.id);
         String action = "/sales/new";
-        if (!act.equals("save")) {
+        boolean settles = act.equals("settle");
+        if (!settles && !act.equals("save")) {
             return desk.act(form, act, errors, id, null, model, action, response);
         }
-        boolean stored = desk.store(form, errors, id, null, sale -> documents.record(new Sale(id, sale)));
+        boolean stored = settles
+                ? twice.settle(form, errors, id)
+                : desk.store(form, errors, id, null, sale -> documents.record(new Sale(id, sale)));
         return stored ? done(id, redirect) : desk.again(model, form, action, response);
     }
 

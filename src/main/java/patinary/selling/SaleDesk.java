@@ -25,6 +25,11 @@ class SaleDesk {
             Choice.said("SHOP", "selling.sale.tax-by.SHOP"),
             Choice.said("CHANNEL", "selling.sale.tax-by.CHANNEL"));
 
+    private static final String NEW = "/sales/new";
+
+    private static final List<Choice> KEEPS =
+            List.of(Choice.said("OTHER", "selling.twice.keep.OTHER"), Choice.said("THIS", "selling.twice.keep.THIS"));
+
     private final SaleAnswers reader;
     private final SaleBasket basket;
     private final SaleGuard guard;
@@ -36,6 +41,7 @@ class SaleDesk {
     private final MoneyChoices money;
     private final BuyerMoney buyers;
     private final WrapDesk wraps;
+    private final SoldTwice clashes;
     private final CurrentShop shop;
     private final Refusal refusal;
 
@@ -51,6 +57,7 @@ class SaleDesk {
             MoneyChoices money,
             BuyerMoney buyers,
             WrapDesk wraps,
+            SoldTwice clashes,
             CurrentShop shop,
             Refusal refusal) {
         this.reader = reader;
@@ -64,6 +71,7 @@ class SaleDesk {
         this.money = money;
         this.buyers = buyers;
         this.wraps = wraps;
+        this.clashes = clashes;
         this.shop = shop;
         this.refusal = refusal;
     }
@@ -121,6 +129,7 @@ class SaleDesk {
         model.addAttribute("form", form);
         model.addAttribute("action", action);
         model.addAttribute("sums", sums);
+        twice(model, form, action);
         model.addAttribute("channels", channels.choices());
         model.addAttribute("places", money.choices());
         model.addAttribute("taxBys", TAX_BY);
@@ -132,6 +141,16 @@ class SaleDesk {
         model.addAttribute("deposits", buyers.held(Account.CUSTOMER_DEPOSITS));
         model.addAttribute("credits", buyers.held(Account.STORE_CREDIT_GIVEN));
         return "selling/sale-form";
+    }
+
+    /** A new sale of what another has is shown beside that one; changing a recorded sale is refused as ever. */
+    private void twice(Model model, SaleForm form, String action) {
+        Optional<SoldTwice.Clash> clash = action.equals(NEW) ? clashes.of(form) : Optional.empty();
+        if (form.twiceDate.isBlank()) {
+            form.twiceDate = shop.today().toString();
+        }
+        model.addAttribute("clash", clash.orElse(null));
+        model.addAttribute("keeps", KEEPS);
     }
 
     private static @Nullable UUID channel(SaleForm form) {

@@ -1,10 +1,12 @@
 package patinary.selling;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
+import org.springframework.util.MultiValueMap;
 import patinary.ledger.Tender;
 import patinary.ledger.Way;
 import patinary.money.Amount;
@@ -33,6 +35,28 @@ class SaleFilling {
         form.id = UUID.randomUUID().toString();
         form.date = days.today();
         return form;
+    }
+
+    /** Takes over what another page knows of the sale already, such as the stall or a file; prices are those of the lines, in order. */
+    void prefill(SaleForm form, MultiValueMap<String, String> known) {
+        form.date = known(known, "date", form.date);
+        form.channel = known(known, "channel", form.channel);
+        form.buyer = known(known, "buyer", "");
+        form.order = known(known, "order", "");
+        form.discount = known(known, "discount", "");
+        form.shipping = known(known, "shipping", "");
+        form.tax = known(known, "tax", "");
+        form.fee = known(known, "fee", "");
+        form.place = known(known, "place", "");
+        List<String> prices = known.getOrDefault("price", List.of());
+        for (int i = 0; i < Math.min(prices.size(), form.lines.size()); i++) {
+            form.lines.get(i).price = prices.get(i);
+        }
+    }
+
+    private static String known(MultiValueMap<String, String> known, String name, String usual) {
+        String value = known.getFirst(name);
+        return value == null ? usual : value;
     }
 
     SaleForm form(Sale sale) {
@@ -83,7 +107,7 @@ class SaleFilling {
                     .orElse("");
             return row;
         }
-        Map<UUID, BigDecimal> weights = content.pieces().stream()
+        Map<UUID, BigDecimal> weights = content.ordered().stream()
                 .filter(piece -> piece.line() == line.line())
                 .collect(Collectors.toMap(SalePiece::pieceId, SalePiece::weight));
         basket.fillPieces(row, weights);

@@ -59,6 +59,13 @@ class SaleForm {
     public String deposit = "";
     public String credit = "";
     public String owed = "";
+    /** Which order gets what was sold twice: THIS or OTHER. */
+    public String twiceKeep = "";
+
+    public String twiceDate = "";
+    public String twiceFeeBack = "";
+    /** Empty: where the buyer's money came in. */
+    public String twicePlace = "";
     /** What it was packed in; may stay empty. */
     public List<WrapLine> wraps = new ArrayList<>();
 }

@@ -30,7 +30,8 @@ class SaleList {
             @Nullable LocalDate postedOn,
             long netMinor,
             long profitMinor,
-            long owedMinor) {}
+            long owedMinor,
+            boolean undelivered) {}
 
     /** The sums over everything found, not only the page shown. */
     record Totals(long sales, long netMinor, long profitMinor, long owedMinor) {}
@@ -41,7 +42,11 @@ class SaleList {
             from (select s.id as sale_id, d.doc_date, s.channel_id, c.name as channel, s.buyer, s.order_reference, s.posted_on,
                          cast(sum(a.net_minor) as bigint) as net_minor,
                          cast(sum(a.profit_minor) as bigint) as profit_minor,
-                         cast(sum(a.owed_minor) as bigint) as owed_minor
+                         cast(sum(a.owed_minor) as bigint) as owed_minor,
+                         exists (select 1 from sale_undelivered sk where sk.sale_id = s.id)
+                             and not exists (select 1 from sale_piece sp where sp.sale_id = s.id)
+                             and not exists (select 1 from sale_line sl where sl.sale_id = s.id and sl.supply_id is not null)
+                             as undelivered
                   from (select sp.sale_id,
                                sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
                                sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor
@@ -66,7 +71,7 @@ class SaleList {
     Page<Row> page(Search search, Window window, long total) {
         Where where = where(search).with("size", window.size()).with("offset", window.offset());
         List<Row> rows = jdbc.sql("select r.sale_id, r.doc_date, r.channel, r.buyer, r.order_reference, r.posted_on,"
-                        + " r.net_minor, r.profit_minor, r.owed_minor " + SALES + where.sql()
+                        + " r.net_minor, r.profit_minor, r.owed_minor, r.undelivered " + SALES + where.sql()
                         + " order by r.doc_date desc, r.sale_id offset :offset rows fetch next :size rows only")
                 .params(where.values())
                 .query(Row.class)
@@ -108,15 +113,19 @@ class SaleList {
                 (lower(r.buyer) like :words escape '!' or lower(r.order_reference) like :words escape '!'
                  or exists (select 1 from sale_line sl
                             where sl.sale_id = r.sale_id and lower(coalesce(sl.bundle_title, '') || ' ' || sl.title) like :words escape '!')
-                 or exists (select 1 from sale_piece sp join piece p on p.id = sp.piece_id
+                 or exists (select 1 from (select sale_id, piece_id from sale_piece
+                                           union all select sale_id, piece_id from sale_undelivered) sp
+                            join piece p on p.id = sp.piece_id
                             where sp.sale_id = r.sale_id
                               and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
         Ids.read(search.channel()).ifPresent(id -> where.and("r.channel_id = :channel", "channel", id));
         month(search.month(), where);
         if (search.only().equals("unposted")) {
-            where.and("r.posted_on is null");
+            where.and("r.posted_on is null and not r.undelivered");
         } else if (search.only().equals("owed")) {
             where.and("r.owed_minor > 0");
+        } else if (search.only().equals("cancelled")) {
+            where.and("exists (select 1 from sale_undelivered sk where sk.sale_id = r.sale_id)");
         }
         return where;
     }

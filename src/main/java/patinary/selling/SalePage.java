@@ -22,6 +22,7 @@ class SalePage {
             String title,
             @Nullable Dimension dimension,
             boolean uncosted,
+            boolean undelivered,
             SaleFigures figures) {}
 
     /** A refund, payment or postage that belongs to the sale. */
@@ -57,6 +58,7 @@ class SalePage {
             String title,
             @Nullable Dimension dimension,
             boolean uncosted,
+            boolean undelivered,
             BigDecimal minutes,
             long priceMinor,
             long shippingMinor,
@@ -76,7 +78,8 @@ class SalePage {
         return jdbc.sql("""
                         select sp.piece_id, sp.supply_id, p.code, coalesce(p.title, s.name) as title, s.dimension,
                                coalesce(pf.uncosted, false) or coalesce(su.uncosted, false) as uncosted,
-                               cast(coalesce(pf.minutes, 0) as numeric(18, 2)) as minutes,
+                               sp.undelivered,
+                               cast(case when sp.undelivered then 0 else coalesce(pf.minutes, 0) end as numeric(18, 2)) as minutes,
                                sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor,
                                sp.packaging_minor, sp.cost_minor
                         from sale_part sp
@@ -188,6 +191,7 @@ class SalePage {
                 row.title(),
                 row.dimension(),
                 row.uncosted(),
+                row.undelivered(),
                 new SaleFigures(
                         Amount.of(row.priceMinor()),
                         Amount.of(row.shippingMinor()),

@@ -30,6 +30,7 @@ class SalePageController {
     private final ChannelBook channels;
     private final WrapDesk wraps;
     private final BuyerMoney buyers;
+    private final Undelivered undelivered;
     private final CurrentShop shop;
 
     SalePageController(
@@ -39,6 +40,7 @@ class SalePageController {
             ChannelBook channels,
             WrapDesk wraps,
             BuyerMoney buyers,
+            Undelivered undelivered,
             CurrentShop shop) {
         this.documents = documents;
         this.reader = reader;
@@ -46,6 +48,7 @@ class SalePageController {
         this.channels = channels;
         this.wraps = wraps;
         this.buyers = buyers;
+        this.undelivered = undelivered;
         this.shop = shop;
     }
 
@@ -103,6 +106,18 @@ class SalePageController {
         String said = undo.undo(id, REMOVED);
         Notice.next(redirect, said);
         return said.equals(REMOVED) ? "redirect:/sales" : "redirect:/sales/" + id;
+    }
+
+    /** Takes back that pieces of the order were not delivered; what was given back for them goes too. */
+    @PostMapping("/delivered")
+    String deliverAfterAll(@PathVariable UUID id, RedirectAttributes redirect) {
+        try {
+            undelivered.deliverAfterAll(id);
+            Notice.next(redirect, "selling.sale.delivered-after-all");
+        } catch (Refused refused) {
+            Notice.next(redirect, "selling.error.gone-meanwhile");
+        }
+        return "redirect:/sales/" + id;
     }
 
     /** Removes a refund, payment or postage of the sale that was recorded by mistake. */

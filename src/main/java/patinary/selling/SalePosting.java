@@ -3,6 +3,9 @@ package patinary.selling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import patinary.ledger.Account;
 import patinary.ledger.Move;
 import patinary.ledger.Move.Destination;
@@ -44,9 +47,11 @@ final class SalePosting {
 
     private static List<Move> goods(SaleContent sale) {
         List<Move> moves = new ArrayList<>();
+        Set<UUID> kept = sale.undelivered().stream().map(SalePiece::pieceId).collect(Collectors.toSet());
         sale.sums().parts().stream()
                 .map(SaleSums.Part::piece)
                 .filter(Objects::nonNull)
+                .filter(piece -> !kept.contains(piece))
                 .forEach(piece -> moves.add(new Move.PieceOut(piece, Account.COST_OF_PIECES)));
         for (SaleLine line : sale.lines()) {
             if (line.supplyId() != null) {

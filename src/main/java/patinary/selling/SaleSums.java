@@ -65,7 +65,7 @@ public final class SaleSums {
     }
 
     private static List<Part> parts(SaleContent sale, SaleLine line, Amount price, Amount shipping, Amount fee) {
-        List<SalePiece> pieces = sale.pieces().stream()
+        List<SalePiece> pieces = sale.ordered().stream()
                 .filter(piece -> piece.line() == line.line())
                 .sorted(Comparator.comparing(piece -> piece.pieceId().toString()))
                 .toList();

@@ -47,6 +47,24 @@ class SellingDocuments {
         }
     }
 
+    /** Does several things to the books, all or none. */
+    void together(Runnable work) {
+        transaction.executeWithoutResult(status -> work.run());
+    }
+
+    /**
+     * Changes a document as it stands now.
+     *
+     * @throws NotFound where it is not there
+     */
+    <D extends Document> void changeNow(Class<D> type, UUID id, Consumer<D> change) {
+        transaction.executeWithoutResult(status -> {
+            D document = books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id));
+            change.accept(document);
+            books.changed(document);
+        });
+    }
+
     /** Reads a document while its lists can be read. */
     <D extends Document, T> Optional<T> read(Class<D> type, UUID id, Function<D, T> reading) {
         return Optional.ofNullable(

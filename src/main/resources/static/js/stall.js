@@ -235,7 +235,9 @@ form.addEventListener("outbox:mend", event => {
   ownDay = true;
   show({ codes: "", title: "" });
   byId("stall-twice").hidden = !code || !event.detail.problems.some(problem => problem.reason === "selling.stall.sold-already");
-  byId("stall-twice").querySelector("a").href = "/stall/sold/" + encodeURIComponent(code || "");
+  byId("stall-twice-look").href = "/stall/sold/" + encodeURIComponent(code || "");
+  const told = event.detail.fields.filter(([name]) => ["price", "channel", "date", "place", "tax"].includes(name));
+  byId("stall-twice-settle").href = "/sales/new?" + new URLSearchParams([["piece", code || ""], ...told]);
   queueMicrotask(reckon);
 });
 

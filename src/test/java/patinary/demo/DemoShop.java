@@ -79,6 +79,7 @@ public final class DemoShop {
         new BroughtFile(shop).write();
         new Parcels(shop).write();
         new Bundling(shop).write();
+        new Cancelling(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -57,6 +57,19 @@ class SellingPostingTest {
                 });
     }
 
+    /** The jug was sold elsewhere before: all of the order's money shows as it came, and of its things the jug stays. */
+    @Test
+    void anOrderThatDoesNotGetAPieceTakesInAllOfItsMoney() {
+        SaleContent order = WorkedSale.sale(false).withoutDelivering(List.of(WorkedSale.JUG));
+        List<Move> moves = SalePosting.moves(order);
+        assertThat(posts(moves)).isEqualTo(posts(SalePosting.moves(WorkedSale.sale(false))));
+        assertThat(moves)
+                .filteredOn(Move.PieceOut.class::isInstance)
+                .containsExactly(new Move.PieceOut(WorkedSale.TRAY, Account.COST_OF_PIECES));
+        assertThat(order.deliveringAll().undelivered()).isEmpty();
+        assertThat(posts(SalePosting.moves(order.deliveringAll()))).isEqualTo(posts(moves));
+    }
+
     @Test
     void aRefundOfMoney() {
         assertThat(posts(RefundPosting.moves(refund(Way.PLACE))))

@@ -161,6 +161,7 @@ public final class RandomShop {
             documents.add(refund(sale, sold.plusDays(1 + random.nextInt(10)), pieces.get(0)));
         }
         documents.add(sale(id(), day(25, 60), List.of(pieces.get(2))));
+        cancelled(pieces.get(2), pieces.get(4));
         LettingGo.Reason reason = LettingGo.Reason.values()[random.nextInt(LettingGo.Reason.values().length)];
         documents.add(new LettingGo(id(), day(25, 70), "", pieces.get(3), reason));
         documents.add(new TillCount(id(), day(0, 40), "", things.cash(), money(20_000)));
@@ -169,6 +170,16 @@ public final class RandomShop {
         if (bundle != null) {
             bundles(bundle);
         }
+    }
+
+    /** An order for a piece that another sale has on whatever day, perhaps with one that it gets; what it paid for the first goes back. */
+    private void cancelled(UUID never, UUID perhaps) {
+        UUID order = id();
+        LocalDate day = day(25, 60);
+        List<UUID> wanted = random.nextBoolean() ? List.of(never, perhaps) : List.of(never);
+        documents.add(new Sale(order, sale(order, day, wanted).content().withoutDelivering(List.of(never))));
+        documents.add(refund(
+                order, day.plusDays(random.nextInt(5)), new RefundLine(1, never, null, null, money(9000), false)));
     }
 
     /** Bundles, and one of the supplies by itself; then parts of them are sent back, to the shelf or to be thrown away. */

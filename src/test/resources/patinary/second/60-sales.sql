@@ -17,7 +17,7 @@ select substring(grp, 1, locate('/', grp) - 1) as what, substring(grp, locate('/
        cast(part as int) as line, amount
 from shared;
 
--- Over the pieces of a line by weight; a line without pieces is one thing.
+-- Over the pieces of a line by weight, those that were never sent too; a line without pieces is one thing.
 delete from to_share;
 insert into to_share
 select a.what || '/' || a.sale_id || '/' || a.line, coalesce(p.piece_id, '-'), a.amount, coalesce(cast(p.weight as numeric(30, 14)), 1)
@@ -27,7 +27,10 @@ from (
     union all
     select what, sale_id, line, amount from line_share where what <> 'discount'
 ) a
-left join sale_piece p on p.sale_id = a.sale_id and cast(p.line as int) = a.line;
+left join (select sale_id, line, piece_id, weight from sale_piece
+           union all
+           select sale_id, line, piece_id, weight from sale_undelivered) p
+    on p.sale_id = a.sale_id and cast(p.line as int) = a.line;
 
 create table sold_thing as
 select p.what, p.sale_id, p.line, nullif(s.part, '-') as piece, l.supply, s.amount

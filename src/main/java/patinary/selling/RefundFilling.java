@@ -1,0 +1,69 @@
+package patinary.selling;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import patinary.money.Amount;
+import patinary.shop.CurrentShop;
+
+/** Fills the form of a refund. */
+@Component
+class RefundFilling {
+
+    private final SalePage sales;
+    private final RetailShelf shelf;
+    private final RefundLimits limits;
+    private final SellingDays days;
+    private final CurrentShop shop;
+
+    RefundFilling(SalePage sales, RetailShelf shelf, RefundLimits limits, SellingDays days, CurrentShop shop) {
+        this.sales = sales;
+        this.shelf = shelf;
+        this.limits = limits;
+        this.days = days;
+        this.shop = shop;
+    }
+
+    /** A form that gives nothing back yet; of a supply it names all that may still be sent back. */
+    RefundForm blank(UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
+        RefundForm form = new RefundForm();
+        form.id = UUID.randomUUID().toString();
+        form.date = days.today();
+        form.place = String.valueOf(sale.feePlaceId());
+        List<RefundLimit> still = limits.of(saleId, sale, parts);
+        for (int i = 0; i < parts.size(); i++) {
+            RefundForm.Line line = new RefundForm.Line();
+            line.thing = String.valueOf(RefundLimits.thing(parts.get(i)));
+            BigDecimal left = still.get(i).leftQuantity();
+            if (left.signum() > 0) {
+                line.quantity = shelf.find(line.thing)
+                        .map(supply -> RetailShelf.written(supply, left))
+                        .orElse("");
+            }
+            form.lines.add(line);
+        }
+        return form;
+    }
+
+    /** A form for an order that was cancelled before it was sent: nothing is sent, and all that was paid goes back. */
+    RefundForm cancelled(UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
+        RefundForm form = blank(saleId, sale, parts);
+        List<RefundLimit> still = limits.of(saleId, sale, parts);
+        SalePage.RefundRest before = sales.givenBack(saleId);
+        for (int i = 0; i < parts.size(); i++) {
+            RefundForm.Line line = form.lines.get(i);
+            line.amount = typed(still.get(i).left());
+            line.never = parts.get(i).supplyId() == null && !parts.get(i).undelivered();
+            line.back = still.get(i).leftQuantity().signum() > 0 ? "SHELF" : "";
+        }
+        form.shipping = typed(sale.shipping().minus(Amount.of(before.shippingMinor())));
+        form.tax = sale.taxPassed() ? "" : typed(sale.tax().minus(Amount.of(before.taxMinor())));
+        form.place = String.valueOf(GivingBack.fresh(saleId, sale, List.of()).usualPlace());
+        return form;
+    }
+
+    private String typed(Amount amount) {
+        return amount.isPositive() ? shop.currency().plain(amount) : "";
+    }
+}
