@@ -13,6 +13,8 @@ final class SellingTables {
     static final List<ArchiveTable> ALL = List.of(
             document("offer", DocumentKind.OFFER)
                     .text("title", 200)
+                    .column("alike_id", Type.ID)
+                    .optional()
                     .column("ended_on", Type.DATE)
                     .optional()
                     .done(),

@@ -40,18 +40,32 @@ public class Offer extends Document {
     @Embeddable
     public record Pause(LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
 
-    /** Everything an offer says; the date is the first day on offer, endedOn the last before it was withdrawn. */
+    /**
+     * Everything an offer says.
+     *
+     * @param date the first day on offer
+     * @param endedOn the last day before it was withdrawn, or null
+     * @param alikeId what the offers of several like pieces that were put up together have in common, or null
+     */
     public record Content(
             LocalDate date,
             String note,
             String title,
+            @Nullable UUID alikeId,
             @Nullable LocalDate endedOn,
             List<OfferedPiece> pieces,
             List<UUID> channels,
             List<Price> prices,
-            List<Pause> pauses) {}
+            List<Pause> pauses) {
+
+        /** The price that was asked last. */
+        public Amount lastPrice() {
+            return prices.get(prices.size() - 1).price();
+        }
+    }
 
     private String title = "";
+    private @Nullable UUID alikeId;
     private @Nullable LocalDate endedOn;
 
     @ElementCollection
@@ -84,11 +98,17 @@ public class Offer extends Document {
     final void rewrite(Content content) {
         redate(content.date(), content.note());
         title = content.title();
+        alikeId = content.alikeId();
         endedOn = content.endedOn();
         replace(pieces, content.pieces());
         replace(channels, content.channels());
         replace(prices, content.prices());
         replace(pauses, content.pauses());
+    }
+
+    /** Becomes one of a group of like offers. */
+    void joins(UUID group) {
+        alikeId = group;
     }
 
     @Override
@@ -101,6 +121,7 @@ public class Offer extends Document {
                 date(),
                 note(),
                 title,
+                alikeId,
                 endedOn,
                 List.copyOf(pieces),
                 List.copyOf(channels),

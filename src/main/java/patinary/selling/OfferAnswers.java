@@ -43,7 +43,21 @@ class OfferAnswers {
         form.title = given.title;
         form.price = given.price;
         form.note = given.note;
+        form.together = given.together;
         form.channels.addAll(given.channels);
+        return form;
+    }
+
+    /** A new form for more of what an offer has. */
+    OfferForm like(Offer offer) {
+        OfferForm form = form(offer);
+        form.id = UUID.randomUUID().toString();
+        form.version = 0;
+        form.date = days.today();
+        form.codes = "";
+        form.price = shop.currency().plain(offer.content().lastPrice());
+        form.together = "ALIKE";
+        form.like = offer.id().toString();
         return form;
     }
 
@@ -91,6 +105,7 @@ class OfferAnswers {
                 date,
                 answers.note("note", form.note, NOTE),
                 title,
+                before == null ? null : before.alikeId(),
                 before == null ? null : before.endedOn(),
                 offered(refs, weights),
                 chosen(form, answers),

@@ -63,6 +63,14 @@ final class OfferChange {
     static Offer.Content with(
             Offer.Content offer, @Nullable LocalDate endedOn, List<Offer.Price> prices, List<Offer.Pause> pauses) {
         return new Offer.Content(
-                offer.date(), offer.note(), offer.title(), endedOn, offer.pieces(), offer.channels(), prices, pauses);
+                offer.date(),
+                offer.note(),
+                offer.title(),
+                offer.alikeId(),
+                endedOn,
+                offer.pieces(),
+                offer.channels(),
+                prices,
+                pauses);
     }
 }

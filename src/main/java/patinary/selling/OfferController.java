@@ -17,7 +17,10 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.pieces.Styles;
+import patinary.shop.CurrentShop;
+import patinary.web.Answers;
 import patinary.web.Choice;
+import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 import patinary.web.Window;
@@ -33,28 +36,40 @@ class OfferController {
             Choice.said("ENDED", "selling.offer.state.ENDED"),
             Choice.said("SOLD", "selling.offer.state.SOLD"));
 
+    private static final List<Choice> WAYS = List.of(
+            Choice.said("SET", "selling.offer.together.SET"), Choice.said("ALIKE", "selling.offer.together.ALIKE"));
+
     private final OfferList offers;
     private final OfferAnswers reader;
     private final SellingDocuments documents;
+    private final OfferGroups groups;
+    private final SetWeights weights;
     private final ChannelBook channels;
     private final PieceFinder pieces;
     private final Styles styles;
+    private final CurrentShop shop;
     private final Refusal refusal;
 
     OfferController(
             OfferList offers,
             OfferAnswers reader,
             SellingDocuments documents,
+            OfferGroups groups,
+            SetWeights weights,
             ChannelBook channels,
             PieceFinder pieces,
             Styles styles,
+            CurrentShop shop,
             Refusal refusal) {
         this.offers = offers;
         this.reader = reader;
         this.documents = documents;
+        this.groups = groups;
+        this.weights = weights;
         this.channels = channels;
         this.pieces = pieces;
         this.styles = styles;
+        this.shop = shop;
         this.refusal = refusal;
     }
 
@@ -86,6 +101,12 @@ class OfferController {
         return page(model, reader.blank(given), "/offers/new");
     }
 
+    @GetMapping("/{id}/like")
+    String like(@PathVariable UUID id, Model model) {
+        OfferForm form = documents.read(Offer.class, id, reader::like).orElseThrow(() -> new NotFound("Offer " + id));
+        return page(model, form, "/offers/new");
+    }
+
     @GetMapping("/{id}/edit")
     String edit(@PathVariable UUID id, Model model) {
         OfferForm form = documents.read(Offer.class, id, reader::form).orElseThrow(() -> new NotFound("Offer " + id));
@@ -106,9 +127,12 @@ class OfferController {
         if (act.equals("ask")) {
             return ask(form, null, redirect);
         }
+        if (SetWeights.asked(act)) {
+            return weighed(model, form, act, errors, "/offers/new", response);
+        }
         Offer.Content content = reader.read(form, errors, null);
         UUID id = FormId.read(form.id);
-        return store(errors, () -> documents.record(new Offer(id, content)))
+        return store(errors, () -> record(form, id, content))
                 ? done(id, redirect)
                 : again(model, form, "/offers/new", response);
     }
@@ -128,12 +152,23 @@ class OfferController {
         if (act.equals("ask")) {
             return ask(form, id, redirect);
         }
+        if (SetWeights.asked(act)) {
+            return weighed(model, form, act, errors, "/offers/" + id + "/edit", response);
+        }
         Offer.Content before =
                 documents.read(Offer.class, id, Offer::content).orElseThrow(() -> new NotFound("Offer " + id));
         Offer.Content content = reader.read(form, errors, before);
         return store(errors, () -> documents.change(Offer.class, id, form.version, offer -> offer.rewrite(content)))
                 ? done(id, redirect)
                 : again(model, form, "/offers/" + id + "/edit", response);
+    }
+
+    private void record(OfferForm form, UUID id, Offer.Content content) {
+        if (form.together.equals("ALIKE")) {
+            groups.record(id, content, Ids.read(form.like).orElse(null));
+        } else {
+            documents.record(new Offer(id, content));
+        }
     }
 
     private boolean store(BindingResult errors, Runnable storing) {
@@ -157,6 +192,17 @@ class OfferController {
         return page(model, form, action);
     }
 
+    private String weighed(
+            Model model,
+            OfferForm form,
+            String act,
+            BindingResult errors,
+            String action,
+            HttpServletResponse response) {
+        weights.fill(form, act, new Answers(errors, shop.currency()));
+        return errors.hasErrors() ? again(model, form, action, response) : page(model, form, action);
+    }
+
     private String added(Model model, OfferForm form, String action) {
         form.codes = (form.codes + " " + form.add).strip();
         form.add = "";
@@ -178,6 +224,8 @@ class OfferController {
     private String page(Model model, OfferForm form, String action) {
         model.addAttribute("form", form);
         model.addAttribute("action", action);
+        model.addAttribute("isNew", action.equals("/offers/new"));
+        model.addAttribute("ways", WAYS);
         model.addAttribute("channels", channels.choices());
         model.addAttribute("choosable", pieces.choices(false));
         return "selling/offer-form";

@@ -13,6 +13,13 @@ class OfferForm {
     public String add = "";
     public String weights = "";
     public String price = "";
+
+    /** Whether several pieces are a {@code SET}, or {@code ALIKE} and sold one by one. */
+    public String together = "SET";
+
+    /** The offer that these pieces are put beside, as more of the same. */
+    public String like = "";
+
     public List<String> channels = new ArrayList<>();
     public String note = "";
 }

@@ -21,6 +21,11 @@ class OfferList {
     /** What a list of offers may be narrowed by; empty texts ask for everything. */
     record Search(String words, String channel, String style, String state) {}
 
+    /**
+     * An offer in a list.
+     *
+     * @param alike how many of a group the row stands for, itself counted; 1 where it stands for itself
+     */
     record Row(
             UUID offerId,
             String title,
@@ -31,7 +36,8 @@ class OfferList {
             long priceMinor,
             boolean doubled,
             @Nullable String codes,
-            long days) {}
+            long days,
+            long alike) {}
 
     private record Stored(
             UUID offerId,
@@ -40,7 +46,8 @@ class OfferList {
             LocalDate startedOn,
             @Nullable LocalDate endedOn,
             long firstPriceMinor,
-            long priceMinor) {}
+            long priceMinor,
+            long alike) {}
 
     private record PauseRow(
             UUID offerId, LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
@@ -48,7 +55,7 @@ class OfferList {
     private record CodeRow(UUID offerId, String code) {}
 
     private static final String OFFERS = """
-            from (select os.offer_id, o.title, os.started_on, os.ended_on, os.first_price_minor, os.price_minor,
+            from (select os.offer_id, o.title, o.alike_id, os.started_on, os.ended_on, os.first_price_minor, os.price_minor,
                          case when os.state = 'LIVE' and exists (
                              select 1 from offer_pause pa
                              where pa.offer_id = os.offer_id and pa.paused_from <= :today
@@ -56,6 +63,15 @@ class OfferList {
                          else os.state end as state
                   from offer_state os
                   left join offer o on o.id = os.offer_id) r""";
+
+    /** One row for all of a group that stand alike, the latest of them. */
+    private static final String FOLDED = """
+            from (select r.*,
+                         row_number() over (partition by coalesce(r.alike_id, r.offer_id), r.state
+                                            order by r.started_on desc, r.offer_id) as nth,
+                         count(*) over (partition by coalesce(r.alike_id, r.offer_id), r.state) as alike
+                  %s) r
+            where r.nth = 1""";
 
     /** Live offers that have a piece in common. */
     private static final String DOUBLED = """
@@ -78,7 +94,8 @@ class OfferList {
 
     Page<Row> page(Search search, Window window) {
         Where where = where(search);
-        long total = jdbc.sql("select count(*) " + OFFERS + where.sql())
+        String folded = FOLDED.formatted(OFFERS + where.sql());
+        long total = jdbc.sql("select count(*) " + folded)
                 .params(where.values())
                 .query(Long.class)
                 .single();
@@ -86,14 +103,24 @@ class OfferList {
         return Page.of(
                 window,
                 rows(
-                        where,
-                        " order by r.started_on desc, r.title, r.offer_id offset :offset rows fetch next :size rows only"),
+                        "select r.* " + folded
+                                + " order by r.started_on desc, r.title, r.offer_id"
+                                + " offset :offset rows fetch next :size rows only",
+                        where),
                 total);
     }
 
     /** One offer, or nothing. */
     List<Row> find(UUID id) {
-        return rows(new Where().with("today", shop.today()).and("r.offer_id = :id", "id", id), "");
+        return each(new Where().with("today", shop.today()).and("r.offer_id = :id", "id", id), "");
+    }
+
+    /** The others of an offer's group, sold ones too. */
+    List<Row> alike(UUID id) {
+        Where where = new Where()
+                .with("today", shop.today())
+                .and("r.alike_id = (select alike_id from offer where id = :id) and r.offer_id <> :id", "id", id);
+        return each(where, " order by r.started_on, r.offer_id");
     }
 
     /** The other live offers that have a piece in common with one. */
@@ -106,12 +133,12 @@ class OfferList {
                                 + " where a.offer_id = r.offer_id and b.offer_id = :id)",
                         "id",
                         id);
-        return rows(where, " order by r.title");
+        return each(where, " order by r.title");
     }
 
     /** Everything that can be sold from an offer now. */
     List<Row> live(String words) {
-        return rows(
+        return each(
                 where(new Search(words, "", "", "")).and("r.state in ('LIVE', 'PAUSED')"),
                 " order by r.title, r.offer_id fetch next 200 rows only");
     }
@@ -140,11 +167,14 @@ class OfferList {
         return where;
     }
 
-    private List<Row> rows(Where where, String order) {
-        List<Stored> stored = jdbc.sql("select r.* " + OFFERS + where.sql() + order)
-                .params(where.values())
-                .query(Stored.class)
-                .list();
+    /** Every offer as a row of its own. */
+    private List<Row> each(Where where, String order) {
+        return rows("select r.*, 1 as alike " + OFFERS + where.sql() + order, where);
+    }
+
+    private List<Row> rows(String sql, Where where) {
+        List<Stored> stored =
+                jdbc.sql(sql).params(where.values()).query(Stored.class).list();
         List<UUID> ids = stored.stream().map(Stored::offerId).toList();
         Map<UUID, List<Offer.Pause>> pauses = pauses(ids);
         Map<UUID, String> codes = codes(ids);
@@ -171,7 +201,8 @@ class OfferList {
                 row.priceMinor(),
                 open && doubled,
                 codes,
-                DaysOnOffer.count(row.startedOn(), to, pauses));
+                DaysOnOffer.count(row.startedOn(), to, pauses),
+                row.alike());
     }
 
     private Map<UUID, List<Offer.Pause>> pauses(List<UUID> ids) {

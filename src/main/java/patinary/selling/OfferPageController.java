@@ -3,6 +3,7 @@ package patinary.selling;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -31,6 +32,7 @@ class OfferPageController {
 
     private final OfferList offers;
     private final SellingDocuments documents;
+    private final OfferGroups groups;
     private final PieceFinder pieces;
     private final ChannelBook channels;
     private final SellingDays days;
@@ -40,6 +42,7 @@ class OfferPageController {
     OfferPageController(
             OfferList offers,
             SellingDocuments documents,
+            OfferGroups groups,
             PieceFinder pieces,
             ChannelBook channels,
             SellingDays days,
@@ -47,6 +50,7 @@ class OfferPageController {
             Refusal refusal) {
         this.offers = offers;
         this.documents = documents;
+        this.groups = groups;
         this.pieces = pieces;
         this.channels = channels;
         this.days = days;
@@ -59,6 +63,7 @@ class OfferPageController {
         OfferStep form = new OfferStep();
         form.date = days.today();
         form.price = price;
+        form.others = true;
         return page(id, form, model);
     }
 
@@ -115,14 +120,10 @@ class OfferPageController {
             Function<Offer.Content, Optional<Offer.Content>> step,
             BindingResult errors,
             Answers answers) {
-        Offer.Content now = content(id);
-        Optional<Offer.Content> then = step.apply(now);
-        if (then.isEmpty()) {
-            answers.wrong("date", "selling.error.step");
-            return;
-        }
         try {
-            documents.step(Offer.class, id, form.version, day, offer -> offer.rewrite(then.get()));
+            if (!groups.step(id, form.version, day, form.others, step)) {
+                answers.wrong("date", "selling.error.step");
+            }
         } catch (Refused refused) {
             refusal.tell(errors, refused);
         }
@@ -142,8 +143,14 @@ class OfferPageController {
         model.addAttribute("form", form);
         model.addAttribute("offer", content);
         model.addAttribute("row", offers.find(id).get(0));
-        model.addAttribute("pieces", pieces.byId(ids));
+        Map<UUID, PieceRef> refs = pieces.byId(ids);
+        model.addAttribute("pieces", refs);
+        OfferedRest.of(content, refs).ifPresent(rest -> {
+            model.addAttribute("rest", rest);
+            model.addAttribute("restPrice", shop.currency().plain(rest.price()));
+        });
         model.addAttribute("beside", offers.beside(id));
+        model.addAttribute("alike", offers.alike(id));
         model.addAttribute(
                 "channels",
                 channels.all().stream()

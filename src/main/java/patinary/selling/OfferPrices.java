@@ -47,7 +47,7 @@ public class OfferPrices {
 
     private static void ask(Offer stored, LocalDate day, Ask ask) {
         Offer.Content content = stored.content();
-        if (!last(content).price().equals(ask.before())) {
+        if (!content.lastPrice().equals(ask.before())) {
             throw new OptimisticLockingFailureException("Offer " + ask.offer() + " asks another price");
         }
         stored.rewrite(OfferChange.priced(content, day, ask.price()).orElseThrow(() -> unknown(ask.offer())));

@@ -8,4 +8,7 @@ class OfferStep {
     public String act = "";
     public String date = "";
     public String price = "";
+
+    /** Whether the others of its group take the step too. */
+    public boolean others;
 }

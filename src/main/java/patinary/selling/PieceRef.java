@@ -8,4 +8,9 @@ record PieceRef(UUID id, String code, String title, String state) {
     boolean canBeSold() {
         return !state.equals("SOLD") && !state.equals("GONE");
     }
+
+    /** Whether it is there and on no offer. */
+    boolean isFree() {
+        return canBeSold() && !state.equals("OFFERED");
+    }
 }

@@ -89,8 +89,7 @@ class SaleBasket {
     private SaleForm.Line line(Offer.Content offer) {
         SaleForm.Line line = new SaleForm.Line();
         line.title = offer.title();
-        line.price = shop.currency()
-                .plain(offer.prices().get(offer.prices().size() - 1).price());
+        line.price = shop.currency().plain(offer.lastPrice());
         Map<UUID, BigDecimal> weights = offer.pieces().stream()
                 .collect(Collectors.toMap(Offer.OfferedPiece::pieceId, Offer.OfferedPiece::weight));
         fillPieces(line, weights);

@@ -17,6 +17,7 @@ record Standing(UUID channelId, String channel, List<Offer> offers) {
      * @param sold whether a piece of it was sold; otherwise it was withdrawn, or its piece is gone
      * @param endedOn the day it was sold, or its last day
      * @param days since then
+     * @param stillThere how many like it are on offer there yet: then it is one less, and not the last
      */
-    record Offer(UUID offerId, String title, boolean sold, LocalDate endedOn, long days) {}
+    record Offer(UUID offerId, String title, boolean sold, LocalDate endedOn, long days, long stillThere) {}
 }

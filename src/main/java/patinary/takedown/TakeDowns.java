@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -29,13 +30,39 @@ class TakeDowns {
     /** A channel on which nothing is left standing. */
     record Unlisted(UUID channelId, String channel) {}
 
-    private record Row(UUID channelId, String channel, UUID offerId, String title, boolean sold, LocalDate endedOn) {}
+    private record Row(
+            UUID channelId,
+            String channel,
+            UUID offerId,
+            String title,
+            boolean sold,
+            LocalDate endedOn,
+            @Nullable Long stillThere) {
+
+        Standing.Offer offer(LocalDate today) {
+            return new Standing.Offer(
+                    offerId,
+                    title,
+                    sold,
+                    endedOn,
+                    ChronoUnit.DAYS.between(endedOn, today),
+                    stillThere == null ? 0 : stillThere);
+        }
+    }
 
     private static final String STANDING = """
             from offer_state os
             left join offer o on o.id = os.offer_id
             left join offer_channel oc on oc.offer_id = os.offer_id
             left join channel c on c.id = oc.channel_id
+            left join (
+                select lo.alike_id, lc.channel_id, count(*) as pieces
+                from offer_state ls
+                left join offer lo on lo.id = ls.offer_id
+                left join offer_channel lc on lc.offer_id = ls.offer_id
+                where ls.state = 'LIVE' and lo.alike_id is not null
+                group by lo.alike_id, lc.channel_id) alike
+                on alike.alike_id = o.alike_id and alike.channel_id = oc.channel_id
             where c.id is not null and os.state <> 'LIVE' and os.ended_on >= :since
               and not exists (select 1 from channel_unlisted cu where cu.channel_id = oc.channel_id)
               and not exists (
@@ -71,7 +98,7 @@ class TakeDowns {
 
     private List<Row> rows(boolean older, String which, Map<String, UUID> ids) {
         return jdbc.sql("select c.id as channel_id, c.name as channel, os.offer_id, o.title, os.state = 'SOLD' as sold,"
-                        + " os.ended_on " + STANDING + which
+                        + " os.ended_on, alike.pieces as still_there " + STANDING + which
                         + " order by lower(c.name), os.ended_on, lower(o.title), os.offer_id")
                 .param("since", older ? LocalDate.EPOCH : shop.today().minusDays(RECENT))
                 .params(ids)
@@ -84,14 +111,7 @@ class TakeDowns {
         return new Standing(
                 first.channelId(),
                 first.channel(),
-                rows.stream()
-                        .map(row -> new Standing.Offer(
-                                row.offerId(),
-                                row.title(),
-                                row.sold(),
-                                row.endedOn(),
-                                ChronoUnit.DAYS.between(row.endedOn(), today)))
-                        .toList());
+                rows.stream().map(row -> row.offer(today)).toList());
     }
 
     /** Says that an offer no longer stands on a channel. @return whether it was to be taken down there */

@@ -18,6 +18,7 @@ class OfferChangeTest {
             "",
             "Tray",
             null,
+            null,
             List.of(new Offer.OfferedPiece(new UUID(1, 1), BigDecimal.ONE)),
             List.of(new UUID(2, 2)),
             List.of(new Offer.Price(START, Amount.of(4500))),

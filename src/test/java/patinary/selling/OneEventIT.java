@@ -160,6 +160,7 @@ class OneEventIT {
                         day,
                         "",
                         "",
+                        null,
                         ended,
                         Stream.of(pieces)
                                 .map(piece -> new Offer.OfferedPiece(piece, BigDecimal.ONE))

@@ -75,7 +75,7 @@ class TakeDownIT {
         Standing standing = onlyOne();
         assertThat(standing.channel()).isEqualTo("Web shop");
         assertThat(standing.offers())
-                .containsExactly(new Standing.Offer(offer, "Tin tray", true, today.minusDays(3), 3));
+                .containsExactly(new Standing.Offer(offer, "Tin tray", true, today.minusDays(3), 3, 0));
         mvc.perform(get("/take-down").with(owner()))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("3 days ago")))
@@ -174,6 +174,7 @@ class TakeDownIT {
                         Trestle.DAY,
                         "",
                         title,
+                        null,
                         ended,
                         List.of(new Offer.OfferedPiece(piece, BigDecimal.ONE)),
                         List.of(trestle.stall, web),

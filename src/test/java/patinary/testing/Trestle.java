@@ -84,6 +84,7 @@ public final class Trestle {
                                 "",
                                 title,
                                 null,
+                                null,
                                 List.of(new Offer.OfferedPiece(id, BigDecimal.ONE)),
                                 List.of(stall),
                                 List.of(new Offer.Price(DAY, Amount.of(price))),

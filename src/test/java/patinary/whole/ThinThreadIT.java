@@ -296,6 +296,7 @@ class ThinThreadIT {
                         "",
                         "Pond green box",
                         null,
+                        null,
                         List.of(new Offer.OfferedPiece(box, ONE)),
                         List.of(channel),
                         List.of(new Offer.Price(day, Amount.of(4500))),

@@ -1,0 +1,48 @@
+package patinary.selling;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import patinary.money.Amount;
+import patinary.money.Shares;
+
+/** A set taken apart: it ends, and each of its pieces is put up by itself. */
+final class SetSplit {
+
+    /** A piece with what it is to be called and to cost alone. */
+    record Part(UUID piece, String title, Amount price) {}
+
+    private SetSplit() {}
+
+    /** What each piece would cost alone if the parts came to the price of the set, in the order of the pieces. */
+    static List<Amount> shares(Offer.Content set) {
+        return Shares.split(
+                set.lastPrice(),
+                set.pieces().stream().map(Offer.OfferedPiece::weight).toList());
+    }
+
+    /** The set's last day: the day before, so that no piece is on two offers; its first where it begins that day. */
+    static LocalDate lastDay(Offer.Content set, LocalDate day) {
+        return day.isAfter(set.date()) ? day.minusDays(1) : set.date();
+    }
+
+    /** The offers of the parts from a day on, on the channels of the set. */
+    static List<Offer.Content> alone(Offer.Content set, LocalDate day, List<Part> parts) {
+        List<Offer.Content> alone = new ArrayList<>();
+        for (Part part : parts) {
+            alone.add(new Offer.Content(
+                    day,
+                    "",
+                    part.title(),
+                    null,
+                    null,
+                    List.of(new Offer.OfferedPiece(part.piece(), BigDecimal.ONE)),
+                    set.channels(),
+                    List.of(new Offer.Price(day, part.price())),
+                    List.of()));
+        }
+        return alone;
+    }
+}
