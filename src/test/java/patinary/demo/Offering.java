@@ -20,6 +20,10 @@ final class Offering {
         final String title;
         long price;
 
+        /** What the offers of like pieces have in common. */
+        @Nullable
+        UUID group;
+
         @Nullable
         LocalDate pausedUntil;
 
@@ -71,8 +75,10 @@ final class Offering {
         UUID id = shop.draws.id();
         List<String> channels = channels();
         Offer offer = new Offer(id, pieces, channels, shop.day, fair, price);
-        Object[] cells = shop.document(id, "", offer.title, "");
+        besideThoseLikeIt(offer);
+        Object[] cells = shop.document(id, "", offer.title, "", "");
         atTheEnd.add(() -> {
+            cells[cells.length - 2] = offer.group == null ? "" : offer.group;
             cells[cells.length - 1] = offer.ended == null ? "" : offer.ended;
             shop.rows.add("offer", cells);
         });
@@ -83,6 +89,16 @@ final class Offering {
         channels.forEach(channel -> shop.rows.add("offer_channel", id, shop.id(channel)));
         shop.rows.add("offer_price", id, shop.day, usd(price));
         open.add(offer);
+    }
+
+    private void besideThoseLikeIt(Offer offer) {
+        open.stream()
+                .filter(other -> other.pieces.size() == 1 && other.title.equals(offer.title))
+                .findFirst()
+                .ifPresent(other -> {
+                    other.group = other.group == null ? other.id : other.group;
+                    offer.group = other.group;
+                });
     }
 
     private List<String> channels() {
