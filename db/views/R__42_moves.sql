@@ -38,7 +38,7 @@ left join first_end on first_end.offer_id = op.offer_id;
 
 drop view if exists piece_group cascade;
 
--- Style and kind: exactly one row for each piece, without a name where it has none. Line: one row for each supply line
+-- Style, kind and material: exactly one row for each piece, without a name where it has none. Line: one row for each supply line
 -- that touched it, and one without a name for a piece that none did.
 create view piece_group as
 select 'style' as grouped_by, p.id as piece_id, coalesce(s.name, '') as name
@@ -46,6 +46,9 @@ from piece p left join style s on s.id = p.style_id
 union all
 select 'kind', p.id, coalesce(k.name, '')
 from piece p left join object_kind k on k.id = p.kind_id
+union all
+select 'material', p.id, trim(p.material)
+from piece p
 union all
 select distinct 'line', bup.piece_id, sl.name
 from bench_use_piece bup
@@ -67,7 +70,8 @@ select sp.sale_id, sp.piece_id, d.doc_date as sold_on, c.name as channel,
        sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
        sp.cost_minor,
        sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor - sp.packaging_minor
-           - sp.cost_minor as profit_minor
+           - sp.cost_minor as profit_minor,
+       sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.packaging_minor
 from sale_part sp
 join sale s on s.id = sp.sale_id
 join channel c on c.id = s.channel_id

@@ -1,7 +1,6 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 import patinary.money.Percent;
@@ -34,16 +33,11 @@ record MoveRow(
 
     /** Sold of those on offer, in percent with one decimal; null where nothing was on offer. */
     public @Nullable Percent sellThrough() {
-        return onOffer == 0 ? null : share(sold, onOffer);
+        return Ratios.percent(sold, onOffer);
     }
 
     /** Profit of net sales, in percent with one decimal; null where there are no net sales. */
     public @Nullable Percent margin() {
-        return net.isPositive() ? share(profit.minor(), net.minor()) : null;
-    }
-
-    private static Percent share(long part, long whole) {
-        return new Percent(
-                BigDecimal.valueOf(part).movePointRight(2).divide(BigDecimal.valueOf(whole), 1, RoundingMode.HALF_UP));
+        return Ratios.percent(profit.minor(), net.minor());
     }
 }

@@ -1,7 +1,5 @@
 package patinary.insight;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import org.springframework.http.ResponseEntity;
@@ -19,8 +17,6 @@ import patinary.web.NotFound;
 @Controller
 class MovesController {
 
-    private static final int USUAL_DAYS = 365;
-
     private final Moves moves;
     private final CurrentShop shop;
 
@@ -36,13 +32,13 @@ class MovesController {
             @RequestParam(defaultValue = "") String to,
             Model model) {
         By known = known(by);
-        Span period = period(from, to);
+        Period period = Period.asked(from, to, shop.today());
         model.addAttribute("by", known.word());
         model.addAttribute("additive", known.additive());
         model.addAttribute("bys", choices());
-        model.addAttribute("from", period.from());
-        model.addAttribute("to", period.until());
-        model.addAttribute("table", moves.table(known, period.from(), last(period)));
+        model.addAttribute("from", period.first());
+        model.addAttribute("to", period.last());
+        model.addAttribute("table", moves.table(known, period.first(), period.last()));
         return "insight/moves";
     }
 
@@ -52,7 +48,7 @@ class MovesController {
             @RequestParam(defaultValue = "") String from,
             @RequestParam(defaultValue = "") String to) {
         By known = known(by);
-        Span period = period(from, to);
+        Period period = Period.asked(from, to, shop.today());
         CsvFile file = new CsvFile(
                 shop.currency(),
                 known.word(),
@@ -67,7 +63,7 @@ class MovesController {
                 "net_sales",
                 "profit",
                 "margin_percent");
-        for (MoveRow row : moves.table(known, period.from(), last(period)).rows()) {
+        for (MoveRow row : moves.table(known, period.first(), period.last()).rows()) {
             file.row(
                     row.name(),
                     row.found(),
@@ -83,25 +79,6 @@ class MovesController {
                     value(row.margin()));
         }
         return file.download("what-moves-by-" + known.word() + ".csv");
-    }
-
-    /** The last 365 days, or what was asked for; the second day is the last one. A day that cannot be read is not asked for. */
-    private Span period(String from, String to) {
-        LocalDate last = day(to, shop.today());
-        LocalDate first = day(from, last.minusDays(USUAL_DAYS - 1L));
-        return first.isAfter(last) ? new Span(last, last) : new Span(first, last);
-    }
-
-    private static LocalDate last(Span period) {
-        return period.until() == null ? period.from() : period.until();
-    }
-
-    private static LocalDate day(String typed, LocalDate otherwise) {
-        try {
-            return LocalDate.parse(typed);
-        } catch (DateTimeParseException unreadable) {
-            return otherwise;
-        }
     }
 
     private static By known(String word) {

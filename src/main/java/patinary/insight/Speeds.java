@@ -25,12 +25,6 @@ import patinary.web.Window;
 @Transactional(readOnly = true)
 class Speeds {
 
-    /** Groups are read with their kind of group, so that one may be looked at within another. */
-    private static final String GROUPS = """
-            select piece_id, grouped_by, name from piece_group
-            union all
-            select id, 'material', material from piece""";
-
     private static final String TAKEN_OVER = """
             select op.piece_id, min(d.doc_date) as on_day
             from opening_piece op
@@ -171,7 +165,7 @@ class Speeds {
     }
 
     private Map<String, Map<UUID, List<String>>> groups() {
-        return jdbc.sql(GROUPS).query(GroupRow.class).stream()
+        return jdbc.sql("select piece_id, grouped_by, name from piece_group").query(GroupRow.class).stream()
                 .collect(Collectors.groupingBy(
                         GroupRow::groupedBy,
                         Collectors.groupingBy(

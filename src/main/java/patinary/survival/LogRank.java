@@ -1,8 +1,12 @@
 package patinary.survival;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
@@ -31,8 +35,13 @@ public record LogRank(
         int[] sold = new int[size];
         double[] expected = new double[size];
         double[][] variance = new double[size][size];
-        for (int day : salesDays(groups)) {
-            addDay(groups, day, sold, expected, variance);
+        List<AtRisk> atRisk = groups.stream().map(AtRisk::new).toList();
+        for (Map.Entry<Integer, int[]> day : sales(groups).entrySet()) {
+            int[] sales = day.getValue();
+            double[] counts =
+                    atRisk.stream().mapToDouble(group -> group.on(day.getKey())).toArray();
+            Arrays.setAll(sold, g -> sold[g] + sales[g]);
+            addDay(counts, IntStream.of(sales).sum(), expected, variance);
         }
         int[] those = IntStream.range(0, size).filter(g -> expected[g] > 0).toArray();
         int freedom = Math.max(0, those.length - 1);
@@ -46,33 +55,21 @@ public record LogRank(
                 freedom == 0 ? 1 : ChiSquaredDistribution.of(freedom).survivalProbability(statistic));
     }
 
-    private static int[] salesDays(List<? extends Collection<Stay>> groups) {
-        return groups.stream()
-                .flatMap(Collection::stream)
-                .filter(stay -> stay.exit() == Exit.SOLD)
-                .mapToInt(Stay::days)
-                .distinct()
-                .sorted()
-                .toArray();
-    }
-
-    private static void addDay(
-            List<? extends Collection<Stay>> groups, int day, int[] sold, double[] expected, double[][] variance) {
-        double[] atRisk = new double[groups.size()];
-        double all = 0;
-        double sales = 0;
-        for (int g = 0; g < atRisk.length; g++) {
+    /** The sales of each group on each day with a sale. */
+    private static Map<Integer, int[]> sales(List<? extends Collection<Stay>> groups) {
+        Map<Integer, int[]> sales = new TreeMap<>();
+        for (int g = 0; g < groups.size(); g++) {
             for (Stay stay : groups.get(g)) {
-                if (stay.atRisk(day)) {
-                    atRisk[g]++;
-                    all++;
-                    if (stay.days() == day && stay.exit() == Exit.SOLD) {
-                        sold[g]++;
-                        sales++;
-                    }
+                if (stay.exit() == Exit.SOLD && stay.atRisk(stay.days())) {
+                    sales.computeIfAbsent(stay.days(), day -> new int[groups.size()])[g]++;
                 }
             }
         }
+        return sales;
+    }
+
+    private static void addDay(double[] atRisk, double sales, double[] expected, double[][] variance) {
+        double all = DoubleStream.of(atRisk).sum();
         double spread = all > 1 ? sales * (all - sales) / (all - 1) : 0;
         for (int g = 0; g < atRisk.length; g++) {
             double share = all > 0 ? atRisk[g] / all : 0;

@@ -2,6 +2,8 @@ package patinary.survival;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The counts that all estimates are made of: for each day on which a stay ended, how many were at risk just before, and how
@@ -32,11 +34,16 @@ final class RiskTable {
     }
 
     static RiskTable of(Collection<Stay> stays) {
-        return new RiskTable(stays.stream()
-                .mapToInt(Stay::days)
-                .distinct()
-                .sorted()
-                .mapToObj(day -> row(stays, day))
+        AtRisk atRisk = new AtRisk(stays);
+        Map<Integer, int[]> ended = new TreeMap<>();
+        for (Stay stay : stays) {
+            int[] counts = ended.computeIfAbsent(stay.days(), day -> new int[Exit.values().length]);
+            if (stay.atRisk(stay.days())) {
+                counts[stay.exit().ordinal()]++;
+            }
+        }
+        return new RiskTable(ended.entrySet().stream()
+                .map(day -> row(day.getKey(), atRisk.on(day.getKey()), day.getValue()))
                 .toList());
     }
 
@@ -44,17 +51,7 @@ final class RiskTable {
         return rows;
     }
 
-    private static Row row(Collection<Stay> stays, int day) {
-        int atRisk = 0;
-        int[] ended = new int[Exit.values().length];
-        for (Stay stay : stays) {
-            if (stay.atRisk(day)) {
-                atRisk++;
-                if (stay.days() == day) {
-                    ended[stay.exit().ordinal()]++;
-                }
-            }
-        }
+    private static Row row(int day, int atRisk, int[] ended) {
         return new Row(
                 day, atRisk, ended[Exit.SOLD.ordinal()], ended[Exit.WITHDRAWN.ordinal()], ended[Exit.OPEN.ordinal()]);
     }

@@ -41,6 +41,9 @@ class InsightIT {
     private Moves moves;
 
     @Autowired
+    private MoneyReport money;
+
+    @Autowired
     private Shelf shelf;
 
     @Autowired
@@ -176,6 +179,35 @@ class InsightIT {
                 .andExpect(content().string(containsString("Cottage,2,2,1,1,15,1,50,16.20,51.00,34.80,68.2")));
         mvc.perform(get("/moves?from=2024-01-01&to=2024-01-31").with(owner()))
                 .andExpect(content().string(containsString("Nothing was found")));
+    }
+
+    @Test
+    void theMoneyOfEveryKindOfGroupIsAPageAndAFile() throws Exception {
+        shopWithTwoPieces(LocalDate.of(2025, 3, 12));
+        for (MoneyBy by : MoneyBy.values()) {
+            String asked = "?from=2025-03-01&to=2025-03-31&row=0&by=" + by.word();
+            mvc.perform(get("/moves/money" + asked).with(owner()))
+                    .andExpect(status().isOk())
+                    .andExpect(content().string(containsString("$34.80")))
+                    .andExpect(content().string(containsString("Cedar box")))
+                    .andExpect(content().string(not(containsString("??"))));
+            mvc.perform(get("/moves/money.csv" + asked).with(owner()))
+                    .andExpect(content().string(containsString("51.00,16.20,34.80,68.2,214.8")));
+        }
+        mvc.perform(get("/moves/money/lines.csv?from=2025-03-01&to=2025-03-31").with(owner()))
+                .andExpect(content().string(containsString("no_supply,,1,0.00,34.80")));
+        mvc.perform(get("/moves/money?by=weather").with(owner())).andExpect(status().isNotFound());
+    }
+
+    /** 26.20 on 11 days and 10.00 on 20 days of 31; 34.80 and 16.20 for a year on the mean of them. */
+    @Test
+    void theMoneyInStockIsTheMeanOfAllDays() {
+        shopWithTwoPieces(LocalDate.of(2025, 3, 12));
+        MoneyRow whole = money.answer(MoneyBy.STYLE, FIRST, LAST).table().whole();
+        assertThat(whole.tied()).isEqualTo(Amount.of(1000));
+        assertThat(whole.tiedDays()).isEqualByComparingTo("30");
+        assertThat(whole.grossReturn()).isEqualByComparingTo("26.02");
+        assertThat(whole.turn()).isEqualByComparingTo("12.11");
     }
 
     /** 3 on the bench and 4 on the retail shelf: 7 is not low where 5 is the mark, and is where 7 is. */

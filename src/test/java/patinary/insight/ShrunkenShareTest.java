@@ -3,17 +3,13 @@ package patinary.insight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Against values computed with R 4.2.2; src/test/resources/patinary/insight/README.md says where they are from. */
@@ -22,12 +18,11 @@ class ShrunkenShareTest {
     private static final double TOLERANCE = 1e-9;
 
     @Test
-    void unequalGroupsAreDrawnTowardsAll() throws IOException {
-        List<CSVRecord> rows = rows("shrinkage-unequal-n-expected.csv");
+    void unequalGroupsAreDrawnTowardsAll() {
+        List<CSVRecord> rows = GivenRows.of("shrinkage-unequal-n-expected");
         ShrunkenShare shares =
                 ShrunkenShare.of(rows.stream().map(ShrunkenShareTest::tries).toList());
-        Map<String, Double> scalars = rows("shrinkage-unequal-n-scalars.csv").stream()
-                .collect(Collectors.toMap(row -> row.get(0), row -> Double.valueOf(row.get(1))));
+        Map<String, Double> scalars = GivenRows.scalars("shrinkage-unequal-n-scalars");
         assertThat(shares.worth()).isCloseTo(scalars.get("M"), within(TOLERANCE));
         assertThat(rows).hasSize(8);
         for (CSVRecord row : rows) {
@@ -41,9 +36,9 @@ class ShrunkenShareTest {
 
     /** The count this page makes: pieces offered at least 90 days ago, sold within 90 days or not; R gives 0.38411 of 151. */
     @Test
-    void onlyPiecesThatHadTheirFullTimeAreCounted() throws IOException {
+    void onlyPiecesThatHadTheirFullTimeAreCounted() {
         Tries tries = Tries.NONE;
-        for (CSVRecord row : rows("naive-bias-observations.csv")) {
+        for (CSVRecord row : GivenRows.of("naive-bias-observations")) {
             boolean inTime =
                     Integer.parseInt(row.get("time")) <= 90 && row.get("event").equals("1");
             if (Integer.parseInt(row.get("age")) >= 90) {
@@ -74,15 +69,65 @@ class ShrunkenShareTest {
         return new Tries(Long.parseLong(row.get("listed")), Long.parseLong(row.get("sold")));
     }
 
-    private static List<CSVRecord> rows(String file) throws IOException {
-        InputStream stream = Objects.requireNonNull(ShrunkenShareTest.class.getResourceAsStream(file));
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-            return format.parse(reader).getRecords();
+    /** Twelve children each: the moments of the 6,115 families. */
+    @Test
+    void familiesOfTwelve() {
+        List<Tries> families = GivenRows.of("saxony-observations").stream()
+                .flatMap(row -> Collections.nCopies(
+                        Integer.parseInt(row.get("families")), new Tries(12, Long.parseLong(row.get("males"))))
+                        .stream())
+                .toList();
+        assertThat(families).hasSize(6115);
+        GivenRows.assertLike(
+                ShrunkenShare.of(families).worth(),
+                GivenRows.scalars("saxony-expected").get("kleinman_M"),
+                "worth");
+    }
+
+    /** Forty-five tries each: drawn towards all, the shares come nearer to those of the rest of the season. */
+    @Test
+    void battingAverages() {
+        List<Tries> players = GivenRows.of("efron-morris-observations").stream()
+                .map(row -> new Tries(Long.parseLong(row.get("at_bats")), Long.parseLong(row.get("hits"))))
+                .toList();
+        ShrunkenShare shares = ShrunkenShare.of(players);
+        Map<String, Double> scalars = GivenRows.scalars("efron-morris-scalars");
+        GivenRows.assertLike(shares.worth(), scalars.get("moment_M"), "worth");
+        double raw = 0;
+        double drawn = 0;
+        List<CSVRecord> expected = GivenRows.of("efron-morris-expected");
+        for (int i = 0; i < players.size(); i++) {
+            Estimate share = shares.share(players.get(i));
+            GivenRows.assertLike(
+                    share.value(), Double.parseDouble(expected.get(i).get("beta_binomial_moment")), "player " + i);
+            GivenRows.assertLike(share.ownWeight(), scalars.get("moment_weight_on_own_rate"), "weight");
+            double later = Double.parseDouble(expected.get(i).get("remaining_average"));
+            raw += Math.pow(players.get(i).share() - later, 2);
+            drawn += Math.pow(share.value() - later, 2);
         }
+        GivenRows.assertLike(raw, scalars.get("sse_mle_y"), "squared errors of the raw shares");
+        GivenRows.assertLike(drawn, scalars.get("sse_beta_binomial_y"), "squared errors of the drawn ones");
+    }
+
+    /** The distributions of the library that the sums of this package and of survival stand on. */
+    @Test
+    void quantilesOfTheLibrary() {
+        for (CSVRecord row : GivenRows.of("quantiles-expected")) {
+            double p = Double.parseDouble(row.get("p"));
+            double value = switch (row.get("fun")) {
+                case "normal_quantile" -> NormalDistribution.of(0, 1).inverseCumulativeProbability(p);
+                case "chisq_quantile" ->
+                    ChiSquaredDistribution.of(number(row, "a")).inverseCumulativeProbability(p);
+                case "beta_quantile" ->
+                    BetaDistribution.of(number(row, "a"), number(row, "b")).inverseCumulativeProbability(p);
+                default -> ChiSquaredDistribution.of(number(row, "a")).survivalProbability(p);
+            };
+            double wanted = number(row, "value");
+            assertThat(value).as(row.toString()).isCloseTo(wanted, within(Math.max(1e-15, Math.abs(wanted) * 1e-9)));
+        }
+    }
+
+    private static double number(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
     }
 }

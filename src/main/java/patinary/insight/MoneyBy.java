@@ -1,0 +1,32 @@
+package patinary.insight;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What the money of the pieces is grouped by. */
+enum MoneyBy {
+    STYLE,
+    KIND,
+    LINE,
+    MATERIAL,
+    /** Where it was sold. What is in stock belongs to no channel. */
+    CHANNEL,
+    /** A third of the first asked prices each. */
+    PRICE,
+    /** The quarter in which it was sold, all years together. What is in stock belongs to none. */
+    SEASON;
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether a piece belongs to it however it is sold, so that money lying in stock does too. */
+    boolean ofPieces() {
+        return this != CHANNEL && this != SEASON;
+    }
+
+    static Optional<MoneyBy> of(String word) {
+        return Arrays.stream(values()).filter(by -> by.word().equals(word)).findFirst();
+    }
+}
