@@ -29,27 +29,36 @@ public final class ShapeText {
 
     /** A number without a unit has the unit of the next one behind it. */
     public static Reading read(Shape shape, String typed) {
-        List<Quantity> lengths = new ArrayList<>();
-        Optional<Unit> unit = Optional.empty();
-        List<String> parts = new ArrayList<>(List.of(BETWEEN.split(typed.strip())));
-        Collections.reverse(parts);
         try {
-            for (String part : parts) {
-                Quantity read = QuantityText.read(part);
-                if (read.unit() != Unit.EACH) {
-                    unit = Optional.of(read.unit());
-                } else if (unit.isPresent()) {
-                    read = new Quantity(read.value(), unit.get());
-                } else {
-                    return new Refused("measure.error.unitMissing", List.of(typed));
-                }
-                lengths.add(0, read);
-            }
-            return new Surface(shape.area(lengths).inBase());
+            return new Surface(shape.area(lengths(typed)).inBase());
         } catch (UnreadableQuantity unreadable) {
             return new Refused(unreadable.messageKey(), List.copyOf(unreadable.arguments()));
         } catch (IllegalArgumentException impossible) {
             return new Refused("measure.error.shape", List.of(shape.measures()));
         }
+    }
+
+    /**
+     * The single measures, in the order in which they were called out; whether they are lengths is not asked here.
+     *
+     * @throws UnreadableQuantity where one of them is no number, or has no unit and none behind it has one
+     */
+    public static List<Quantity> lengths(String typed) {
+        List<Quantity> lengths = new ArrayList<>();
+        Optional<Unit> unit = Optional.empty();
+        List<String> parts = new ArrayList<>(List.of(BETWEEN.split(typed.strip())));
+        Collections.reverse(parts);
+        for (String part : parts) {
+            Quantity read = QuantityText.read(part);
+            if (read.unit() != Unit.EACH) {
+                unit = Optional.of(read.unit());
+            } else if (unit.isPresent()) {
+                read = new Quantity(read.value(), unit.get());
+            } else {
+                throw new UnreadableQuantity("measure.error.unitMissing", typed);
+            }
+            lengths.add(0, read);
+        }
+        return lengths;
     }
 }
