@@ -88,7 +88,7 @@ public class Sale extends Document {
     }
 
     /** Marks the day on which it was sent off, or that it was not. */
-    void posted(@Nullable LocalDate day) {
+    public void posted(@Nullable LocalDate day) {
         postedOn = day;
     }
 

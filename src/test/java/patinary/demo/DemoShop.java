@@ -80,6 +80,7 @@ public final class DemoShop {
         new Parcels(shop).write();
         new Bundling(shop).write();
         new Cancelling(shop).write();
+        new Mail(shop).write();
     }
 
     private void letGo(String reason, String note) {
