@@ -166,7 +166,8 @@ final class SellingTables {
             place(document("other_income", DocumentKind.OTHER_INCOME)
                     .name("category", 40)
                     .text("payer", 200)),
-            place(document("sales_tax_paid", DocumentKind.SALES_TAX_PAID).text("period", 40)),
+            salesTaxPaid(),
+            salesTaxFiled(),
             place(document("owner_money", DocumentKind.OWNER_MONEY).words("direction", "IN", "OUT")),
             document("money_move", DocumentKind.MONEY_MOVE)
                     .ref("from_place_id", "money_place")
@@ -210,7 +211,45 @@ final class SellingTables {
                 .optional()
                 .column("posted_on", Type.DATE)
                 .optional()
+                .ref("tax_place_id", "tax_place")
+                .optional()
+                .later()
                 .rule(Rule.neededUnlessZero("fee_place_id", "fee"))
+                .done();
+    }
+
+    private static ArchiveTable salesTaxPaid() {
+        return document("sales_tax_paid", DocumentKind.SALES_TAX_PAID)
+                .text("period", 40)
+                .ref("place_id", "money_place")
+                .amount("amount")
+                .aboveZero()
+                .ref("tax_place_id", "tax_place")
+                .optional()
+                .later()
+                .column("covers_from", Type.DATE)
+                .optional()
+                .later()
+                .column("covers_to", Type.DATE)
+                .optional()
+                .later()
+                .amount("allowance")
+                .aboveZero()
+                .optional()
+                .later()
+                .rule(Rule.together("covers_from", "covers_to"))
+                .rule(Rule.notBefore("covers_to", "covers_from"))
+                .done();
+    }
+
+    private static ArchiveTable salesTaxFiled() {
+        return table("sales_tax_filed")
+                .key("tax_place_id", "covers_from", "covers_to")
+                .ref("tax_place_id", "tax_place")
+                .column("covers_from", Type.DATE)
+                .column("covers_to", Type.DATE)
+                .rule(Rule.notBefore("covers_to", "covers_from"))
+                .column("filed_on", Type.DATE)
                 .done();
     }
 

@@ -119,6 +119,20 @@ final class ThingTables {
                     .zeroOrMore()
                     .column("shipping_taxed", Type.YES_NO)
                     .done(),
+            named("tax_place", 120).done(),
+            table("tax_place_rate")
+                    .key("tax_place_id", "valid_from")
+                    .ref("tax_place_id", "tax_place")
+                    .column("valid_from", Type.DATE)
+                    .percent("percent")
+                    .zeroOrMore()
+                    .column("shipping_taxed", Type.YES_NO)
+                    .done(),
+            table("channel_tax_place")
+                    .key("channel_id")
+                    .ref("channel_id", "channel")
+                    .ref("tax_place_id", "tax_place")
+                    .done(),
             table("channel_unlisted")
                     .key("channel_id")
                     .ref("channel_id", "channel")

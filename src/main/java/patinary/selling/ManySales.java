@@ -181,6 +181,7 @@ public class ManySales {
         form.discount = typed.discount();
         form.shipping = typed.shipping();
         form.tax = typed.tax();
+        form.taxPlace = SaleTax.NONE;
         form.fee = typed.fee();
         for (Line typedLine : typed.lines()) {
             SaleForm.Line line = new SaleForm.Line();

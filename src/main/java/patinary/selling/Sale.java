@@ -39,6 +39,7 @@ public class Sale extends Document {
     private Amount tax = Amount.ZERO;
 
     private boolean taxPassed;
+    private @Nullable UUID taxPlaceId;
 
     @Column(name = "fee_minor")
     private Amount fee = Amount.ZERO;
@@ -108,6 +109,7 @@ public class Sale extends Document {
                 shipping,
                 tax,
                 taxPassed,
+                taxPlaceId,
                 fee,
                 feePlaceId,
                 postedOn,
@@ -126,6 +128,7 @@ public class Sale extends Document {
         shipping = content.shipping();
         tax = content.tax();
         taxPassed = content.taxPassed();
+        taxPlaceId = content.taxPlaceId();
         fee = content.fee();
         feePlaceId = content.feePlaceId();
         postedOn = content.postedOn();

@@ -29,6 +29,7 @@ class SaleAnswers {
     private final ChannelBook channels;
     private final MoneyChoices money;
     private final BuyerMoney buyers;
+    private final SaleTax taxes;
     private final SellingDays days;
     private final CurrentShop shop;
 
@@ -38,6 +39,7 @@ class SaleAnswers {
             ChannelBook channels,
             MoneyChoices money,
             BuyerMoney buyers,
+            SaleTax taxes,
             SellingDays days,
             CurrentShop shop) {
         this.lines = lines;
@@ -45,6 +47,7 @@ class SaleAnswers {
         this.channels = channels;
         this.money = money;
         this.buyers = buyers;
+        this.taxes = taxes;
         this.days = days;
         this.shop = shop;
     }
@@ -66,10 +69,12 @@ class SaleAnswers {
             answers.wrong("discount", "selling.error.discount");
         }
         Amount shipping = amount(answers, "shipping", form.shipping);
-        Amount tax = amount(answers, "tax", form.tax);
-        boolean passed = form.taxBy.isBlank()
-                ? channel.filter(ChannelFacts::passesTax).isPresent()
-                : form.taxBy.equals("CHANNEL");
+        boolean passed = SaleTax.isPassed(form, channel);
+        Optional<UUID> taxPlace = taxes.place(form, channel, answers);
+        Amount tax = answers.optionalAmount("tax", form.tax)
+                .orElseGet(() -> passed
+                        ? Amount.ZERO
+                        : taxes.proposed(taxPlace, date, new Charged(nets.minus(discount), shipping, Amount.ZERO)));
         Optional<Amount> typedFee = answers.optionalAmount("fee", form.fee);
         String buyer = answers.note("buyer", form.buyer, BUYER);
         String order = answers.note("order", form.order, ORDER);
@@ -98,7 +103,8 @@ class SaleAnswers {
                 List.of(),
                 packed);
         SaleContent sale = unpaid.paidBy(tenders(form, answers, unpaid.sums().due(), channel.get(), id))
-                .withoutDelivering(undelivered(before));
+                .withoutDelivering(undelivered(before))
+                .taxedIn(taxPlace.orElse(null));
         return answers.anyWrong() ? Optional.empty() : Optional.of(sale);
     }
 

@@ -24,6 +24,7 @@ import patinary.money.Amount;
  * @param shipping what the buyer paid for shipping, without tax
  * @param tax sales tax the buyer paid
  * @param taxPassed whether the channel collected the tax and pays it over itself
+ * @param taxPlaceId where it is taxed, or null where she did not say
  * @param fee what the channel kept
  * @param feePlaceId the money place that the fee left from
  * @param postedOn when it was sent off
@@ -43,6 +44,7 @@ public record SaleContent(
         Amount shipping,
         Amount tax,
         boolean taxPassed,
+        @Nullable UUID taxPlaceId,
         Amount fee,
         @Nullable UUID feePlaceId,
         @Nullable LocalDate postedOn,
@@ -52,7 +54,7 @@ public record SaleContent(
         List<Wrap> wraps,
         List<SalePiece> undelivered) {
 
-    /** A sale of which everything was delivered. */
+    /** A sale of which everything was delivered, and of which is not said where it is taxed. */
     public SaleContent(
             LocalDate date,
             String note,
@@ -80,6 +82,7 @@ public record SaleContent(
                 shipping,
                 tax,
                 taxPassed,
+                null,
                 fee,
                 feePlaceId,
                 postedOn,
@@ -116,12 +119,17 @@ public record SaleContent(
 
     /** The same sale, paid in these ways. */
     SaleContent paidBy(List<Tender> tenders) {
-        return with(pieces, tenders, wraps, undelivered);
+        return with(taxPlaceId, pieces, tenders, wraps, undelivered);
     }
 
     /** The same sale, packed in these supplies. */
     public SaleContent packedIn(List<Wrap> supplies) {
-        return with(pieces, payments, supplies, undelivered);
+        return with(taxPlaceId, pieces, payments, supplies, undelivered);
+    }
+
+    /** The same sale, taxed in this place. */
+    public SaleContent taxedIn(@Nullable UUID place) {
+        return with(place, pieces, payments, wraps, undelivered);
     }
 
     /** All pieces that were ordered, whether or not they were delivered. */
@@ -140,15 +148,16 @@ public record SaleContent(
         pieces.stream().filter(piece -> kept.contains(piece.pieceId())).forEach(gone::add);
         List<SalePiece> rest =
                 pieces.stream().filter(piece -> !kept.contains(piece.pieceId())).toList();
-        return with(rest, payments, wraps, gone);
+        return with(taxPlaceId, rest, payments, wraps, gone);
     }
 
     /** The same order with all that was ordered delivered after all. */
     SaleContent deliveringAll() {
-        return with(ordered(), payments, wraps, List.of());
+        return with(taxPlaceId, ordered(), payments, wraps, List.of());
     }
 
     private SaleContent with(
+            @Nullable UUID place,
             List<SalePiece> delivered, List<Tender> tenders, List<Wrap> supplies, List<SalePiece> kept) {
         return new SaleContent(
                 date,
@@ -160,6 +169,7 @@ public record SaleContent(
                 shipping,
                 tax,
                 taxPassed,
+                place,
                 fee,
                 feePlaceId,
                 postedOn,

@@ -42,6 +42,7 @@ class SaleDesk {
     private final BuyerMoney buyers;
     private final WrapDesk wraps;
     private final SoldTwice clashes;
+    private final SaleTax taxes;
     private final CurrentShop shop;
     private final Refusal refusal;
 
@@ -58,6 +59,7 @@ class SaleDesk {
             BuyerMoney buyers,
             WrapDesk wraps,
             SoldTwice clashes,
+            SaleTax taxes,
             CurrentShop shop,
             Refusal refusal) {
         this.reader = reader;
@@ -72,6 +74,7 @@ class SaleDesk {
         this.buyers = buyers;
         this.wraps = wraps;
         this.clashes = clashes;
+        this.taxes = taxes;
         this.shop = shop;
         this.refusal = refusal;
     }
@@ -112,11 +115,18 @@ class SaleDesk {
             return page(model, form, action, null);
         }
         form.fee = "";
+        boolean byPlace = taxes.proposes(form);
+        if (byPlace) {
+            form.tax = "";
+        }
         Optional<SaleContent> sale = reader.read(form, errors, id, before);
         if (sale.isEmpty()) {
             return again(model, form, action, response);
         }
         form.fee = shop.currency().plain(sale.get().fee());
+        if (byPlace) {
+            form.tax = shop.currency().plain(sale.get().tax());
+        }
         return page(model, form, action, sale.get());
     }
 
@@ -133,6 +143,7 @@ class SaleDesk {
         model.addAttribute("channels", channels.choices());
         model.addAttribute("places", money.choices());
         model.addAttribute("taxBys", TAX_BY);
+        model.addAttribute("taxPlaces", taxes.choices());
         model.addAttribute("offers", offerChoices());
         model.addAttribute("pieces", pieces.choices(true));
         model.addAttribute("supplies", shelf.choices());

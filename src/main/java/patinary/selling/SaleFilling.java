@@ -71,7 +71,9 @@ class SaleFilling {
         form.note = content.note();
         form.discount = typed(content.discount());
         form.shipping = typed(content.shipping());
-        form.tax = typed(content.tax());
+        UUID place = content.taxPlaceId();
+        form.taxPlace = place == null ? SaleTax.NONE : place.toString();
+        form.tax = place == null ? typed(content.tax()) : shop.currency().plain(content.tax());
         form.taxBy = content.taxPassed() ? "CHANNEL" : "SHOP";
         form.fee = shop.currency().plain(content.fee());
         form.deposit = typed(paid(content, Way.DEPOSIT));

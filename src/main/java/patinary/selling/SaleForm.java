@@ -48,9 +48,12 @@ class SaleForm {
     public String addBundle = "";
     public String discount = "";
     public String shipping = "";
+    /** Empty: by the rate of the place, where one holds. */
     public String tax = "";
     /** Empty: as the channel does it; SHOP or CHANNEL otherwise. */
     public String taxBy = "";
+    /** Empty: the channel's usual one; NONE, or the place's id. */
+    public String taxPlace = "";
     /** Empty: by the channel's rule. */
     public String fee = "";
     /** Empty: the channel's own place. */

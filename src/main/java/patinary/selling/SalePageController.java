@@ -31,6 +31,7 @@ class SalePageController {
     private final WrapDesk wraps;
     private final BuyerMoney buyers;
     private final Undelivered undelivered;
+    private final SaleTax taxes;
     private final CurrentShop shop;
 
     SalePageController(
@@ -41,6 +42,7 @@ class SalePageController {
             WrapDesk wraps,
             BuyerMoney buyers,
             Undelivered undelivered,
+            SaleTax taxes,
             CurrentShop shop) {
         this.documents = documents;
         this.reader = reader;
@@ -49,6 +51,7 @@ class SalePageController {
         this.wraps = wraps;
         this.buyers = buyers;
         this.undelivered = undelivered;
+        this.taxes = taxes;
         this.shop = shop;
     }
 
@@ -60,6 +63,7 @@ class SalePageController {
         model.addAttribute("sale", sale);
         model.addAttribute("due", sale.sums().due());
         model.addAttribute("channel", channels.find(sale.channelId()).orElse(null));
+        model.addAttribute("taxPlace", taxes.name(sale.taxPlaceId()));
         model.addAttribute("parts", parts);
         List<SalePage.Packed> packed = reader.packed(id);
         model.addAttribute(

@@ -22,6 +22,9 @@ class StallDesk {
     /** What was sold, and the change that goes with it where the buyer's cash was typed in. */
     record Done(String title, Optional<Amount> change) {}
 
+    /** At the stall the price is what is on the label: nothing is added to it that she did not type. */
+    private static final String NO_TAX = "0";
+
     /** Said where a piece went with another sale. */
     static final String SOLD_ALREADY = "selling.stall.sold-already";
 
@@ -117,7 +120,7 @@ class StallDesk {
         sale.date = form.date.isBlank() ? shop.today().toString() : form.date;
         sale.channel = form.channel;
         sale.place = form.place;
-        sale.tax = form.tax;
+        sale.tax = form.tax.isBlank() ? NO_TAX : form.tax;
         return sale;
     }
 

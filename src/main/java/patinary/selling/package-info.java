@@ -1,6 +1,7 @@
 /** Channels, offers, sales, payments, refunds, postage and payouts. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies", "phone"})
+@ApplicationModule(
+        allowedDependencies = {"money", "measure", "ledger", "shop", "web", "salestax", "pieces", "supplies", "phone"})
 package patinary.selling;
 
 import org.jspecify.annotations.NullMarked;

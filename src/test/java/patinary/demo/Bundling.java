@@ -68,7 +68,8 @@ final class Bundling {
                         false,
                         usd(281),
                         web,
-                        day.plusDays(1)));
+                        day.plusDays(1),
+                        ""));
         for (int i = 0; i < PARTS.size(); i++) {
             Part part = PARTS.get(i);
             shop.rows.add(

@@ -2,6 +2,8 @@ package patinary.demo;
 
 import static patinary.demo.Draws.usd;
 
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 
@@ -20,6 +22,9 @@ final class Catalogue {
 
     static final String STALL = "Saturday stall";
     static final String MARKET = "Lantern Quay (invented marketplace)";
+
+    /** Where all of the shop's own sales are taxed; draws no chance. */
+    static final UUID COUNTY = UUID.nameUUIDFromBytes("Fallow County".getBytes(StandardCharsets.UTF_8));
 
     static final List<String> STYLES = List.of(
             "Marsh green and gilt", "Chalk and rope", "Midnight folk", "Washed linen", "Rust and rose", "Plain waxed");
@@ -108,6 +113,7 @@ final class Catalogue {
         fee(MARKET, State.FIRST, "9", 20, 0);
         fee(MARKET, Selling.FEES_RISE, "9.5", 25, 0);
         usual(MARKET, 600, 740);
+        taxPlace();
         markDown(30, 10);
         markDown(75, 20);
         markDown(150, 35);
@@ -117,7 +123,7 @@ final class Catalogue {
         shop.rows.add("channel", shop.id(name), name, shop.id(place), passes);
     }
 
-    private void fee(String name, java.time.LocalDate from, String percent, int fixed, int month) {
+    private void fee(String name, LocalDate from, String percent, int fixed, int month) {
         Object none = "";
         shop.rows.add(
                 "channel_fee",
@@ -141,6 +147,13 @@ final class Catalogue {
 
     private void usual(String name, int shipping, int outlay) {
         shop.rows.add("channel_usual", shop.id(name), usd(shipping), usd(outlay), 0, false);
+    }
+
+    private void taxPlace() {
+        shop.rows.add("tax_place", COUNTY, "Fallow County (invented)");
+        shop.rows.add("tax_place_rate", COUNTY, State.FIRST, "6", true);
+        shop.rows.add("tax_place_rate", COUNTY, LocalDate.of(2026, 7, 1), "6.25", true);
+        shop.rows.add("channel_tax_place", shop.id(STALL), COUNTY);
     }
 
     private void markDown(int days, int percent) {

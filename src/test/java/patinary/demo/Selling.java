@@ -142,7 +142,8 @@ final class Selling {
                         passed,
                         usd(fee),
                         fee == 0 ? "" : shop.id(place),
-                        post ? shop.day.plusDays(1) : shop.day));
+                        post ? shop.day.plusDays(1) : shop.day,
+                        tax == 0 || passed ? "" : Catalogue.COUNTY));
         shop.taxDue += passed ? 0 : tax;
         shop.pay(place, -fee);
         payments(id, place, due);

@@ -3,7 +3,9 @@ insert into entry (doc, account, category, amount) select id, 'EXPENSE', categor
 insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, -cents(amount) from expense;
 insert into entry (doc, account, category, amount) select id, 'OTHER_INCOME', category, -cents(amount) from other_income;
 insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, cents(amount) from other_income;
-insert into entry (doc, account, amount) select id, 'SALES_TAX_DUE', cents(amount) from sales_tax_paid;
+insert into entry (doc, account, amount) select id, 'SALES_TAX_DUE', cents(amount) + coalesce(cents(allowance), 0) from sales_tax_paid;
+insert into entry (doc, account, category, amount)
+select id, 'OTHER_INCOME', 'sales tax allowance', -cents(allowance) from sales_tax_paid where cents(allowance) > 0;
 insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, -cents(amount) from sales_tax_paid;
 insert into entry (doc, account, category, amount)
 select id, 'OWNER_' || direction, 'money', case direction when 'IN' then -1 else 1 end * cents(amount) from owner_money;
