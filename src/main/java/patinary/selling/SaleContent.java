@@ -158,7 +158,10 @@ public record SaleContent(
 
     private SaleContent with(
             @Nullable UUID place,
-            List<SalePiece> delivered, List<Tender> tenders, List<Wrap> supplies, List<SalePiece> kept) {
+            List<SalePiece> delivered,
+            List<Tender> tenders,
+            List<Wrap> supplies,
+            List<SalePiece> kept) {
         return new SaleContent(
                 date,
                 note,
