@@ -5,7 +5,7 @@
 -- clock_from: its first day on offer (a sale implies an offer); for a piece that was let go before, the day it went, as it
 -- had its time and did not sell. Nothing for a piece that is still waiting at the bench, and for one that was on offer
 -- before the books began: those like it that sold before are not in the books.
--- net_minor: what a sold piece left of its sales. worked: finished, and all its supplies and minutes are in the books.
+-- bought_minor: what it cost before the bench. net_minor: what a sold piece left of its sales. worked: finished, and all its supplies and minutes are in the books.
 
 drop view if exists piece_outcome cascade;
 
@@ -37,6 +37,7 @@ select p.id as piece_id,
                - f.packaging_minor end as net_minor,
        f.supplies_minor,
        f.minutes,
+       f.purchase_minor as bought_minor,
        f.state in ('READY', 'OFFERED', 'SOLD') and taken_over.piece_id is null and f.regrouped_minor = 0
            and not f.uncosted as worked
 from (select figures.*,

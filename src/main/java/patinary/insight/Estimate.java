@@ -1,5 +1,7 @@
 package patinary.insight;
 
+import patinary.money.Percent;
+
 /**
  * A figure estimated from few pieces. Not money yet: a rate, or a mean in minor units, which is rounded where it becomes
  * an amount.
@@ -14,6 +16,19 @@ record Estimate(double value, double low, double high, double variance, double o
 
     /** The quantile of the standard normal distribution at 0.975. */
     static final double Z = 1.959963984540054;
+
+    /** A share in percent with one decimal. */
+    public Percent percent() {
+        return Ratios.percent(value);
+    }
+
+    public Percent lowPercent() {
+        return Ratios.percent(low);
+    }
+
+    public Percent highPercent() {
+        return Ratios.percent(high);
+    }
 
     static Estimate normal(double value, double variance, double ownWeight) {
         double half = Z * Math.sqrt(variance);

@@ -18,6 +18,8 @@ import patinary.money.Percent;
  * @param cost landed cost of what was sold
  * @param net net sales
  * @param profit net sales less fees, postage and landed cost
+ * @param drawn the sell-through drawn towards the shop's, so that one sold of one is not the best; null for the whole shop,
+ *     and where nothing was on offer
  */
 record MoveRow(
         String name,
@@ -29,7 +31,23 @@ record MoveRow(
         int daysKnown,
         Amount cost,
         Amount net,
-        Amount profit) {
+        Amount profit,
+        @Nullable Estimate drawn) {
+
+    /** Fewer on offer than this are too few to say much. */
+    static final int FEW = 5;
+
+    MoveRow drawn(Estimate towardsAll) {
+        return new MoveRow(name, found, onOffer, sold, waiting, medianDays, daysKnown, cost, net, profit, towardsAll);
+    }
+
+    Tries tries() {
+        return new Tries(onOffer, sold);
+    }
+
+    public boolean few() {
+        return onOffer < FEW;
+    }
 
     /** Sold of those on offer, in percent with one decimal; null where nothing was on offer. */
     public @Nullable Percent sellThrough() {

@@ -23,7 +23,7 @@ import patinary.money.Amount;
  * What moved in a period, group by group, and the whole shop beside it. The whole is reckoned without looking at groups,
  * so that it can check them. docs/handbook/what-moves.md gives the definitions.
  *
- * @param rows the groups, by net sales and then by name
+ * @param rows the groups, by their sell-through drawn towards the shop's, then by net sales and name
  * @param whole the whole shop
  */
 record MoveTable(List<MoveRow> rows, MoveRow whole) {
@@ -60,9 +60,25 @@ record MoveTable(List<MoveRow> rows, MoveRow whole) {
                 .map(reckoning::row)
                 .filter(row -> row.found() + row.onOffer() + row.waiting() > 0
                         || !row.net().isZero())
-                .sorted(Comparator.comparing(MoveRow::net).reversed().thenComparing(MoveRow::name))
                 .toList();
-        return new MoveTable(rows, reckoning.row(new Members("", (piece, channel) -> true)));
+        return new MoveTable(ranked(rows), reckoning.row(new Members("", (piece, channel) -> true)));
+    }
+
+    /** What was never on offer stands last. */
+    private static List<MoveRow> ranked(List<MoveRow> rows) {
+        ShrunkenShare shares =
+                ShrunkenShare.of(rows.stream().map(MoveRow::tries).toList());
+        return rows.stream()
+                .map(row -> row.onOffer() == 0 ? row : row.drawn(shares.share(row.tries())))
+                .sorted(Comparator.comparingDouble(MoveTable::rank)
+                        .thenComparing(Comparator.comparing(MoveRow::net).reversed())
+                        .thenComparing(MoveRow::name))
+                .toList();
+    }
+
+    private static double rank(MoveRow row) {
+        Estimate drawn = row.drawn();
+        return drawn == null ? 1 : -drawn.value();
     }
 
     /** The sums of one period. */
@@ -112,7 +128,8 @@ record MoveTable(List<MoveRow> rows, MoveRow whole) {
                     days.size(),
                     sum(own.stream().map(Sold::cost)),
                     sum(own.stream().map(Sold::net)),
-                    sum(own.stream().map(Sold::profit)));
+                    sum(own.stream().map(Sold::profit)),
+                    null);
         }
 
         private int found(Members members) {

@@ -33,7 +33,10 @@ class Outcomes {
                    coalesce(sum(case when o.worked
                         then cast(o.supplies_minor as numeric(30, 0)) * o.supplies_minor end), 0) as supplies_squares,
                    coalesce(sum(case when o.worked then o.minutes end), 0) as minutes_sum,
-                   coalesce(sum(case when o.worked then o.minutes * o.minutes end), 0) as minutes_squares
+                   coalesce(sum(case when o.worked then o.minutes * o.minutes end), 0) as minutes_squares,
+                   coalesce(sum(case when o.worked then cast(o.bought_minor as numeric(30, 0)) end), 0) as bought_sum,
+                   coalesce(sum(case when o.worked
+                        then cast(o.bought_minor as numeric(30, 0)) * o.bought_minor end), 0) as bought_squares
             from piece_outcome o
             group by o.kind_id, o.kind, o.style_id, o.style
             order by o.kind, o.style""";
@@ -53,7 +56,9 @@ class Outcomes {
             BigDecimal suppliesSum,
             BigDecimal suppliesSquares,
             BigDecimal minutesSum,
-            BigDecimal minutesSquares) {
+            BigDecimal minutesSquares,
+            BigDecimal boughtSum,
+            BigDecimal boughtSquares) {
 
         PayRow.Group group() {
             return new PayRow.Group(kindId, kind, styleId, style);
@@ -65,7 +70,8 @@ class Outcomes {
                     new Tries(tried, soldInTime),
                     new Moments(sold, netSum, netSquares),
                     new Moments(worked, suppliesSum, suppliesSquares),
-                    new Moments(worked, minutesSum, minutesSquares));
+                    new Moments(worked, minutesSum, minutesSquares),
+                    new Moments(worked, boughtSum, boughtSquares));
         }
     }
 

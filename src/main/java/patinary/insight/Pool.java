@@ -8,10 +8,11 @@ package patinary.insight;
  * @param net what sold pieces left of their sales, in minor units
  * @param supplies used on finished pieces, in minor units
  * @param minutes spent on finished pieces
+ * @param bought what finished pieces cost before the bench, in minor units
  */
-record Pool(long pieces, Tries tries, Moments net, Moments supplies, Moments minutes) {
+record Pool(long pieces, Tries tries, Moments net, Moments supplies, Moments minutes, Moments bought) {
 
-    static final Pool NONE = new Pool(0, Tries.NONE, Moments.NONE, Moments.NONE, Moments.NONE);
+    static final Pool NONE = new Pool(0, Tries.NONE, Moments.NONE, Moments.NONE, Moments.NONE, Moments.NONE);
 
     Pool plus(Pool other) {
         return new Pool(
@@ -19,6 +20,7 @@ record Pool(long pieces, Tries tries, Moments net, Moments supplies, Moments min
                 tries.plus(other.tries),
                 net.plus(other.net),
                 supplies.plus(other.supplies),
-                minutes.plus(other.minutes));
+                minutes.plus(other.minutes),
+                bought.plus(other.bought));
     }
 }

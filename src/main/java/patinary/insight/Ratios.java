@@ -23,6 +23,11 @@ final class Ratios {
                         .divide(BigDecimal.valueOf(whole), 1, RoundingMode.HALF_UP));
     }
 
+    /** A share between 0 and 1, in percent with one decimal, half up. */
+    static Percent percent(double share) {
+        return new Percent(BigDecimal.valueOf(share).movePointRight(2).setScale(1, RoundingMode.HALF_UP));
+    }
+
     /** What an hour brought, half up to the smallest unit; null without minutes. */
     static @Nullable Amount perHour(Amount profit, BigDecimal minutes) {
         return minutes.signum() <= 0 ? null : profit.part(HOUR, minutes, RoundingMode.HALF_UP);
@@ -31,5 +36,10 @@ final class Ratios {
     /** The quotient to 16 digits; null where the lower number is not above zero. */
     static @Nullable BigDecimal quotient(BigDecimal upper, BigDecimal lower) {
         return lower.signum() <= 0 ? null : upper.divide(lower, MathContext.DECIMAL64);
+    }
+
+    /** A plain number as shown; null where it is none. */
+    static @Nullable BigDecimal twoDecimals(double number) {
+        return Double.isFinite(number) ? BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP) : null;
     }
 }

@@ -22,7 +22,7 @@ final class ShrunkenShare {
         this.worth = worth;
     }
 
-    /** Learns from all groups how far they lie apart. */
+    /** Learns from all groups how far they lie apart. Where in each either all sold or none, the shop's share says nothing. */
     static ShrunkenShare of(List<Tries> groups) {
         List<Tries> tried = groups.stream().filter(group -> group.pieces() > 0).toList();
         Tries all = tried.stream().reduce(Tries.NONE, Tries::plus);
@@ -41,7 +41,7 @@ final class ShrunkenShare {
                 .mapToDouble(g -> g.pieces() * (g.share() - p) * (g.share() - p))
                 .sum();
         double rho = (scatter / (p * (1 - p)) - others) / room;
-        return new ShrunkenShare(all, rho <= 0 ? Double.POSITIVE_INFINITY : Math.max(0, (1 - rho) / rho));
+        return new ShrunkenShare(all, rho >= 1 ? Double.NaN : rho <= 0 ? Double.POSITIVE_INFINITY : (1 - rho) / rho);
     }
 
     /**

@@ -86,7 +86,7 @@ class Speeds {
     Answer answer(SpeedBy by, String only, LocalDate today) {
         Map<String, Map<UUID, List<String>>> groups = groups();
         List<Only> choices = choices(groups);
-        List<Round> rounds = Rounds.of(moves.facts(), days(), today);
+        List<Round> rounds = rounds(today);
         List<Round> those = choices.stream()
                 .filter(choice -> choice.word().equals(only))
                 .findFirst()
@@ -102,6 +102,10 @@ class Speeds {
             default -> round -> names(groups, by, round);
         };
         return new Answer(SpeedTable.of(those, grouping), bands, choices);
+    }
+
+    List<Round> rounds(LocalDate today) {
+        return Rounds.of(moves.facts(), days(), today);
     }
 
     /** The pieces of some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */

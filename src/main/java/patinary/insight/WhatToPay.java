@@ -3,7 +3,6 @@ package patinary.insight;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,7 +52,7 @@ final class WhatToPay {
     }
 
     private List<PayRow> level(Map<PayRow.Group, Pool> groups, java.util.function.Predicate<PayRow.Group> shown) {
-        Level level = enough() ? new Level(groups.values()) : null;
+        Level level = enough() ? Level.of(groups.values()) : null;
         return groups.entrySet().stream()
                 .filter(entry -> shown.test(entry.getKey()))
                 .map(entry -> level == null
@@ -68,33 +67,16 @@ final class WhatToPay {
         return whole.net().count() >= FEW && whole.tries().pieces() >= FEW;
     }
 
-    /** How far the groups of one level lie apart. */
-    private static final class Level {
-        final ShrunkenShare share;
-        final ShrunkenMean net;
-        final ShrunkenMean supplies;
-        final ShrunkenMean minutes;
-
-        Level(Collection<Pool> pools) {
-            share = ShrunkenShare.of(pools.stream().map(Pool::tries).toList());
-            net = mean(pools, Pool::net);
-            supplies = mean(pools, Pool::supplies);
-            minutes = mean(pools, Pool::minutes);
-        }
-
-        private static ShrunkenMean mean(Collection<Pool> pools, Function<Pool, Moments> figure) {
-            return ShrunkenMean.of(pools.stream().map(figure).toList());
-        }
-    }
-
     private PayRow row(PayRow.Group group, Pool pool, Level level) {
-        Estimate chance = group.isWhole() ? ShrunkenShare.whole(pool.tries(), 1) : level.share.share(pool.tries());
-        Estimate net = level.net.mean(pool.net());
+        Estimate chance = group.isWhole()
+                ? ShrunkenShare.whole(pool.tries(), 1)
+                : level.share().share(pool.tries());
+        Estimate net = level.net().mean(pool.net());
         Budget.Usual usual = new Budget.Usual(
                 new Percent(rounded(chance.value() * 100, 2)),
                 amount(net.value()),
-                amount(level.supplies.mean(pool.supplies()).value()),
-                rounded(level.minutes.mean(pool.minutes()).value(), 0).longValueExact());
+                amount(level.supplies().mean(pool.supplies()).value()),
+                rounded(level.minutes().mean(pool.minutes()).value(), 0).longValueExact());
         Budget budget = Budget.of(usual, hourlyRate, aims);
         Amount half = half(chance, net);
         double own = group.isWhole() ? 1 : (chance.ownWeight() + net.ownWeight()) / 2;
@@ -109,10 +91,7 @@ final class WhatToPay {
 
     /** Half the interval of what may be spent: chance and net are independent, their product's variance is exact. */
     private Amount half(Estimate chance, Estimate net) {
-        double gain = net.value() - aims.salvage().minor();
-        double variance = gain * gain * chance.variance()
-                + chance.value() * chance.value() * net.variance()
-                + chance.variance() * net.variance();
+        double variance = Level.variance(chance, net, aims.salvage());
         Percent wished = aims.targetReturn();
         double share = wished == null ? 1 : 1 + wished.value().doubleValue() / 100;
         return amount(Estimate.Z * Math.sqrt(variance) / share);

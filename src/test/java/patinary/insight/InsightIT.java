@@ -176,7 +176,8 @@ class InsightIT {
         }
         mvc.perform(get("/moves.csv?from=2025-03-01&to=2025-03-31&by=style").with(owner()))
                 .andExpect(header().string("Content-Type", "text/csv;charset=UTF-8"))
-                .andExpect(content().string(containsString("Cottage,2,2,1,1,15,1,50,16.20,51.00,34.80,68.2")));
+                .andExpect(
+                        content().string(containsString("Cottage,2,2,1,1,15,1,50,50,6.1,93.9,16.20,51.00,34.80,68.2")));
         mvc.perform(get("/moves?from=2024-01-01&to=2024-01-31").with(owner()))
                 .andExpect(content().string(containsString("Nothing was found")));
     }
@@ -197,6 +198,26 @@ class InsightIT {
         mvc.perform(get("/moves/money/lines.csv?from=2025-03-01&to=2025-03-31").with(owner()))
                 .andExpect(content().string(containsString("no_supply,,1,0.00,34.80")));
         mvc.perform(get("/moves/money?by=weather").with(owner())).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void whatToMakeNextAndTheMonthsArePagesAndFiles() throws Exception {
+        for (String page : List.of("/moves/next", "/moves/next?order=money", "/moves/seasons")) {
+            mvc.perform(get(page).with(owner()))
+                    .andExpect(status().isOk())
+                    .andExpect(content().string(not(containsString("??"))));
+        }
+        shopWithTwoPieces(LocalDate.of(2025, 3, 12));
+        mvc.perform(get("/moves/next?row=0").with(owner()))
+                .andExpect(content().string(containsString("Cedar box")))
+                .andExpect(content().string(containsString("Too few to tell")))
+                .andExpect(content().string(not(containsString("??"))));
+        mvc.perform(get("/moves/next.csv").with(owner())).andExpect(content().string(containsString("Cottage")));
+        mvc.perform(get("/moves/next?order=luck").with(owner())).andExpect(status().isNotFound());
+        mvc.perform(get("/moves/seasons").with(owner()))
+                .andExpect(content().string(containsString("Too early to speak of months")))
+                .andExpect(content().string(not(containsString("??"))));
+        mvc.perform(get("/moves/seasons.csv").with(owner())).andExpect(content().string(containsString("ratio_drawn")));
     }
 
     /** 26.20 on 11 days and 10.00 on 20 days of 31; 34.80 and 16.20 for a year on the mean of them. */

@@ -69,6 +69,14 @@ class ShrunkenShareTest {
         return new Tries(Long.parseLong(row.get("listed")), Long.parseLong(row.get("sold")));
     }
 
+    /** Two of two, none of three, one of one: as far apart as can be, so each stands alone, by Jeffreys 2.5 of 3. */
+    @Test
+    void groupsOfWhichAllOrNoneSoldStandAlone() {
+        ShrunkenShare shares = ShrunkenShare.of(List.of(new Tries(2, 2), new Tries(3, 0), new Tries(1, 1)));
+        assertThat(shares.share(new Tries(2, 2)).value()).isCloseTo(2.5 / 3, within(TOLERANCE));
+        assertThat(shares.share(new Tries(3, 0)).low()).isPositive();
+    }
+
     /** Twelve children each: the moments of the 6,115 families. */
     @Test
     void familiesOfTwelve() {

@@ -103,7 +103,13 @@ class WhatToPayTest {
     }
 
     private static Pool pool(int tried, int inTime, long... nets) {
-        return new Pool(tried, new Tries(tried, inTime), Moments.of(nets), Moments.of(100, 200), Moments.of(30, 40));
+        return new Pool(
+                tried,
+                new Tries(tried, inTime),
+                Moments.of(nets),
+                Moments.of(100, 200),
+                Moments.of(30, 40),
+                Moments.of(500, 600));
     }
 
     private static PayRow.Group group(String kind, String style) {

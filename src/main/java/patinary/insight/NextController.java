@@ -1,0 +1,100 @@
+package patinary.insight;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import patinary.money.Percent;
+import patinary.shop.CurrentAims;
+import patinary.shop.CurrentShop;
+import patinary.web.Choice;
+import patinary.web.CsvFile;
+import patinary.web.NotFound;
+import patinary.web.Window;
+
+/** What to make next, and what each suggestion rests on. */
+@Controller
+class NextController {
+
+    private final NextReport report;
+    private final CurrentAims aims;
+    private final CurrentShop shop;
+
+    NextController(NextReport report, CurrentAims aims, CurrentShop shop) {
+        this.report = report;
+        this.aims = aims;
+        this.shop = shop;
+    }
+
+    /** @param row the number of the row whose pieces are shown; the first where there is no such row */
+    @GetMapping("/moves/next")
+    String page(
+            @RequestParam(defaultValue = "hour") String order,
+            @RequestParam(defaultValue = "0") int row,
+            @RequestParam(required = false) @Nullable Integer page,
+            Model model) {
+        MakeNext.Order known = known(order);
+        List<NextRow> rows = report.rows(known);
+        model.addAttribute("order", known.word());
+        model.addAttribute(
+                "orders",
+                Arrays.stream(MakeNext.Order.values())
+                        .map(one -> Choice.said(one.word(), "insight.next.order." + one.word()))
+                        .toList());
+        model.addAttribute("rows", rows);
+        model.addAttribute("ready", report.ready(rows));
+        model.addAttribute("fewest", WhatToPay.FEW);
+        model.addAttribute("horizon", aims.get().horizonDays());
+        if (!rows.isEmpty()) {
+            NextRow opened = rows.get(row < 0 || row >= rows.size() ? 0 : row);
+            model.addAttribute("opened", opened);
+            model.addAttribute("pieces", report.pieces(opened.group(), Window.of(page)));
+        }
+        return "insight/next";
+    }
+
+    @GetMapping("/moves/next.csv")
+    ResponseEntity<byte[]> csv(@RequestParam(defaultValue = "hour") String order) {
+        CsvFile file = new CsvFile(
+                shop.currency(),
+                "kind",
+                "style",
+                "profit_expected",
+                "low",
+                "high",
+                "profit_of_a_bench_hour",
+                "profit_on_money_percent",
+                "minutes",
+                "money_in_it",
+                "sold",
+                "had_their_time",
+                "told");
+        report.rows(known(order))
+                .forEach(row -> file.row(
+                        row.group().kind(),
+                        row.group().style(),
+                        row.profitEach(),
+                        row.low(),
+                        row.high(),
+                        row.perHour(),
+                        value(row.onMoney()),
+                        row.wholeMinutes(),
+                        row.moneyEach(),
+                        row.pool().net().count(),
+                        row.pool().tries().pieces(),
+                        row.words()));
+        return file.download("what-to-make-next.csv");
+    }
+
+    private static MakeNext.Order known(String word) {
+        return MakeNext.Order.of(word).orElseThrow(() -> new NotFound("order " + word));
+    }
+
+    private static java.math.@Nullable BigDecimal value(@Nullable Percent percent) {
+        return percent == null ? null : percent.value();
+    }
+}
