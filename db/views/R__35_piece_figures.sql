@@ -10,7 +10,9 @@ drop view if exists piece_figures cascade;
 create view piece_figures as
 with amount as (
     select p.piece_id,
-           case when p.supply_id is null and d.kind in ('RECEIPT', 'OPENING') then p.amount_minor else 0 end as purchase_minor,
+           -- What a sale owes the owner of a piece is its purchase; all else that sales and refunds do to it adds to zero.
+           case when p.supply_id is null and d.kind in ('RECEIPT', 'OPENING', 'SALE', 'REFUND') then p.amount_minor else 0 end
+               as purchase_minor,
            case when p.supply_id is not null then p.amount_minor else 0 end as supplies_minor,
            case when d.kind = 'REGROUPING' then p.amount_minor else 0 end as regrouped_minor,
            case when p.estimated and (p.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING'))

@@ -17,6 +17,7 @@ from piece_figures f
 left join (values ('found'), ('bench'), ('ready'), ('no-cost'), ('tied-pieces')) l (list)
     on l.list = lower(f.state)
     or l.list = 'no-cost' and f.purchase_minor + f.regrouped_minor = 0 and f.state not in ('SOLD', 'GONE')
+        and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
     or l.list = 'tied-pieces' and f.in_stock_minor <> 0
 left join piece p on p.id = f.piece_id
 where l.list is not null

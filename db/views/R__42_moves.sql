@@ -1,6 +1,7 @@
 -- Made anew with all views: ${views}
 
--- What the page "What moves" is made of: stretches on offer, pieces by group, and pieces as sold.
+-- What the page "What moves" is made of: stretches on offer, pieces by group, and pieces as sold. Pieces of other people
+-- are not hers to learn from: she did not choose them, and a part of their price is not hers.
 
 drop view if exists offer_spell cascade;
 
@@ -34,7 +35,8 @@ first_end as (
 select op.piece_id, op.offer_id, d.doc_date as from_day, first_end.until_day
 from offer_piece op
 join document d on d.id = op.offer_id
-left join first_end on first_end.offer_id = op.offer_id;
+left join first_end on first_end.offer_id = op.offer_id
+where not exists (select 1 from piece_owner po where po.piece_id = op.piece_id);
 
 drop view if exists piece_group cascade;
 
@@ -43,9 +45,11 @@ drop view if exists piece_group cascade;
 create view piece_group as
 select 'style' as grouped_by, p.id as piece_id, coalesce(s.name, '') as name
 from piece p left join style s on s.id = p.style_id
+where not exists (select 1 from piece_owner po where po.piece_id = p.id)
 union all
 select 'kind', p.id, coalesce(k.name, '')
 from piece p left join object_kind k on k.id = p.kind_id
+where not exists (select 1 from piece_owner po where po.piece_id = p.id)
 union all
 select 'material', p.id, trim(p.material)
 from piece p
@@ -55,10 +59,12 @@ from bench_use_piece bup
 join bench_use bu on bu.bench_entry_id = bup.bench_entry_id and bu.line = bup.line
 join supply su on su.id = bu.supply_id
 join supply_line sl on sl.id = su.supply_line_id
+where not exists (select 1 from piece_owner po where po.piece_id = bup.piece_id)
 union all
 select 'line', p.id, ''
 from piece p
-where not exists (select 1 from bench_use_piece bup where bup.piece_id = p.id);
+where not exists (select 1 from bench_use_piece bup where bup.piece_id = p.id)
+  and not exists (select 1 from piece_owner po where po.piece_id = p.id);
 
 drop view if exists piece_sold cascade;
 
@@ -76,4 +82,5 @@ from sale_part sp
 join sale s on s.id = sp.sale_id
 join channel c on c.id = s.channel_id
 join document d on d.id = s.id
-where sp.piece_id is not null and not sp.undelivered;
+where sp.piece_id is not null and not sp.undelivered
+  and not exists (select 1 from piece_owner po where po.piece_id = sp.piece_id);

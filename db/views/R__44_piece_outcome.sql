@@ -1,7 +1,8 @@
 -- Made anew with all views: ${views}
 
 -- What became of each piece, for the sum of what to pay: one row for each piece that tells something. Left out are pieces
--- that became part of others or went back to where they were bought, as nobody ever could buy them.
+-- that became part of others or went back to where they were bought, as nobody ever could buy them; and pieces of
+-- other people, which she did not choose.
 -- clock_from: its first day on offer (a sale implies an offer); for a piece that was let go before, the day it went, as it
 -- had its time and did not sell. Nothing for a piece that is still waiting at the bench, and for one that was on offer
 -- before the books began: those like it that sold before are not in the books.
@@ -49,4 +50,5 @@ left join object_kind k on k.id = p.kind_id
 left join style st on st.id = p.style_id
 left join let_go on let_go.piece_id = p.id
 left join taken_over on taken_over.piece_id = p.id
-where f.state <> 'GONE' or let_go.piece_id is not null;
+where (f.state <> 'GONE' or let_go.piece_id is not null)
+  and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id);

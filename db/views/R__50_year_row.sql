@@ -4,7 +4,7 @@
 --
 -- purchase: what a receipt or an opening brought, and what a return took back. It is counted over the stock accounts and the
 -- accounts that stock leaves to, because cost that belongs to a piece already sold never lies in stock; the steps that
--- a document makes among these accounts cancel out. MATERIALS is what came to the bench; all else is GOODS.
+-- a document makes among these accounts cancel out; what a sale leaves of a piece is what its owner gets. MATERIALS is what came to the bench; all else is GOODS.
 -- packed: what sales were packed in. It left the stock and is an expense, so it is no part of the cost of goods.
 
 drop view if exists year_row cascade;
@@ -26,8 +26,9 @@ select p.document_id, p.line, p.doc_date, d.kind, d.note, p.account, coalesce(p.
                                   'FOUND_AT_COUNT', 'OWN_USE')
                and not (p.account = 'EXPENSE' and p.supply_id is not null) then null
            when d.kind = 'OPENING' then 'OPENING'
-           when d.kind = 'RECEIPT' and p.account = 'BENCH' and p.quantity > 0 and p.origin_id is null then 'MATERIALS'
-           when d.kind in ('RECEIPT', 'SUPPLIER_RETURN') then 'GOODS'
+           when d.kind in ('RECEIPT', 'SUPPLY_GIFT') and p.account = 'BENCH' and p.quantity > 0 and p.origin_id is null then 'MATERIALS'
+           when d.kind in ('RECEIPT', 'SUPPLIER_RETURN', 'SUPPLY_GIFT') then 'GOODS'
+           when d.kind in ('SALE', 'REFUND') and p.piece_id is not null then 'GOODS'
        end as purchase,
        p.account = 'EXPENSE' and p.supply_id is not null as packed
 from posting p

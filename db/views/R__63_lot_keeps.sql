@@ -9,7 +9,7 @@ drop view if exists lot_keeps cascade;
 create view lot_keeps as
 with moved as (
     select p.document_id, p.supply_id, d.kind, d.doc_date, d.kind_rank,
-           sum(case when p.quantity > 0 and d.kind in ('RECEIPT', 'OPENING', 'BENCH_ENTRY') then p.quantity else 0 end) as quantity,
+           sum(case when p.quantity > 0 and d.kind in ('RECEIPT', 'OPENING', 'BENCH_ENTRY', 'SUPPLY_GIFT') then p.quantity else 0 end) as quantity,
            sum(p.quantity) as net
     from posting p
     join document d on d.id = p.document_id

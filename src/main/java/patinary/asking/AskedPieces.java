@@ -29,6 +29,13 @@ class AskedPieces {
             left join style st on st.id = p.style_id
             where upper(p.code) in (:codes)""";
 
+    /** What others get for their own pieces is agreed with them; her sums know nothing of it. */
+    private static final String OTHERS = """
+            select upper(p.code)
+            from piece_owner po
+            join piece p on p.id = po.piece_id
+            where upper(p.code) in (:codes)""";
+
     private final JdbcClient jdbc;
 
     AskedPieces(JdbcClient jdbc) {
@@ -49,6 +56,11 @@ class AskedPieces {
         codes.stream()
                 .filter(code -> !found.containsKey(code))
                 .forEach(code -> answers.wrong("codes", "asking.error.unknown-piece", code));
+        jdbc.sql(OTHERS)
+                .param("codes", codes)
+                .query(String.class)
+                .list()
+                .forEach(code -> answers.wrong("codes", "asking.error.others-piece", code));
         return codes.stream().filter(found::containsKey).map(found::get).toList();
     }
 }

@@ -22,6 +22,8 @@ class OfferReading {
             from offer_state os
             left join offer o on o.id = os.offer_id
             where os.state = 'LIVE' and not exists (
+                select 1 from offer_piece op join piece_owner po on po.piece_id = op.piece_id
+                where op.offer_id = os.offer_id) and not exists (
                 select 1 from offer_pause pa
                 where pa.offer_id = os.offer_id and pa.paused_from <= :today
                   and (pa.paused_to is null or pa.paused_to >= :today))

@@ -30,6 +30,7 @@ class PastOffers {
                         then min(cast(p.style_id as varchar(36))) end as style
             from offer_piece op
             join piece p on p.id = op.piece_id
+            where not exists (select 1 from piece_owner po where po.piece_id = op.piece_id)
             group by op.offer_id
             having sum(case when op.piece_id in (:own) then 1 else 0 end) = 0
                and (count(*) > 1) = :set""";

@@ -80,6 +80,10 @@ final class SellingTables {
                     .line()
                     .ref("piece_id", "piece")
                     .weight()
+                    .amount("owner")
+                    .zeroOrMore()
+                    .optional()
+                    .later()
                     .within("sale_line", "sale_id", "line")
                     .done(),
             linesOf("sale", "sale_undelivered")
@@ -87,6 +91,10 @@ final class SellingTables {
                     .line()
                     .ref("piece_id", "piece")
                     .weight()
+                    .amount("owner")
+                    .zeroOrMore()
+                    .optional()
+                    .later()
                     .within("sale_line", "sale_id", "line")
                     .done(),
             DocumentTables.payments("sale", "sale_payment", "PLACE", "OWED", "DEPOSIT", "STORE_CREDIT"),
@@ -127,6 +135,10 @@ final class SellingTables {
                     .column("lost", Type.YES_NO)
                     .optional()
                     .later()
+                    .amount("owner")
+                    .zeroOrMore()
+                    .optional()
+                    .later()
                     .rule(Rule.exactlyOne("piece_id", "supply_id"))
                     .rule(Rule.together("supply_id", "quantity"))
                     .rule(new Rule("lost", "back-or-lost", row -> !row.isYes("lost") || !row.isYes("comes_back")))
@@ -163,9 +175,46 @@ final class SellingTables {
                     .optional()
                     .rule(Rule.exactlyOne("offer_id", "for_month"))
                     .done(),
-            place(document("other_income", DocumentKind.OTHER_INCOME)
+            document("other_income", DocumentKind.OTHER_INCOME)
                     .name("category", 40)
-                    .text("payer", 200)),
+                    .text("payer", 200)
+                    .ref("place_id", "money_place")
+                    .amount("amount")
+                    .aboveZero()
+                    .amount("fee")
+                    .zeroOrMore()
+                    .optional()
+                    .later()
+                    .done(),
+            document("supply_gift", DocumentKind.SUPPLY_GIFT)
+                    .text("giver", 200)
+                    .ref("supply_id", "supply")
+                    .quantity("quantity")
+                    .amount("value")
+                    .zeroOrMore()
+                    .column("for_work", Type.YES_NO)
+                    .done(),
+            table("channel_away").key("channel_id").ref("channel_id", "channel").done(),
+            table("piece_owner")
+                    .key("piece_id")
+                    .ref("piece_id", "piece")
+                    .words("arrangement", "COMMISSION", "CONSIGNED")
+                    .name("owner", 200)
+                    .column("since", Type.DATE)
+                    .amount("price")
+                    .zeroOrMore()
+                    .optional()
+                    .column("due_on", Type.DATE)
+                    .optional()
+                    .percent("share_percent")
+                    .zeroOrMore()
+                    .optional()
+                    .amount("share")
+                    .zeroOrMore()
+                    .optional()
+                    .text("note", 2000)
+                    .rule(Rule.atMostOne("share_percent", "share"))
+                    .done(),
             salesTaxPaid(),
             salesTaxFiled(),
             place(document("owner_money", DocumentKind.OWNER_MONEY).words("direction", "IN", "OUT")),
@@ -178,7 +227,7 @@ final class SellingTables {
                     .done(),
             document("letting_go", DocumentKind.LETTING_GO)
                     .ref("piece_id", "piece")
-                    .words("reason", "BROKEN", "GIVEN_AWAY", "KEPT")
+                    .words("reason", "BROKEN", "GIVEN_AWAY", "KEPT", "TO_OWNER")
                     .done(),
             document("year_seal", DocumentKind.YEAR_SEAL)
                     .key("tax_year")

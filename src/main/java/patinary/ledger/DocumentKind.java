@@ -27,5 +27,6 @@ public enum DocumentKind {
     LETTING_GO,
     BILL_PAID,
     YEAR_SEAL,
-    TILL_COUNT
+    TILL_COUNT,
+    SUPPLY_GIFT
 }

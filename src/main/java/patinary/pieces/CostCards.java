@@ -32,7 +32,7 @@ class CostCards {
             join document d on d.id = p.document_id
             left join supply s on s.id = p.supply_id
             where p.piece_id = ? and p.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
-              and (p.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING'))
+              and (p.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING', 'SALE', 'REFUND'))
             group by d.id, d.kind, d.doc_date, d.kind_rank, s.name, p.origin_id, p.piece_id, p.estimated
             having sum(p.amount_minor) <> 0
             order by d.doc_date, d.kind_rank, d.id, s.name, p.origin_id, p.estimated""";

@@ -38,6 +38,7 @@ record CostLine(
         return switch (kind) {
             case "RECEIPT" -> "bought";
             case "OPENING" -> "opening";
+            case "SALE", "REFUND" -> "owner";
             default -> minor < 0 ? "moved-on" : "joined";
         };
     }

@@ -23,7 +23,13 @@ public class LettingGo extends Document {
     public enum Reason {
         BROKEN,
         GIVEN_AWAY,
-        KEPT
+        KEPT,
+        /** A piece that is not hers went back; what was used on it is a loss. */
+        TO_OWNER;
+
+        private boolean isLoss() {
+            return this == BROKEN || this == TO_OWNER;
+        }
     }
 
     private UUID pieceId = new UUID(0, 0);
@@ -48,7 +54,7 @@ public class LettingGo extends Document {
 
     @Override
     public List<Move> moves() {
-        return List.of(new Move.PieceOut(pieceId, reason == Reason.BROKEN ? Account.WRITE_OFFS : Account.OWN_USE));
+        return List.of(new Move.PieceOut(pieceId, reason.isLoss() ? Account.WRITE_OFFS : Account.OWN_USE));
     }
 
     public UUID pieceId() {

@@ -100,7 +100,9 @@ class LettingGoController {
     }
 
     private String page(UUID id, Model model) {
+        boolean isHers = story.names(id).owner() == null;
         List<Choice> reasons = Stream.of(LettingGo.Reason.values())
+                .filter(reason -> !isHers || reason != LettingGo.Reason.TO_OWNER)
                 .map(reason -> Choice.said(reason.name(), "pieces.reason." + reason.name()))
                 .toList();
         model.addAttribute("id", id);

@@ -44,7 +44,7 @@ class PieceList {
             coalesce((select sum(f.amount_minor)
                       from posting f join document d on d.id = f.document_id
                       where f.piece_id = p.id and f.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
-                        and (f.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING'))), 0)""";
+                        and (f.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING', 'SALE', 'REFUND'))), 0)""";
 
     private static final String COLUMNS = """
             select p.id, p.code, p.title, k.name as kind, y.name as style, p.place, s.state, s.since, s.price_minor,

@@ -16,7 +16,9 @@ class PieceStory {
     record Names(
             @Nullable String kind,
             @Nullable String style,
-            @Nullable String source) {}
+            @Nullable String source,
+            @Nullable String owner,
+            boolean commission) {}
 
     /** A document that names the piece. */
     record Event(UUID documentId, String kind, LocalDate date, String note) {
@@ -62,10 +64,12 @@ class PieceStory {
                                (select min(s.name) from receipt_piece rp
                                 join receipt r on r.id = rp.receipt_id
                                 join source s on s.id = r.source_id
-                                where rp.piece_id = p.id) as source
+                                where rp.piece_id = p.id) as source,
+                               po.owner, coalesce(po.arrangement = 'COMMISSION', false) as commission
                         from piece p
                         left join object_kind k on k.id = p.kind_id
                         left join style y on y.id = p.style_id
+                        left join piece_owner po on po.piece_id = p.id
                         where p.id = ?""").param(piece).query(Names.class).single();
     }
 

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -22,12 +23,14 @@ class OfferAnswers {
     private static final int NOTE = 2000;
 
     private final PieceFinder pieces;
+    private final OwnerShares owners;
     private final ChannelBook channels;
     private final SellingDays days;
     private final CurrentShop shop;
 
-    OfferAnswers(PieceFinder pieces, ChannelBook channels, SellingDays days, CurrentShop shop) {
+    OfferAnswers(PieceFinder pieces, OwnerShares owners, ChannelBook channels, SellingDays days, CurrentShop shop) {
         this.pieces = pieces;
+        this.owners = owners;
         this.channels = channels;
         this.days = days;
         this.shop = shop;
@@ -94,6 +97,10 @@ class OfferAnswers {
                     .filter(piece -> !piece.canBeSold())
                     .forEach(piece -> answers.wrong("codes", "selling.error.piece-left", piece.code()));
         }
+        Set<UUID> others = owners.commissions(refs.stream().map(PieceRef::id).toList());
+        refs.stream()
+                .filter(piece -> others.contains(piece.id()))
+                .forEach(piece -> answers.wrong("codes", "selling.error.commission", piece.code()));
         List<BigDecimal> weights = Weights.read(answers, "weights", form.weights, refs.size());
         String title = answers.note("title", form.title, TITLE);
         if (title.isEmpty()) {

@@ -27,6 +27,10 @@ class PieceFinder {
             join piece_state s on s.piece_id = p.id
             """;
 
+    /** What she works on for its owner is sold to that owner and never on offer. */
+    private static final String NO_COMMISSION =
+            " and not exists (select 1 from piece_owner po where po.piece_id = p.id and po.arrangement = 'COMMISSION')";
+
     private final JdbcClient jdbc;
 
     PieceFinder(JdbcClient jdbc) {
@@ -76,6 +80,7 @@ class PieceFinder {
         String states = withOffered ? "('READY', 'FOUND', 'BENCH', 'OFFERED')" : "('READY', 'FOUND', 'BENCH')";
         return jdbc
                 .sql(REF + " where s.state in " + states
+                        + (withOffered ? "" : NO_COMMISSION)
                         + " order by case s.state when 'READY' then 1 when 'OFFERED' then 2 else 3 end, p.code")
                 .query(PieceRef.class)
                 .list()

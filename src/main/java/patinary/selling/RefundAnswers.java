@@ -127,7 +127,8 @@ class RefundAnswers {
                 supply(line, at, answers, part.supplyId(), still.get(place), amount, lines);
             } else if (amount.isPositive() || line.comesBack || line.never) {
                 checkNever(line, at, answers, sale);
-                lines.add(new RefundLine(lines.size() + 1, part.pieceId(), null, null, amount, line.comesBack));
+                lines.add(new RefundLine(lines.size() + 1, part.pieceId(), null, null, amount, line.comesBack)
+                        .noLongerOwing(line.comesBack ? sale.owedFor(part.pieceId()) : null));
             }
         }
         return lines;

@@ -17,6 +17,7 @@ import patinary.money.Amount;
  * @param amount given back, without tax
  * @param comesBack whether the thing itself came back into stock
  * @param lost whether it was sent back and cannot be sold again, so that its cost stays an expense; null as no
+ * @param owner what its owner is no longer owed, where a piece that is not hers came back
  */
 @Embeddable
 public record RefundLine(
@@ -26,7 +27,20 @@ public record RefundLine(
         @Nullable BigDecimal quantity,
         @Column(name = "amount_minor") Amount amount,
         boolean comesBack,
-        @Nullable Boolean lost) {
+        @Nullable Boolean lost,
+        @Column(name = "owner_minor") @Nullable Amount owner) {
+
+    /** Something of her own. */
+    public RefundLine(
+            int line,
+            @Nullable UUID pieceId,
+            @Nullable UUID supplyId,
+            @Nullable BigDecimal quantity,
+            Amount amount,
+            boolean comesBack,
+            @Nullable Boolean lost) {
+        this(line, pieceId, supplyId, quantity, amount, comesBack, lost, null);
+    }
 
     /** What came back into stock, or stayed with the buyer. */
     public RefundLine(
@@ -36,7 +50,12 @@ public record RefundLine(
             @Nullable BigDecimal quantity,
             Amount amount,
             boolean comesBack) {
-        this(line, pieceId, supplyId, quantity, amount, comesBack, false);
+        this(line, pieceId, supplyId, quantity, amount, comesBack, false, null);
+    }
+
+    /** The same, and what its owner is no longer owed. */
+    public RefundLine noLongerOwing(@Nullable Amount share) {
+        return new RefundLine(line, pieceId, supplyId, quantity, amount, comesBack, lost, share);
     }
 
     public boolean isLost() {

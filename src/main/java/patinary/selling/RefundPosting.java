@@ -20,6 +20,10 @@ final class RefundPosting {
         for (RefundLine line : refund.lines()) {
             Tags tags = new Tags(null, null, line.pieceId(), line.supplyId(), null, refund.saleId(), false);
             moves.add(new Move.Post(Account.REFUNDS, tags, line.amount()));
+            if (line.owner() != null && line.pieceId() != null) {
+                moves.add(new Move.PieceIn(line.pieceId(), line.owner().negated(), false));
+                moves.add(new Move.Post(Account.PAYABLE, tags, line.owner()));
+            }
             if (line.comesBack()) {
                 moves.add(back(refund, line));
             }

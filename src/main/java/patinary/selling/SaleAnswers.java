@@ -31,6 +31,7 @@ class SaleAnswers {
     private final BuyerMoney buyers;
     private final SaleTax taxes;
     private final SellingDays days;
+    private final OwnerShares owners;
     private final CurrentShop shop;
 
     SaleAnswers(
@@ -41,6 +42,7 @@ class SaleAnswers {
             BuyerMoney buyers,
             SaleTax taxes,
             SellingDays days,
+            OwnerShares owners,
             CurrentShop shop) {
         this.lines = lines;
         this.wraps = wraps;
@@ -49,6 +51,7 @@ class SaleAnswers {
         this.buyers = buyers;
         this.taxes = taxes;
         this.days = days;
+        this.owners = owners;
         this.shop = shop;
     }
 
@@ -85,7 +88,7 @@ class SaleAnswers {
         }
         Amount fee = typedFee.orElseGet(
                 () -> ruledFee(channel.get(), date, new Charged(nets.minus(discount), shipping, tax)));
-        SaleContent unpaid = new SaleContent(
+        SaleContent unpaid = owners.on(new SaleContent(
                 date,
                 note,
                 channel.get().id(),
@@ -101,7 +104,7 @@ class SaleAnswers {
                 read.lines(),
                 read.pieces(),
                 List.of(),
-                packed);
+                packed));
         SaleContent sale = unpaid.paidBy(tenders(form, answers, unpaid.sums().due(), channel.get(), id))
                 .withoutDelivering(undelivered(before))
                 .taxedIn(taxPlace.orElse(null));

@@ -4,9 +4,12 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import patinary.ledger.Tender;
@@ -149,6 +152,44 @@ public record SaleContent(
         List<SalePiece> rest =
                 pieces.stream().filter(piece -> !kept.contains(piece.pieceId())).toList();
         return with(taxPlaceId, rest, payments, wraps, gone);
+    }
+
+    /** The same sale with what is owed to the owners of its pieces, each by its terms and the price after discounts. */
+    SaleContent owing(Map<UUID, OwnerTerms> terms) {
+        Map<UUID, Amount> shares = new HashMap<>();
+        for (SaleSums.Part part : sums().parts()) {
+            OwnerTerms own = part.piece() == null ? null : terms.get(part.piece());
+            if (own != null) {
+                shares.put(part.piece(), own.of(part.price()));
+            }
+        }
+        return owingOwners(shares);
+    }
+
+    /** The same sale with these amounts owed to the owners of pieces, and nothing for all others. */
+    public SaleContent owingOwners(Map<UUID, Amount> shares) {
+        UnaryOperator<SalePiece> share = piece -> piece.owing(shares.get(piece.pieceId()));
+        return with(
+                pieces.stream().map(share).toList(),
+                payments,
+                wraps,
+                undelivered.stream().map(share).toList());
+    }
+
+    /** What is owed to the owners of pieces that were delivered. */
+    public Amount owedToOwners() {
+        return pieces.stream().map(SalePiece::owner).filter(Objects::nonNull).collect(Amount.sum());
+    }
+
+    /** What is owed to the owner of one of the pieces, or null where it is her own. */
+    @Nullable
+    Amount owedFor(@Nullable UUID piece) {
+        return pieces.stream()
+                .filter(sold -> sold.pieceId().equals(piece))
+                .map(SalePiece::owner)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     /** The same order with all that was ordered delivered after all. */

@@ -47,6 +47,7 @@ final class SalePosting {
 
     private static List<Move> goods(SaleContent sale) {
         List<Move> moves = new ArrayList<>();
+        sale.pieces().forEach(piece -> moves.addAll(owed(piece)));
         Set<UUID> kept = sale.undelivered().stream().map(SalePiece::pieceId).collect(Collectors.toSet());
         sale.sums().parts().stream()
                 .map(SaleSums.Part::piece)
@@ -60,6 +61,18 @@ final class SalePosting {
             }
         }
         return moves;
+    }
+
+    /** A piece that is not hers costs what its owner gets, from the moment it is sold. */
+    private static List<Move> owed(SalePiece piece) {
+        return piece.owner() == null
+                ? List.of()
+                : List.of(
+                        new Move.PieceIn(piece.pieceId(), piece.owner(), false),
+                        new Move.Post(
+                                Account.PAYABLE,
+                                Tags.piece(piece.pieceId()),
+                                piece.owner().negated()));
     }
 
     /** A cost of selling, not of the goods: docs/handbook/posting-rules-selling.md says why. */

@@ -1,5 +1,6 @@
 package patinary.spending;
 
+import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -66,6 +67,14 @@ class MoneyBook {
     @Transactional(readOnly = true)
     public <D extends Document> D find(Class<D> type, UUID id) {
         return books.find(type, id).orElseThrow(() -> new NotFound(type.getSimpleName() + " " + id));
+    }
+
+    /** The words under which other income was recorded, the most used first. */
+    @Transactional(readOnly = true)
+    public List<String> incomeCategories() {
+        return jdbc.sql("select category from other_income group by category order by count(*) desc, category")
+                .query(String.class)
+                .list();
     }
 
     /** How many receipts name a trip; while there are any it cannot be removed. */

@@ -7,6 +7,7 @@ import jakarta.persistence.Table;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.ledger.Account;
 import patinary.ledger.Document;
 import patinary.ledger.DocumentKind;
@@ -20,6 +21,9 @@ import patinary.money.Amount;
 @DiscriminatorValue("OTHER_INCOME")
 public class OtherIncome extends Document {
 
+    /** The category of fees that are kept of other income. */
+    static final String INCOME = "income";
+
     private String category = "";
 
     private String payer = "";
@@ -28,6 +32,10 @@ public class OtherIncome extends Document {
 
     @Column(name = "amount_minor")
     private Amount amount = Amount.ZERO;
+
+    /** Null for income from before this was asked. */
+    @Column(name = "fee_minor")
+    private @Nullable Amount fee = Amount.ZERO;
 
     protected OtherIncome() {}
 
@@ -38,6 +46,12 @@ public class OtherIncome extends Document {
         this.payer = payer;
         this.placeId = placeId;
         this.amount = amount;
+    }
+
+    /** Income of which the payer kept a part: the amount is what it came to before. */
+    public OtherIncome keeping(Amount kept) {
+        fee = kept;
+        return this;
     }
 
     /** Replaces everything but the id. */
@@ -52,8 +66,14 @@ public class OtherIncome extends Document {
     @Override
     public List<Move> moves() {
         return List.of(
-                new Move.Post(Account.MONEY, Tags.place(placeId), amount),
+                new Move.Post(Account.MONEY, Tags.place(placeId), amount.minus(fee())),
+                new Move.Post(Account.FEES, Tags.category(INCOME), fee()),
                 new Move.Post(Account.OTHER_INCOME, Tags.category(category), amount.negated()));
+    }
+
+    /** What the payer kept. */
+    public Amount fee() {
+        return fee == null ? Amount.ZERO : fee;
     }
 
     public String category() {

@@ -7,4 +7,6 @@ class OtherIncomeForm extends MoneyForm {
     public String payer = "";
     public String placeId = "";
     public String amount = "";
+    /** Empty: nothing was kept. */
+    public String fee = "";
 }

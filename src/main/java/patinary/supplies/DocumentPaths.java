@@ -16,6 +16,7 @@ final class DocumentPaths {
             case COUNT -> "/supplies/counts/" + id;
             case TAKING -> "/supplies/takings/" + id;
             case SALE -> "/sales/" + id;
+            case SUPPLY_GIFT -> "/arrangements/received";
             default -> null;
         };
     }

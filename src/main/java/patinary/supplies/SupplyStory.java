@@ -73,7 +73,7 @@ class SupplyStory {
                         left join receipt r on r.id = d.id
                         left join source s on s.id = r.source_id
                         where p.supply_id = ? and p.account in ('BENCH', 'SHELF') and p.quantity > 0
-                          and d.kind in ('RECEIPT', 'OPENING', 'BENCH_ENTRY')
+                          and d.kind in ('RECEIPT', 'OPENING', 'BENCH_ENTRY', 'SUPPLY_GIFT')
                         order by p.doc_date desc, d.kind_rank desc, cast(d.id as varchar(36)) desc, p.line
                         """).param(supply).query(LotIn.class).list();
     }

@@ -21,8 +21,8 @@ import patinary.web.CsvFile;
 class YearFiles {
 
     /** The names of the files, in the order of the folder. */
-    static final List<String> NAMES =
-            List.of("income", "purchases-and-cost", "expenses", "stock", "taken-for-own-use", "journal");
+    static final List<String> NAMES = List.of(
+            "income", "purchases-and-cost", "expenses", "stock", "taken-for-own-use", "received-free", "journal");
 
     private final YearRows rows;
     private final YearBooks books;
@@ -44,6 +44,7 @@ class YearFiles {
             case "expenses" -> lines(year, "EXPENSE", 1);
             case "stock" -> stock(year);
             case "taken-for-own-use" -> taken(year);
+            case "received-free" -> received(year);
             case "journal" -> journal(year);
             default -> throw new IllegalArgumentException("No file of the year is named " + name);
         };
@@ -215,6 +216,24 @@ class YearFiles {
                     row.estimated(),
                     row.quantity(),
                     Amount.of(row.amountMinor()),
+                    row.note());
+        }
+        return file;
+    }
+
+    /** What came free, with what it would have cost; of that, only what was for work done is income. */
+    private CsvFile received(int year) {
+        CsvFile file = new CsvFile(
+                shop.currency(), "date", "document", "from", "supply", "value", "for_work_done", "income", "note");
+        for (YearBooks.Received row : books.received(year)) {
+            file.row(
+                    row.docDate(),
+                    row.giftId(),
+                    row.giver(),
+                    row.supply(),
+                    Amount.of(row.valueMinor()),
+                    row.forWork(),
+                    Amount.of(row.incomeMinor()),
                     row.note());
         }
         return file;

@@ -104,6 +104,7 @@ final class Bundling {
                 part.content(),
                 usd(part.share()),
                 toTheShelf,
-                !toTheShelf);
+                !toTheShelf,
+                "");
     }
 }

@@ -61,11 +61,11 @@ final class Cancelling {
                         "",
                         ""));
         shop.rows.add("sale_line", id, 1, "As offered on the quay", 1, usd(5200), usd(0), "", "", "", "", "");
-        shop.rows.add("sale_undelivered", id, 1, piece, 1);
+        shop.rows.add("sale_undelivered", id, 1, piece, 1, "");
         shop.rows.add("sale_payment", id, 1, "PLACE", place, usd(6450));
         UUID back = shop.draws.id();
         shop.day = shop.day.plusDays(1);
         shop.rows.add("refund", shop.document(back, why, id, "PLACE", place, usd(1250), usd(0), usd(feeBack), place));
-        shop.rows.add("refund_line", back, 1, piece, "", "", usd(5200), false, false);
+        shop.rows.add("refund_line", back, 1, piece, "", "", usd(5200), false, false, "");
     }
 }

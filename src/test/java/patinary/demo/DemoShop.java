@@ -81,6 +81,7 @@ public final class DemoShop {
         new Bundling(shop).write();
         new Cancelling(shop).write();
         new Mail(shop).write();
+        new Agreeing(shop).write();
     }
 
     private void letGo(String reason, String note) {

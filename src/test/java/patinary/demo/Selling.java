@@ -73,7 +73,7 @@ final class Selling {
         long tax = sale(id, channel, offer.price, discount, shipping);
         shop.rows.add("sale_line", id, 1, offer.title, 1, usd(offer.price), usd(0), "", "", "", "", "");
         for (State.Piece piece : offer.pieces) {
-            shop.rows.add("sale_piece", id, 1, piece.id, offer.pieces.size() == 1 ? 1 : piece.value / 100);
+            shop.rows.add("sale_piece", id, 1, piece.id, offer.pieces.size() == 1 ? 1 : piece.value / 100, "");
             shop.move(piece, "SOLD");
         }
         offering.over(offer, channel);
@@ -238,7 +238,7 @@ final class Selling {
                         usd(tax),
                         usd(feeBack),
                         feeBack == 0 ? "" : shop.id(place)));
-        shop.rows.add("refund_line", id, 1, sale.offer.pieces.get(0).id, "", "", usd(amount), back, false);
+        shop.rows.add("refund_line", id, 1, sale.offer.pieces.get(0).id, "", "", usd(amount), back, false, "");
         shop.taxDue -= tax;
         shop.pay(place, feeBack - (byCredit ? 0 : amount + tax));
         given += byCredit ? amount + tax : 0;

@@ -82,7 +82,7 @@ final class Spending {
     private void income(String category, String payer, long cents) {
         shop.rows.add(
                 "other_income",
-                shop.document(shop.draws.id(), "", category, payer, shop.id(Catalogue.BANK), usd(cents)));
+                shop.document(shop.draws.id(), "", category, payer, shop.id(Catalogue.BANK), usd(cents), ""));
         shop.pay(Catalogue.BANK, cents);
     }
 

@@ -49,7 +49,10 @@ class SecondRoadTest {
         long cameIn = books.number("""
                 select (select sum(landed) from landing where kind in ('PIECES', 'SUPPLY', 'SHELF'))
                      + (select sum(cents(cost)) from opening_piece) + (select sum(cents(cost)) from opening_supply)
-                     - (select sum(cents(amount)) from supplier_return)""");
+                     - (select sum(cents(amount)) from supplier_return)
+                     + (select coalesce(sum(cents(owner)), 0) from sale_piece)
+                     - (select coalesce(sum(cents(owner)), 0) from refund_line)
+                     + (select coalesce(sum(cents("value")), 0) from supply_gift where for_work = 'yes')""");
         long went = books.number("""
                 select sum(amount) from entry
                 where account in ('COST_OF_PIECES', 'COST_OF_RETAIL', 'WRITE_OFFS', 'OWN_USE', 'FOUND_AT_COUNT')

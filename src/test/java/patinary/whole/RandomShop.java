@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -162,6 +163,7 @@ public final class RandomShop {
         }
         documents.add(sale(id(), day(25, 60), List.of(pieces.get(2))));
         cancelled(pieces.get(2), pieces.get(4));
+        consigned(pieces.get(5));
         LettingGo.Reason reason = LettingGo.Reason.values()[random.nextInt(LettingGo.Reason.values().length)];
         documents.add(new LettingGo(id(), day(25, 70), "", pieces.get(3), reason));
         documents.add(new TillCount(id(), day(0, 40), "", things.cash(), money(20_000)));
@@ -180,6 +182,19 @@ public final class RandomShop {
         documents.add(new Sale(order, sale(order, day, wanted).content().withoutDelivering(List.of(never))));
         documents.add(refund(
                 order, day.plusDays(random.nextInt(5)), new RefundLine(1, never, null, null, money(9000), false)));
+    }
+
+    /** A piece whose owner gets a part; perhaps it comes back. */
+    private void consigned(UUID piece) {
+        UUID first = id();
+        LocalDate day = day(25, 40);
+        Sale sale = sale(first, day, List.of(piece));
+        Map<UUID, Amount> shares = Map.of(piece, money(4000));
+        documents.add(new Sale(first, sale.content().owingOwners(shares)));
+        if (random.nextBoolean()) {
+            RefundLine back = new RefundLine(1, piece, null, null, money(2000), true).noLongerOwing(shares.get(piece));
+            documents.add(refund(first, day.plusDays(1), back));
+        }
     }
 
     /** Bundles, and one of the supplies by itself; then parts of them are sent back, to the shelf or to be thrown away. */

@@ -23,6 +23,7 @@ from (
     union all select id, cast(date as date), 9, 'money_move' from money_move
     union all select id, cast(date as date), 9, 'letting_go' from letting_go
     union all select id, cast(date as date), 10, 'till_count' from till_count
+    union all select id, cast(date as date), 11, 'supply_gift' from supply_gift
 );
 alter table doc alter column id set not null;
 alter table doc add primary key (id);

@@ -19,6 +19,12 @@ select d.ord, s.part, s.amount, null from shared s join doc d on d.id = substrin
 insert into piece_cost
 select d.ord, o.piece_id, cents(o.cost), null from opening_piece o join doc d on d.id = o.opening_id;
 
+-- What the owner of a piece gets reaches it when it is sold, and leaves it where it comes back.
+insert into piece_cost
+select d.ord, p.piece_id, cents(p.owner), null from sale_piece p join doc d on d.id = p.sale_id where p.owner <> '';
+insert into piece_cost
+select d.ord, l.piece_id, -cents(l.owner), null from refund_line l join doc d on d.id = l.refund_id where l.owner <> '';
+
 -- Lots, as they come to bench and shelf.
 create table lot (
     ord bigint not null,
@@ -40,6 +46,11 @@ from landing l
 join receipt_line r on r.receipt_id = l.receipt_id and cast(r.line as int) = l.line
 join doc d on d.id = l.receipt_id
 where l.kind in ('SUPPLY', 'SHELF');
+
+insert into lot
+select d.ord, 1, g.supply_id, 'BENCH', cast(g.quantity as numeric(30, 14)),
+       case g.for_work when 'yes' then cents(g."value") else 0 end
+from supply_gift g join doc d on d.id = g.id;
 
 -- What takes supplies away: uses, returns, takings, retail sold, what sales were packed in.
 create table drain (

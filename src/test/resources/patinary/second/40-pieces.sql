@@ -47,7 +47,7 @@ union all
 select d.ord, l.piece_id, 'PIECES', null
 from refund_line l join doc d on d.id = l.refund_id where l.comes_back = 'yes' and l.piece_id is not null
 union all
-select d.ord, g.piece_id, case g.reason when 'BROKEN' then 'WRITE_OFFS' else 'OWN_USE' end, null
+select d.ord, g.piece_id, case when g.reason in ('BROKEN', 'TO_OWNER') then 'WRITE_OFFS' else 'OWN_USE' end, null
 from letting_go g join doc d on d.id = g.id
 union all
 select d.ord, r.piece_id, 'WRITE_OFFS', 'returned'

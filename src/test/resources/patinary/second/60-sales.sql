@@ -67,6 +67,20 @@ select r.id, case r.way when 'PLACE' then 'MONEY' when 'OWED' then 'RECEIVABLE' 
        -(cents(r.shipping) + cents(r.tax) + coalesce((select sum(cents(l.amount)) from refund_line l where l.refund_id = r.id), 0))
 from refund r;
 
+-- What owners get for pieces that were not hers: a cost of what was sold and owed to them; no longer where the piece came back.
+-- It reached the piece before it left, so it left with it.
+create table owner_share as
+select sale_id as doc, piece_id as piece, cents(owner) as amount from sale_piece where owner <> ''
+union all
+select refund_id, piece_id, -cents(owner) from refund_line where owner <> '';
+insert into entry (doc, account, piece, amount) select doc, 'PAYABLE', piece, -amount from owner_share;
+insert into entry (doc, account, piece, amount)
+select o.doc, w.account, o.piece, w.sign * o.amount
+from owner_share o
+join doc d on d.id = o.doc
+cross join (values ('sale', 'PIECES', -1), ('sale', 'COST_OF_PIECES', 1), ('refund', 'COST_OF_PIECES', -1), ('refund', 'PIECES', 1)) w (kind, account, sign)
+where d.kind = w.kind;
+
 -- Payments, postage, payouts.
 insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, cents(amount) from payment;
 insert into entry (doc, account, amount)

@@ -2,7 +2,11 @@
 insert into entry (doc, account, category, amount) select id, 'EXPENSE', category, cents(amount) from expense;
 insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, -cents(amount) from expense;
 insert into entry (doc, account, category, amount) select id, 'OTHER_INCOME', category, -cents(amount) from other_income;
-insert into entry (doc, account, place, amount) select id, 'MONEY', place_id, cents(amount) from other_income;
+insert into entry (doc, account, place, amount)
+select id, 'MONEY', place_id, cents(amount) - coalesce(cents(fee), 0) from other_income;
+insert into entry (doc, account, category, amount) select id, 'FEES', 'income', cents(fee) from other_income where fee <> '';
+insert into entry (doc, account, category, amount)
+select id, 'OTHER_INCOME', 'in kind', -cents("value") from supply_gift where for_work = 'yes';
 insert into entry (doc, account, amount) select id, 'SALES_TAX_DUE', cents(amount) + coalesce(cents(allowance), 0) from sales_tax_paid;
 insert into entry (doc, account, category, amount)
 select id, 'OTHER_INCOME', 'sales tax allowance', -cents(allowance) from sales_tax_paid where cents(allowance) > 0;
