@@ -53,8 +53,10 @@ from owed_to_shop o
 join document d on d.id = o.sale_id
 left join sale sa on sa.id = o.sale_id
 union all
-select 'owed-by', case when r.id is null then '/opening' else '/receipts/' || cast(r.id as varchar(36)) end,
-       '', coalesce(s.name, ''), d.doc_date, o.amount_minor, null, null
+select 'owed-by', case when d.kind = 'SALE' then '/arrangements' when r.id is null then '/opening'
+                       else '/receipts/' || cast(r.id as varchar(36)) end,
+       '', coalesce(s.name, (select min(po.owner) from sale_piece sp join piece_owner po on po.piece_id = sp.piece_id
+                             where sp.sale_id = d.id), ''), d.doc_date, o.amount_minor, null, null
 from owed_by_shop o
 join document d on d.id = o.receipt_id
 left join receipt r on r.id = o.receipt_id

@@ -53,6 +53,7 @@ where not exists (select 1 from piece_owner po where po.piece_id = p.id)
 union all
 select 'material', p.id, trim(p.material)
 from piece p
+where not exists (select 1 from piece_owner po where po.piece_id = p.id)
 union all
 select distinct 'line', bup.piece_id, sl.name
 from bench_use_piece bup

@@ -23,4 +23,4 @@ from (select op.piece_id, opr.price_minor,
       from offer_piece op
       join document d on d.id = op.offer_id
       join offer_price opr on opr.offer_id = op.offer_id) o
-where o.place = 1;
+where o.place = 1 and not exists (select 1 from piece_owner po where po.piece_id = o.piece_id);

@@ -28,8 +28,10 @@ class BillDesk {
     record Paid(UUID id, @Nullable UUID receipt, LocalDate date, Amount amount) {}
 
     private static final String OWED = """
-            select o.receipt_id, o.amount_minor, d.doc_date, s.name,
-                   case when r.id is null then true else false end as from_opening
+            select o.receipt_id, o.amount_minor, d.doc_date,
+                   coalesce(s.name, (select min(po.owner) from sale_piece sp join piece_owner po on po.piece_id = sp.piece_id
+                                     where sp.sale_id = d.id)) as name,
+                   case when d.kind = 'OPENING' then true else false end as from_opening
             from owed_by_shop o
             join document d on d.id = o.receipt_id
             left join receipt r on r.id = o.receipt_id

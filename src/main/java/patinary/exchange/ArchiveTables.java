@@ -16,6 +16,7 @@ final class ArchiveTables {
                     DocumentTables.ALL,
                     HandlingTables.ROWS,
                     SellingTables.ALL,
+                    ArrangementTables.ALL,
                     SendingTables.ALL,
                     BringingTables.ALL,
                     PhoneTables.ALL,

@@ -35,6 +35,7 @@ class MoneyReport {
             select piece_id, doc_date, cast(sum(amount_minor) as bigint) as amount_minor
             from posting
             where account = 'PIECES' and piece_id is not null and doc_date <= :last
+              and not exists (select 1 from piece_owner po where po.piece_id = posting.piece_id)
             group by piece_id, doc_date""";
 
     private static final int MONTHS = 3;

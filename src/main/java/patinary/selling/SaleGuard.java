@@ -14,7 +14,8 @@ class SaleGuard {
             from document d
             join (select id, sale_id from refund
                   union all select id, sale_id from payment
-                  union all select id, sale_id from postage) f on f.id = d.id
+                  union all select id, sale_id from postage
+                  union all select id, receipt_id from bill_paid) f on f.id = d.id
             where f.sale_id = :id""";
 
     private final JdbcClient jdbc;
@@ -23,7 +24,7 @@ class SaleGuard {
         this.jdbc = jdbc;
     }
 
-    /** How many refunds, payments and postages belong to a sale. */
+    /** How many refunds, payments, postages, and payments to owners of its pieces belong to a sale. */
     long followers(UUID sale) {
         return jdbc.sql("select count(*) " + FOLLOWERS)
                 .param("id", sale)

@@ -25,7 +25,7 @@ class SalePage {
             boolean undelivered,
             SaleFigures figures) {}
 
-    /** A refund, payment or postage that belongs to the sale. */
+    /** A refund, payment or postage that belongs to the sale, or what was paid to the owner of a piece of it. */
     record Follower(String kind, UUID id, LocalDate docDate, long amountMinor, String note) {}
 
     /**
@@ -123,7 +123,9 @@ class SalePage {
                               union all
                               select y.id, y.sale_id, 'PAYMENT', y.amount_minor from payment y
                               union all
-                              select g.id, g.sale_id, 'POSTAGE', g.carriage_minor + g.packing_minor from postage g) f on f.id = d.id
+                              select g.id, g.sale_id, 'POSTAGE', g.carriage_minor + g.packing_minor from postage g
+                              union all
+                              select b.id, b.receipt_id, 'BILL_PAID', b.amount_minor from bill_paid b) f on f.id = d.id
                         where f.sale_id = :id
                         order by d.doc_date, d.kind_rank, d.id""").param("id", sale).query(Follower.class).list();
     }
@@ -139,7 +141,8 @@ class SalePage {
                         where t.document_id = :id or t.document_id in (
                             select id from refund where sale_id = :id
                             union all select id from payment where sale_id = :id
-                            union all select id from postage where sale_id = :id)
+                            union all select id from postage where sale_id = :id
+                            union all select id from bill_paid where receipt_id = :id)
                         order by t.doc_date, d.kind_rank, d.id, t.line""").param("id", sale).query(PostingRow.class).list();
     }
 

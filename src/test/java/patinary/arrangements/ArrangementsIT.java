@@ -130,6 +130,10 @@ class ArrangementsIT {
                 .andExpect(redirectedUrl("/bills"));
         assertThat(balances()).isEqualTo(Map.of("SALES", -3400L, "MONEY", 1360L, "COST_OF_PIECES", 2040L));
 
+        // What was paid to the owner rests on the sale.
+        perform(post("/sales/" + sale + "/remove")).andExpect(redirectedUrl("/sales/" + sale));
+        read("/sales/" + sale).andExpect(content().string(containsString("Paid to the owner")));
+
         perform(post("/sales/" + sale + "/refund")
                         .param("id", UUID.randomUUID().toString())
                         .param("date", "2025-03-14")

@@ -113,7 +113,8 @@ final class Mail {
                         "carrier compensation",
                         "",
                         shop.id(Catalogue.BANK),
-                        usd(2400)));
+                        usd(2400),
+                        ""));
         shop.pay(Catalogue.BANK, 2400);
         shop.day = State.LAST;
         loss(broken, "DAMAGED", noticed, "The corner of the box was crushed", usd(2900), "5512", income);
