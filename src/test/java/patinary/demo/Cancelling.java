@@ -30,7 +30,7 @@ final class Cancelling {
                 .orElseThrow();
         String piece = pieces(sale).get(0).get(PIECE);
         shop.day = LocalDate.parse(sale.get(DATE)).plusDays(1);
-        order(piece, "R. Madeup", "QUAY-0117", 200, "Was sold the day before, and two buyers had it");
+        order(piece, "R. Madeup", "QUAY-0117", 638, "Was sold the day before, and two buyers had it");
         shop.day = last;
     }
 
@@ -40,7 +40,7 @@ final class Cancelling {
                 .toList();
     }
 
-    /** 52.00 and 12.50 for shipping on the marketplace, which keeps 9.5 % and 0.25, 6.38, and returns a part of it. */
+    /** 52.00 and 12.50 for shipping on the marketplace, which keeps 9.5 % and 0.25, 6.38, and returns it: its balance was paid out before. */
     private void order(String piece, String buyer, String number, long feeBack, String why) {
         UUID id = shop.draws.id();
         UUID place = shop.id(Catalogue.QUAY);

@@ -33,8 +33,6 @@ class SoldTwicePagesIT {
                 visit.open("/sales/new?piece=P0001&price=40&order=MK-1&buyer=Kit%20Invented&date=2025-03-10&channel="
                         + goods.market);
         page.click("main button.main");
-        visit.open("/stall?piece=" + goods.tray);
-        page.fill("#codes", "P0001");
         visit.open("/sales/new?piece=P0001&price=42&buyer=Lou%20Fictive&date=2025-03-11&channel=" + goods.stall);
         visit.look("sold-twice");
         page.check("#twiceKeep-1");
