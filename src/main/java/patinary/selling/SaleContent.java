@@ -170,6 +170,7 @@ public record SaleContent(
     public SaleContent owingOwners(Map<UUID, Amount> shares) {
         UnaryOperator<SalePiece> share = piece -> piece.owing(shares.get(piece.pieceId()));
         return with(
+                taxPlaceId,
                 pieces.stream().map(share).toList(),
                 payments,
                 wraps,

@@ -95,7 +95,8 @@ final class Agreeing {
                         false,
                         usd(0),
                         "",
-                        shop.day));
+                        shop.day,
+                        ""));
         shop.rows.add("sale_line", id, 1, "Blue vase", 1, usd(3400), usd(0), "", "", "", "", "");
         shop.rows.add("sale_piece", id, 1, piece, 1, usd(2040));
         shop.rows.add("sale_payment", id, 1, "PLACE", cash, usd(3400));
