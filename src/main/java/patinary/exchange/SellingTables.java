@@ -10,6 +10,25 @@ import patinary.ledger.DocumentKind;
 /** The files of offers, sales, other money in and out, and the seals of years. */
 final class SellingTables {
 
+    /** Every document that can touch a money place. */
+    private static final String[] MOVES_MONEY = {
+        "opening",
+        "receipt",
+        "supplier_return",
+        "sale",
+        "refund",
+        "payment",
+        "payout",
+        "postage",
+        "expense",
+        "other_income",
+        "sales_tax_paid",
+        "owner_money",
+        "money_move",
+        "bill_paid",
+        "till_count"
+    };
+
     static final List<ArchiveTable> ALL = List.of(
             document("offer", DocumentKind.OFFER)
                     .text("title", 200)
@@ -152,6 +171,12 @@ final class SellingTables {
                     .zeroOrMore()
                     .rule(Rule.different("from_place_id", "to_place_id"))
                     .done(),
+            table("payout_cover")
+                    .key("payout_id")
+                    .ref("payout_id", "payout")
+                    .column("said_on", Type.DATE)
+                    .amount("total")
+                    .done(),
             document("postage", DocumentKind.POSTAGE)
                     .ref("sale_id", "sale")
                     .optional()
@@ -210,6 +235,33 @@ final class SellingTables {
                     .ref("place_id", "money_place")
                     .amount("counted")
                     .zeroOrMore()
+                    .done(),
+            table("payout_part")
+                    .key("payout_id", "document_id")
+                    .key("document_id", "place_id")
+                    .ref("payout_id", "payout")
+                    .within("payout_cover", "payout_id")
+                    .ref("document_id", MOVES_MONEY)
+                    .ref("place_id", "money_place")
+                    .amount("amount")
+                    .done(),
+            table("gross_reported")
+                    .key("id")
+                    .key("place_id", "covers_from", "covers_to")
+                    .id("id")
+                    .ref("place_id", "money_place")
+                    .column("covers_from", Type.DATE)
+                    .column("covers_to", Type.DATE)
+                    .rule(Rule.notBefore("covers_to", "covers_from"))
+                    .amount("amount")
+                    .zeroOrMore()
+                    .column("with_passed_tax", Type.YES_NO)
+                    .text("note", 2000)
+                    .done(),
+            table("gross_other_side")
+                    .key("gross_id", "document_id")
+                    .ref("gross_id", "gross_reported")
+                    .ref("document_id", "sale", "payment")
                     .done());
 
     private SellingTables() {}

@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.covering.CoverBook;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.money.Amount;
@@ -21,6 +22,7 @@ import patinary.shop.CurrentShop;
 import patinary.shop.MoneyPlace;
 import patinary.web.Answers;
 import patinary.web.Notice;
+import patinary.web.Page;
 import patinary.web.Window;
 
 /** What channels paid out of their balances, less what they kept of it. */
@@ -31,6 +33,7 @@ class PayoutController {
     private final SellingDocuments documents;
     private final MoneyLists lists;
     private final MoneyChoices money;
+    private final CoverBook covers;
     private final SellingDays days;
     private final CurrentShop shop;
     private final Refusal refusal;
@@ -39,12 +42,14 @@ class PayoutController {
             SellingDocuments documents,
             MoneyLists lists,
             MoneyChoices money,
+            CoverBook covers,
             SellingDays days,
             CurrentShop shop,
             Refusal refusal) {
         this.documents = documents;
         this.lists = lists;
         this.money = money;
+        this.covers = covers;
         this.days = days;
         this.shop = shop;
         this.refusal = refusal;
@@ -52,7 +57,12 @@ class PayoutController {
 
     @GetMapping
     String list(@RequestParam(required = false) @Nullable Integer page, Model model) {
-        model.addAttribute("rows", lists.payouts(Window.of(page)));
+        Page<MoneyLists.PayoutRow> rows = lists.payouts(Window.of(page));
+        model.addAttribute("rows", rows);
+        model.addAttribute(
+                "standing",
+                covers.standing(
+                        rows.rows().stream().map(MoneyLists.PayoutRow::id).toList()));
         model.addAttribute("balances", lists.channelBalances());
         return "selling/payouts";
     }
@@ -93,7 +103,7 @@ class PayoutController {
             return page(form, model);
         }
         Notice.next(redirect, "selling.payout.saved");
-        return "redirect:/payouts";
+        return "redirect:/payouts/" + form.id;
     }
 
     @PostMapping("/{payout}/remove")

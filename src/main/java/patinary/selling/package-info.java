@@ -1,7 +1,18 @@
 /** Channels, offers, sales, payments, refunds, postage and payouts. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"money", "measure", "ledger", "shop", "web", "salestax", "pieces", "supplies", "phone"})
+        allowedDependencies = {
+            "money",
+            "measure",
+            "ledger",
+            "shop",
+            "web",
+            "salestax",
+            "covering",
+            "pieces",
+            "supplies",
+            "phone"
+        })
 package patinary.selling;
 
 import org.jspecify.annotations.NullMarked;

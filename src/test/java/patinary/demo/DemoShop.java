@@ -73,6 +73,7 @@ public final class DemoShop {
             evening.getOrDefault(shop.day, () -> {}).run();
         }
         offering.finish();
+        new Covering(shop).cover();
         new Looks(shop).plan();
         new MarketDays(shop).write();
         new Handling(shop).write();
@@ -82,6 +83,7 @@ public final class DemoShop {
         new Cancelling(shop).write();
         new Mail(shop).write();
         new Agreeing(shop).write();
+        new Covering(shop).report();
     }
 
     private void letGo(String reason, String note) {
