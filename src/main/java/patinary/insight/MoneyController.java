@@ -51,6 +51,7 @@ class MoneyController {
         model.addAttribute("table", answer.table());
         model.addAttribute("bands", answer.bands());
         model.addAttribute("lines", answer.lines());
+        model.addAttribute("row", row);
         model.addAttribute("shown", shown);
         model.addAttribute("steps", MoneyPictures.fall(shown.parts()));
         model.addAttribute("months", MoneyPictures.months(shown.sales(), period.first(), period.last()));
@@ -83,6 +84,29 @@ class MoneyController {
                 "days_tied_up");
         report.answer(known, period.first(), period.last()).table().rows().forEach(row -> write(file, row));
         return file.download("money-by-" + known.word() + ".csv");
+    }
+
+    /** The pictures of the opened row as one file: its steps from price to profit, its months, the age of its stock. */
+    @GetMapping("/moves/money/opened.csv")
+    ResponseEntity<byte[]> opened(
+            @RequestParam(defaultValue = "style") String by,
+            @RequestParam(defaultValue = "") String from,
+            @RequestParam(defaultValue = "") String to,
+            @RequestParam(required = false) @Nullable Integer row) {
+        Period period = Period.asked(from, to, shop.today());
+        MoneyRow shown =
+                shown(report.answer(known(by), period.first(), period.last()).table(), row);
+        CsvFile file = new CsvFile(shop.currency(), "part", "name", "pieces", "amount", "profit");
+        MoneyPictures.fall(shown.parts()).forEach(step -> file.row("step", step.key(), null, step.amount(), null));
+        MoneyPictures.months(shown.sales(), period.first(), period.last())
+                .forEach(month -> file.row(
+                        "net_sales_of_month", month.month().toString(), month.pieces(), month.net(), month.profit()));
+        if (shown.stock() != null) {
+            MoneyPictures.ages(shown.stock())
+                    .forEach(age -> file.row(
+                            "tied_up_by_days_since_found", "from " + age.from(), age.pieces(), age.tied(), null));
+        }
+        return file.download("money-opened.csv");
     }
 
     /** The profit of what was sold, shared over the supply lines on it. */

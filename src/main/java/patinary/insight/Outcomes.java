@@ -5,11 +5,13 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.money.Amount;
 import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
@@ -75,6 +77,36 @@ class Outcomes {
         }
     }
 
+    private static final String PIECES = """
+            select kind_id, kind, style_id, style, clock_from, sold_on, net_minor, supplies_minor, minutes, bought_minor, worked
+            from piece_outcome""";
+
+    private record PieceRow(
+            @Nullable UUID kindId,
+            String kind,
+            @Nullable UUID styleId,
+            String style,
+            @Nullable LocalDate clockFrom,
+            @Nullable LocalDate soldOn,
+            @Nullable Long netMinor,
+            long suppliesMinor,
+            BigDecimal minutes,
+            long boughtMinor,
+            boolean worked) {
+
+        PayTrial.Past past() {
+            return new PayTrial.Past(
+                    new PayRow.Group(kindId, kind, styleId, style),
+                    clockFrom,
+                    soldOn,
+                    netMinor == null ? null : Amount.of(netMinor),
+                    Amount.of(suppliesMinor),
+                    minutes,
+                    Amount.of(boughtMinor),
+                    worked);
+        }
+    }
+
     private final JdbcClient jdbc;
     private final CurrentShop shop;
     private final CurrentAims aims;
@@ -90,6 +122,14 @@ class Outcomes {
         Aims now = aims.get();
         Map<PayRow.Group, Pool> cells = cells(shop.today(), now.horizonDays());
         return cells.isEmpty() ? List.of() : WhatToPay.rows(cells, now, shop.hourlyRate());
+    }
+
+    /** The advice tried on her own past, where that is long enough. */
+    Optional<PayTrial> trial() {
+        List<PayTrial.Past> pieces = jdbc.sql(PIECES).query(PieceRow.class).stream()
+                .map(PieceRow::past)
+                .toList();
+        return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
     }
 
     Map<PayRow.Group, Pool> cells(LocalDate today, int horizonDays) {

@@ -26,7 +26,11 @@ record SpeedTable(List<Speed> rows, Speed whole) {
 
     static final int FEWEST = 5;
 
-    private static final double SELDOM = 0.05;
+    /**
+     * Less than one of twenty, as the chance by chi-square is somewhat too small where a group is small beside the rest: with this
+     * bound made-up shops of like groups hold the promise (docs/handbook/how-good-the-figures-are.md).
+     */
+    private static final double SELDOM = 0.03;
 
     /** @param groups the names of the groups that a round belongs to */
     static SpeedTable of(List<Round> rounds, Function<Round, ? extends Collection<String>> groups) {

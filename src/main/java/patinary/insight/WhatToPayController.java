@@ -39,6 +39,7 @@ class WhatToPayController {
         model.addAttribute("aims", aims.get());
         model.addAttribute("rate", shop.hourlyRate());
         model.addAttribute("fewest", WhatToPay.FEW);
+        model.addAttribute("trial", outcomes.trial().orElse(null));
         if (!rows.isEmpty()) {
             int chosen = number(row).filter(at -> at < rows.size()).orElse(0);
             model.addAttribute("chosen", chosen);

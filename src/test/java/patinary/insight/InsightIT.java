@@ -192,6 +192,9 @@ class InsightIT {
                     .andExpect(content().string(containsString("$34.80")))
                     .andExpect(content().string(containsString("Cedar box")))
                     .andExpect(content().string(not(containsString("??"))));
+            mvc.perform(get("/moves/money/opened.csv" + asked).with(owner()))
+                    .andExpect(content().string(containsString("step,profit,,34.80,")))
+                    .andExpect(content().string(containsString("net_sales_of_month,2025-03,1,51.00,34.80")));
             mvc.perform(get("/moves/money.csv" + asked).with(owner()))
                     .andExpect(content().string(containsString("51.00,16.20,34.80,68.2,214.8")));
         }
@@ -218,6 +221,19 @@ class InsightIT {
                 .andExpect(content().string(containsString("Too early to speak of months")))
                 .andExpect(content().string(not(containsString("??"))));
         mvc.perform(get("/moves/seasons.csv").with(owner())).andExpect(content().string(containsString("ratio_drawn")));
+    }
+
+    /** The month's profit by the books is that of its one sale, 51.00 less 16.20; no minutes were noted. */
+    @Test
+    void whatAnHourEarnedIsAPageAndAFile() throws Exception {
+        shopWithTwoPieces(LocalDate.of(2025, 3, 12));
+        String asked = "?from=2025-03-05&to=2025-03-20";
+        mvc.perform(get("/moves/hours" + asked).with(owner()))
+                .andExpect(content().string(containsString("$34.80")))
+                .andExpect(content().string(containsString("March 2025")))
+                .andExpect(content().string(not(containsString("??"))));
+        mvc.perform(get("/moves/hours.csv" + asked).with(owner()))
+                .andExpect(content().string(containsString("2025-03,34.80,0,,34.80,1,1,34.80,0,")));
     }
 
     /** 26.20 on 11 days and 10.00 on 20 days of 31; 34.80 and 16.20 for a year on the mean of them. */

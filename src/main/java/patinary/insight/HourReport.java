@@ -1,0 +1,69 @@
+package patinary.insight;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.HashMap;
+import java.util.Map;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.money.Amount;
+import patinary.shop.CurrentAims;
+import patinary.shop.CurrentShop;
+
+/** Reads what her hours earned; by whole months. */
+@Repository
+@Transactional(readOnly = true)
+class HourReport {
+
+    /** The same parts of the year's rows of which the page of the year makes its profit. */
+    private static final String PROFITS = """
+            select doc_date, cast(-sum(amount_minor) as bigint) as profit_minor
+            from year_row
+            where doc_date between :first and :last and part in ('INCOME', 'EXPENSE', 'COST')
+            group by doc_date""";
+
+    private static final String MINUTES = """
+            select d.doc_date, sum(be.minutes) as minutes
+            from bench_entry be
+            join document d on d.id = be.id
+            where d.doc_date between :first and :last
+            group by d.doc_date""";
+
+    private final JdbcClient jdbc;
+    private final MoneyReport money;
+    private final CurrentAims aims;
+    private final CurrentShop shop;
+
+    HourReport(JdbcClient jdbc, MoneyReport money, CurrentAims aims, CurrentShop shop) {
+        this.jdbc = jdbc;
+        this.money = money;
+        this.aims = aims;
+        this.shop = shop;
+    }
+
+    /** @param asked brought to whole months */
+    HourTable table(Period asked) {
+        Period period = new Period(
+                asked.first().withDayOfMonth(1), YearMonth.from(asked.last()).atEndOfMonth());
+        Map<YearMonth, Amount> profits = new HashMap<>();
+        jdbc.sql(PROFITS)
+                .param("first", period.first())
+                .param("last", period.last())
+                .query(row -> {
+                    profits.merge(
+                            YearMonth.from(row.getObject(1, LocalDate.class)), Amount.of(row.getLong(2)), Amount::plus);
+                });
+        Map<YearMonth, BigDecimal> minutes = new HashMap<>();
+        jdbc.sql(MINUTES)
+                .param("first", period.first())
+                .param("last", period.last())
+                .query(row -> {
+                    minutes.merge(
+                            YearMonth.from(row.getObject(1, LocalDate.class)), row.getBigDecimal(2), BigDecimal::add);
+                });
+        HourTable.Facts facts = new HourTable.Facts(profits, minutes, money.facts(period.first(), period.last()));
+        return HourTable.of(facts, period, aims.get(), shop.hourlyRate());
+    }
+}
