@@ -18,6 +18,7 @@ final class ArchiveTables {
                     SellingTables.ALL,
                     ArrangementTables.ALL,
                     SendingTables.ALL,
+                    ListingTables.ALL,
                     BringingTables.ALL,
                     PhoneTables.ALL,
                     PhotoTables.ALL)

@@ -75,6 +75,7 @@ public final class DemoShop {
         offering.finish();
         new Covering(shop).cover();
         new Looks(shop).plan();
+        new Texts(shop).write();
         new MarketDays(shop).write();
         new Handling(shop).write();
         new BroughtFile(shop).write();

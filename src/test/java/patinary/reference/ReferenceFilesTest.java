@@ -41,6 +41,7 @@ class ReferenceFilesTest {
     @CsvSource({
         "units.csv, code",
         "cautions.csv, id",
+        "care-lines.csv, id from",
         "expense-categories.csv, key",
         "mileage-rates.csv, jurisdiction from",
         "tax-lines.csv, table year_from meaning",
@@ -73,6 +74,27 @@ class ReferenceFilesTest {
             assertThat(row.get("text")).as(row.get("id")).isNotBlank();
             assertThat(row.get("source")).as(row.get("id")).isNotBlank();
             assertThat(row.get("status")).as(row.get("id")).isNotBlank();
+        }
+    }
+
+    @Test
+    void careLinesAreWholeAndNameCautionsThatThereAre() throws IOException {
+        List<String> cautions = Table.read("cautions.csv").keys("id");
+        for (CSVRecord row : Table.read("care-lines.csv").rows()) {
+            assertThat(row.get("id")).matches("CARE-[0-9]+");
+            assertThat(row.get("always")).isIn("yes", "no");
+            assertThat(row.get("always").equals("yes"))
+                    .as("%s is called up by something, or always said", row.get("id"))
+                    .isEqualTo(row.get("cautions").isEmpty()
+                            && row.get("trigger_words").isEmpty());
+            assertThat(row.get("text")).as(row.get("id")).isNotBlank().doesNotContain("{");
+            assertThat(row.get("source")).as(row.get("id")).isNotBlank();
+            assertThat(row.get("status")).as(row.get("id")).isNotBlank();
+            if (!row.get("cautions").isEmpty()) {
+                assertThat(cautions)
+                        .as(row.get("id"))
+                        .contains(row.get("cautions").split(";"));
+            }
         }
     }
 
