@@ -30,6 +30,11 @@ final class ListingTables {
                     .name("care_id", 20)
                     .text("words", 400)
                     .column("left_out", Type.YES_NO)
+                    .rule(new Rule(
+                            "words",
+                            "needed",
+                            row -> Boolean.TRUE.equals(row.get("left_out"))
+                                    || !String.valueOf(row.get("words")).isBlank()))
                     .done(),
             table("supply_care")
                     .key("id")

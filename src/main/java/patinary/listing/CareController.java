@@ -45,17 +45,7 @@ class CareController {
 
     @GetMapping
     String show(Model model) {
-        Map<String, Care.Word> hers = care.words();
-        CareForm form = new CareForm();
-        for (CareLine brought : care.brought()) {
-            CareForm.Line line = new CareForm.Line();
-            Care.Word word = hers.get(brought.id());
-            line.id = brought.id();
-            line.words = word == null ? "" : word.words();
-            line.leftOut = word != null && word.leftOut();
-            form.lines.add(line);
-        }
-        return page(form, model);
+        return page(asKept(new CareForm()), model);
     }
 
     @PostMapping
@@ -96,13 +86,7 @@ class CareController {
         }
         if (errors.hasErrors()) {
             response.setStatus(422);
-            String typedOf = form.of;
-            String typedWords = form.words;
-            String page = show(model);
-            CareForm shown = (CareForm) model.getAttribute("form");
-            shown.of = typedOf;
-            shown.words = typedWords;
-            return page;
+            return page(asKept(form), model);
         }
         Notice.next(redirect, "listing.care.added");
         return "redirect:/listing/care";
@@ -113,6 +97,21 @@ class CareController {
         care.remove(id);
         Notice.next(redirect, "listing.care.removed");
         return "redirect:/listing/care";
+    }
+
+    /** Her words for the program's lines as they are kept; the form of a line of her own leaves them alone. */
+    private CareForm asKept(CareForm form) {
+        Map<String, Care.Word> hers = care.words();
+        form.lines.clear();
+        for (CareLine brought : care.brought()) {
+            CareForm.Line line = new CareForm.Line();
+            Care.Word word = hers.get(brought.id());
+            line.id = brought.id();
+            line.words = word == null ? "" : word.words();
+            line.leftOut = word != null && word.leftOut();
+            form.lines.add(line);
+        }
+        return form;
     }
 
     private List<Choice> things() {

@@ -155,7 +155,6 @@ class ListingIT {
                             .file(new MockMultipartFile("file", "a.jpg", "image/jpeg", picture(shade)))
                             .param("id", UUID.randomUUID().toString())
                             .param("of", tray.toString())
-                            .param("subject", "piece")
                             .param("stage", "AFTER")
                             .with(owner()))
                     .andExpect(status().is3xxRedirection());
