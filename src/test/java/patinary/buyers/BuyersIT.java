@@ -213,7 +213,10 @@ class BuyersIT {
         mvc.perform(post("/buyers/" + of).with(owner()).param("sure", "true")).andExpect(status().is3xxRedirection());
     }
 
-    /** Every column of every table in which a text stands, whatever its case; files that wait are read as written. */
+    /**
+     * Every column of every table in which a text stands, whatever its case. A file that waits is in parts, and the name may stand
+     * in two of them: there a few of its letters do.
+     */
     private TreeSet<String> placesOf(String text) {
         TreeSet<String> found = new TreeSet<>();
         jdbc.sql("""
@@ -231,7 +234,7 @@ class BuyersIT {
                 .list()) {
             if (new String(part, Charset.forName("windows-1252"))
                     .toLowerCase(Locale.ROOT)
-                    .contains(text.substring(0, 4))) {
+                    .contains(text.substring(2, 5))) {
                 found.add("sales_draft_part.content");
             }
         }
