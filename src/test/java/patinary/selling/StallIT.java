@@ -124,6 +124,7 @@ class StallIT {
                 .andExpect(status().isUnprocessableContent())
                 .andExpect(content().string(containsString("P0001 was already sold on 10 Mar 2025 for $45.00")))
                 .andExpect(content().string(containsString("/sales/" + first)))
+                .andExpect(content().string(containsString("/sales/new?piece=P0001&amp;price=40&amp;channel=")))
                 .andExpect(content().string(containsString("value=\"40\"")));
         assertThat(goods.count("sale")).isEqualTo(1);
         assertThat(goods.money(goods.cash)).isEqualTo(4500);
