@@ -58,7 +58,10 @@ class RowsPage {
         List<OpenRow> open = new ArrayList<>();
         for (Sheet.Row row : shown) {
             List<Likeness.Like> likely = likeness.most(draft.mapping().cell(row, Meaning.TITLE), LIKELY);
-            form.rows.add(line(row, draft.mapping(), planner, likely, used, alike));
+            List<Likeness.Like> several =
+                    likeness.most(draft.mapping().cell(row, Meaning.TITLE), LIKELY + quantity(row, draft.mapping()));
+            form.rows.add(several(row, draft.mapping(), planner, several, used)
+                    .orElseGet(() -> line(row, draft.mapping(), planner, likely, used, alike)));
             open.add(view(row, draft.mapping(), planner, likely));
         }
         model.addAttribute("form", form);
@@ -129,6 +132,35 @@ class RowsPage {
                         .toList());
         model.addAttribute("pieces", planner.goods().free());
         return "bringing/rows";
+    }
+
+    /** A row of two or more of a kind: as many like pieces as it sold, where there are so many. */
+    private static Optional<RowsForm.Line> several(
+            Sheet.Row row, Mapping mapping, Planner planner, List<Likeness.Like> likely, Set<String> used) {
+        int quantity = quantity(row, mapping);
+        if (quantity < 2 || planner.choice(row).isPresent()) {
+            return Optional.empty();
+        }
+        List<String> codes = likely.stream()
+                .filter(like -> like.likeness() >= CLEAR)
+                .map(like -> like.piece().code())
+                .filter(code -> !used.contains(code))
+                .limit(quantity)
+                .toList();
+        if (codes.size() < quantity) {
+            return Optional.empty();
+        }
+        used.addAll(codes);
+        RowsForm.Line line = new RowsForm.Line();
+        line.row = String.valueOf(row.number());
+        line.codes = String.join(" ", codes);
+        return Optional.of(line);
+    }
+
+    /** How many a row sold, as far as that is plain to see; the plan reads it with all care. */
+    private static int quantity(Sheet.Row row, Mapping mapping) {
+        String typed = mapping.cell(row, Meaning.QUANTITY).strip();
+        return typed.matches("[1-9][0-9]?") ? Integer.parseInt(typed) : 1;
     }
 
     private static RowsForm.Line line(

@@ -19,6 +19,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.test.web.servlet.MockMvc;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
+import patinary.pieces.NewPieces;
 import patinary.testing.CleanShop;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
@@ -102,6 +103,20 @@ class BringingIT {
         // Only the sale of this file goes.
         hand.undo(longer);
         assertThat(shop.count("sale")).isEqualTo(3);
+    }
+
+    @Test
+    void proposesAsManyLikePiecesAsARowSold() throws Exception {
+        NewPieces pieces = program.getBean(NewPieces.class);
+        for (int i = 0; i < 3; i++) {
+            pieces.create("Painted bauble", null, null);
+        }
+        byte[] several =
+                (HEAD + "A-300,2025-05-01,Painted bauble,,2,30.00,,30.00,ann\n").getBytes(StandardCharsets.UTF_8);
+        UUID draft = hand.draft(several);
+        hand.map(draft, shop.market, Map.of());
+        hand.page("/sales/bring/" + draft + "/rows")
+                .andExpect(content().string(containsString("value=\"P0005 P0006\"")));
     }
 
     @Test
