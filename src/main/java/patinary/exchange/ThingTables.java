@@ -119,6 +119,23 @@ final class ThingTables {
                     .zeroOrMore()
                     .column("shipping_taxed", Type.YES_NO)
                     .done(),
+            table("discount_code")
+                    .key("id")
+                    .key("code")
+                    .id("id")
+                    .name("code", 40)
+                    .column("percent", Type.PERCENT)
+                    .optional()
+                    .amount("amount")
+                    .zeroOrMore()
+                    .optional()
+                    .column("valid_from", Type.DATE)
+                    .column("valid_to", Type.DATE)
+                    .optional()
+                    .text("note", 500)
+                    .rule(Rule.exactlyOne("percent", "amount"))
+                    .rule(Rule.notBefore("valid_to", "valid_from"))
+                    .done(),
             named("tax_place", 120).done(),
             table("tax_place_rate")
                     .key("tax_place_id", "valid_from")

@@ -4,6 +4,7 @@ import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
 import jakarta.persistence.DiscriminatorValue;
 import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.OrderBy;
@@ -40,6 +41,9 @@ public class Sale extends Document {
 
     private boolean taxPassed;
     private @Nullable UUID taxPlaceId;
+
+    @Embedded
+    private SaleExtras extras = SaleExtras.NONE;
 
     @Column(name = "fee_minor")
     private Amount fee = Amount.ZERO;
@@ -117,6 +121,7 @@ public class Sale extends Document {
                 List.copyOf(pieces),
                 List.copyOf(payments),
                 List.copyOf(wraps),
+                extras,
                 List.copyOf(undelivered));
     }
 
@@ -129,6 +134,7 @@ public class Sale extends Document {
         tax = content.tax();
         taxPassed = content.taxPassed();
         taxPlaceId = content.taxPlaceId();
+        extras = content.extras();
         fee = content.fee();
         feePlaceId = content.feePlaceId();
         postedOn = content.postedOn();

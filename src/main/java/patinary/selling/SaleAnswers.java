@@ -30,6 +30,7 @@ class SaleAnswers {
     private final MoneyChoices money;
     private final BuyerMoney buyers;
     private final SaleTax taxes;
+    private final SaleDiscount discounts;
     private final SellingDays days;
     private final OwnerShares owners;
     private final CurrentShop shop;
@@ -41,6 +42,7 @@ class SaleAnswers {
             MoneyChoices money,
             BuyerMoney buyers,
             SaleTax taxes,
+            SaleDiscount discounts,
             SellingDays days,
             OwnerShares owners,
             CurrentShop shop) {
@@ -50,6 +52,7 @@ class SaleAnswers {
         this.money = money;
         this.buyers = buyers;
         this.taxes = taxes;
+        this.discounts = discounts;
         this.days = days;
         this.owners = owners;
         this.shop = shop;
@@ -67,10 +70,14 @@ class SaleAnswers {
         Optional<ChannelFacts> channel = channel(form, answers);
         SaleLineAnswers.Read read = lines.read(form, answers, before);
         Amount nets = read.lines().stream().map(SaleLine::net).collect(Amount.sum());
-        Amount discount = amount(answers, "discount", form.discount);
-        if (discount.compareTo(nets) > 0) {
-            answers.wrong("discount", "selling.error.discount");
-        }
+        SaleDiscount.Read taken = discounts.read(
+                form,
+                answers,
+                date,
+                nets,
+                before == null ? null : before.extras().discountCode());
+        Amount discount = taken.amount();
+        Amount tip = amount(answers, "tip", form.tip);
         Amount shipping = amount(answers, "shipping", form.shipping);
         boolean passed = SaleTax.isPassed(form, channel);
         Optional<UUID> taxPlace = taxes.place(form, channel, answers);
@@ -86,9 +93,10 @@ class SaleAnswers {
         if (answers.anyWrong() || channel.isEmpty()) {
             return Optional.empty();
         }
+        // A fee on all that the buyer pays is also taken of the tip.
         Amount fee = typedFee.orElseGet(
-                () -> ruledFee(channel.get(), date, new Charged(nets.minus(discount), shipping, tax)));
-        SaleContent unpaid = owners.on(new SaleContent(
+                () -> ruledFee(channel.get(), date, new Charged(nets.minus(discount), shipping, tax.plus(tip))));
+        SaleContent bare = owners.on(new SaleContent(
                 date,
                 note,
                 channel.get().id(),
@@ -105,6 +113,7 @@ class SaleAnswers {
                 read.pieces(),
                 List.of(),
                 packed));
+        SaleContent unpaid = bare.with(new SaleExtras(taken.code(), tip.isZero() ? null : tip));
         SaleContent sale = unpaid.paidBy(tenders(form, answers, unpaid.sums().due(), channel.get(), id))
                 .withoutDelivering(undelivered(before))
                 .taxedIn(taxPlace.orElse(null));

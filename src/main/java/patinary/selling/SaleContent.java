@@ -35,6 +35,7 @@ import patinary.money.Amount;
  * @param pieces the pieces of the lines
  * @param payments how it was paid; adds up to {@link SaleSums#due()}
  * @param wraps the supplies it was packed in
+ * @param extras the discount code and the tip
  * @param undelivered pieces that the buyer ordered and never got; they never left the stock for this sale
  */
 public record SaleContent(
@@ -55,9 +56,10 @@ public record SaleContent(
         List<SalePiece> pieces,
         List<Tender> payments,
         List<Wrap> wraps,
+        SaleExtras extras,
         List<SalePiece> undelivered) {
 
-    /** A sale of which everything was delivered, and of which is not said where it is taxed. */
+    /** A sale of which everything was delivered, without a code or a tip, and of which is not said where it is taxed. */
     public SaleContent(
             LocalDate date,
             String note,
@@ -93,6 +95,7 @@ public record SaleContent(
                 pieces,
                 payments,
                 wraps,
+                SaleExtras.NONE,
                 List.of());
     }
 
@@ -122,17 +125,22 @@ public record SaleContent(
 
     /** The same sale, paid in these ways. */
     SaleContent paidBy(List<Tender> tenders) {
-        return with(taxPlaceId, pieces, tenders, wraps, undelivered);
+        return with(taxPlaceId, pieces, tenders, wraps, extras, undelivered);
     }
 
     /** The same sale, packed in these supplies. */
     public SaleContent packedIn(List<Wrap> supplies) {
-        return with(taxPlaceId, pieces, payments, supplies, undelivered);
+        return with(taxPlaceId, pieces, payments, supplies, extras, undelivered);
     }
 
     /** The same sale, taxed in this place. */
     public SaleContent taxedIn(@Nullable UUID place) {
-        return with(place, pieces, payments, wraps, undelivered);
+        return with(place, pieces, payments, wraps, extras, undelivered);
+    }
+
+    /** The same sale with this code and tip. */
+    public SaleContent with(SaleExtras other) {
+        return with(taxPlaceId, pieces, payments, wraps, other, undelivered);
     }
 
     /** All pieces that were ordered, whether or not they were delivered. */
@@ -151,7 +159,7 @@ public record SaleContent(
         pieces.stream().filter(piece -> kept.contains(piece.pieceId())).forEach(gone::add);
         List<SalePiece> rest =
                 pieces.stream().filter(piece -> !kept.contains(piece.pieceId())).toList();
-        return with(taxPlaceId, rest, payments, wraps, gone);
+        return with(taxPlaceId, rest, payments, wraps, extras, gone);
     }
 
     /** The same sale with what is owed to the owners of its pieces, each by its terms and the price after discounts. */
@@ -174,6 +182,7 @@ public record SaleContent(
                 pieces.stream().map(share).toList(),
                 payments,
                 wraps,
+                extras,
                 undelivered.stream().map(share).toList());
     }
 
@@ -195,7 +204,7 @@ public record SaleContent(
 
     /** The same order with all that was ordered delivered after all. */
     SaleContent deliveringAll() {
-        return with(taxPlaceId, ordered(), payments, wraps, List.of());
+        return with(taxPlaceId, ordered(), payments, wraps, extras, List.of());
     }
 
     private SaleContent with(
@@ -203,6 +212,7 @@ public record SaleContent(
             List<SalePiece> delivered,
             List<Tender> tenders,
             List<Wrap> supplies,
+            SaleExtras beside,
             List<SalePiece> kept) {
         return new SaleContent(
                 date,
@@ -222,6 +232,7 @@ public record SaleContent(
                 delivered,
                 tenders,
                 supplies,
+                beside,
                 kept);
     }
 }

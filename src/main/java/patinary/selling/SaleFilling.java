@@ -70,6 +70,8 @@ class SaleFilling {
         form.order = content.orderReference();
         form.note = content.note();
         form.discount = typed(content.discount());
+        form.discountCode = content.extras().discountCode();
+        form.tip = typed(content.extras().tipOrNone());
         form.shipping = typed(content.shipping());
         UUID place = content.taxPlaceId();
         form.taxPlace = place == null ? SaleTax.NONE : place.toString();

@@ -54,6 +54,9 @@ class SaleForm {
     public String taxBy = "";
     /** Empty: the channel's usual one; NONE, or the place's id. */
     public String taxPlace = "";
+
+    public String discountCode = "";
+    public String tip = "";
     /** Empty: by the channel's rule. */
     public String fee = "";
     /** Empty: the channel's own place. */

@@ -40,6 +40,7 @@ class SaleList {
 
     private static final String SALES = """
             from (select s.id as sale_id, d.doc_date, s.channel_id, c.name as channel, s.buyer, s.order_reference, s.posted_on,
+                         s.discount_code,
                          cast(sum(a.net_minor) as bigint) as net_minor,
                          cast(sum(a.profit_minor) as bigint) as profit_minor,
                          cast(sum(a.owed_minor) as bigint) as owed_minor,
@@ -60,7 +61,7 @@ class SaleList {
                   join sale s on s.id = a.sale_id
                   join document d on d.id = s.id
                   join channel c on c.id = s.channel_id
-                  group by s.id, d.doc_date, s.channel_id, c.name, s.buyer, s.order_reference, s.posted_on) r""";
+                  group by s.id, d.doc_date, s.channel_id, c.name, s.buyer, s.order_reference, s.posted_on, s.discount_code) r""";
 
     private final JdbcClient jdbc;
 
@@ -111,6 +112,7 @@ class SaleList {
         Where where = new Where();
         where.words("""
                 (lower(r.buyer) like :words escape '!' or lower(r.order_reference) like :words escape '!'
+                 or lower(r.discount_code) like :words escape '!'
                  or exists (select 1 from sale_line sl
                             where sl.sale_id = r.sale_id and lower(coalesce(sl.bundle_title, '') || ' ' || sl.title) like :words escape '!')
                  or exists (select 1 from (select sale_id, piece_id from sale_piece

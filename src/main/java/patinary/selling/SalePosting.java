@@ -19,6 +19,9 @@ final class SalePosting {
     /** The category of db/reference/expense-categories.csv that packing material bought as an expense has too. */
     static final String PACKAGING = "packaging";
 
+    /** What tax tables map as receipts of the shop, though it is the price of no thing. */
+    static final String TIP = "tip";
+
     private SalePosting() {}
 
     static List<Move> moves(SaleContent sale) {
@@ -29,6 +32,10 @@ final class SalePosting {
         if (!sale.taxPassed()) {
             moves.add(new Move.Post(Account.SALES_TAX_DUE, Tags.NONE, sale.tax().negated()));
         }
+        moves.add(new Move.Post(
+                Account.OTHER_INCOME,
+                Tags.category(TIP),
+                sale.extras().tipOrNone().negated()));
         moves.add(new Move.Post(
                 Account.MONEY, Tags.place(sale.feePlaceId()), sale.fee().negated()));
         sale.payments().stream().map(Tender::paidIn).forEach(moves::add);

@@ -47,7 +47,8 @@ public final class SaleSums {
         }
         Amount price = parts.stream().map(Part::price).collect(Amount.sum());
         Amount tax = sale.taxPassed() ? Amount.ZERO : sale.tax();
-        return new SaleSums(parts, price.plus(sale.shipping()).plus(tax));
+        return new SaleSums(
+                parts, price.plus(sale.shipping()).plus(tax).plus(sale.extras().tipOrNone()));
     }
 
     public List<Part> parts() {
@@ -59,7 +60,7 @@ public final class SaleSums {
         return parts.stream().map(Part::price).collect(Amount.sum());
     }
 
-    /** What the buyer owes the shop: price, shipping, and tax unless the channel collects it. */
+    /** What the buyer owes the shop: price, shipping, tip, and tax unless the channel collects it. */
     public Amount due() {
         return due;
     }

@@ -11,7 +11,8 @@
             "covering",
             "pieces",
             "supplies",
-            "phone"
+            "phone",
+            "discounts"
         })
 package patinary.selling;
 

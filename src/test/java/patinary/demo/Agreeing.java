@@ -96,6 +96,8 @@ final class Agreeing {
                         usd(0),
                         "",
                         shop.day,
+                        "",
+                        "",
                         ""));
         shop.rows.add("sale_line", id, 1, "Blue vase", 1, usd(3400), usd(0), "", "", "", "", "");
         shop.rows.add("sale_piece", id, 1, piece, 1, usd(2040));

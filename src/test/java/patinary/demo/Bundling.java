@@ -69,6 +69,8 @@ final class Bundling {
                         usd(281),
                         web,
                         day.plusDays(1),
+                        "",
+                        "",
                         ""));
         for (int i = 0; i < PARTS.size(); i++) {
             Part part = PARTS.get(i);

@@ -59,6 +59,8 @@ final class Cancelling {
                         usd(638),
                         place,
                         "",
+                        "",
+                        "",
                         ""));
         shop.rows.add("sale_line", id, 1, "As offered on the quay", 1, usd(5200), usd(0), "", "", "", "", "");
         shop.rows.add("sale_undelivered", id, 1, piece, 1, "");

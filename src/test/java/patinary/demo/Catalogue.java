@@ -26,6 +26,11 @@ final class Catalogue {
     /** Where all of the shop's own sales are taxed; draws no chance. */
     static final UUID COUNTY = UUID.nameUUIDFromBytes("Fallow County".getBytes(StandardCharsets.UTF_8));
 
+    /** A code on the card that goes into the bag. */
+    static final String THANKS = "THANKYOU";
+
+    private static final UUID CODE = UUID.fromString("7d0f2c1e-4d55-4b8e-9a39-0c6d5a8a1b10");
+
     static final List<String> STYLES = List.of(
             "Marsh green and gilt", "Chalk and rope", "Midnight folk", "Washed linen", "Rust and rose", "Plain waxed");
 
@@ -150,6 +155,7 @@ final class Catalogue {
     }
 
     private void taxPlace() {
+        shop.rows.add("discount_code", CODE, THANKS, "10", "", LocalDate.of(2025, 1, 1), "", "On the card in the bag");
         shop.rows.add("tax_place", COUNTY, "Fallow County (invented)");
         shop.rows.add("tax_place_rate", COUNTY, State.FIRST, "6", true);
         shop.rows.add("tax_place_rate", COUNTY, LocalDate.of(2026, 7, 1), "6.25", true);

@@ -78,8 +78,8 @@ final class Offering {
         besideThoseLikeIt(offer);
         Object[] cells = shop.document(id, "", offer.title, "", "");
         atTheEnd.add(() -> {
-            cells[cells.length - 2] = offer.group == null ? "" : offer.group;
-            cells[cells.length - 1] = offer.ended == null ? "" : offer.ended;
+            cells[cells.length - 1] = offer.group == null ? "" : offer.group;
+            cells[cells.length - 2] = offer.ended == null ? "" : offer.ended;
             shop.rows.add("offer", cells);
         });
         pieces.forEach(piece -> {

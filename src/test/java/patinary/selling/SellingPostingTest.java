@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import patinary.ledger.Account;
 import patinary.ledger.Move;
 import patinary.ledger.StockPlace;
+import patinary.ledger.Tender;
 import patinary.ledger.Way;
 import patinary.money.Amount;
 
@@ -40,6 +41,18 @@ class SellingPostingTest {
                         entry(Account.SALES_TAX_DUE, -400L),
                         entry(Account.FEES, 590L),
                         entry(Account.MONEY, 6000L - 590));
+    }
+
+    @Test
+    void aTipIsDueAndIncomeOfItsOwn() {
+        SaleContent unpaid = WorkedSale.sale(true).with(new SaleExtras("", Amount.of(200)));
+        SaleContent tipped = unpaid.paidBy(
+                List.of(new Tender(1, Way.PLACE, WorkedSale.PLACE, unpaid.sums().due())));
+        assertThat(tipped.sums().due()).isEqualTo(Amount.of(5800));
+        assertThat(tipped.sums().parts())
+                .as("it is shared over nothing")
+                .isEqualTo(WorkedSale.sale(true).sums().parts());
+        assertThat(posts(SalePosting.moves(tipped))).containsEntry(Account.OTHER_INCOME, -200L);
     }
 
     @Test

@@ -44,6 +44,8 @@ select sale_id, case what when 'price' then 'SALES' when 'shipping' then 'SHIPPI
        case what when 'fee' then 'sale' end, piece, supply, case what when 'fee' then amount else -amount end
 from sold_thing;
 
+insert into entry (doc, account, category, amount)
+select id, 'OTHER_INCOME', 'tip', -cents(tip) from sale where tip <> '';
 insert into entry (doc, account, amount)
 select id, 'SALES_TAX_DUE', -cents(tax) from sale where tax_passed = 'no';
 insert into entry (doc, account, place, amount)
