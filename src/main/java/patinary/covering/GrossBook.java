@@ -186,7 +186,19 @@ class GrossBook {
                 received.paidHereMinor(),
                 received.othersMinor(),
                 received.laterMinor(),
+                income(of),
                 otherSide(of));
+    }
+
+    private long income(GrossReported of) {
+        return jdbc.sql("""
+                        select coalesce(-sum(p.amount_minor), 0)
+                        from posting p
+                        join other_income i on i.id = p.document_id
+                        where p.account = 'OTHER_INCOME' and i.place_id = ? and p.doc_date between ? and ?""")
+                .params(of.placeId(), of.coversFrom(), of.coversTo())
+                .query(Long.class)
+                .single();
     }
 
     private long payoutFees(GrossReported of) {

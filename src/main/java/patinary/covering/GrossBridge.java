@@ -32,6 +32,7 @@ record GrossBridge(Amount start, List<Step> steps, Amount explained, Amount repo
         add(steps, "elsewhere", facts.paidHereMinor() - facts.due().minor());
         add(steps, "others", facts.othersMinor());
         add(steps, "later", facts.laterMinor());
+        add(steps, "income", facts.incomeMinor());
         if (reported.withPassedTax()) {
             add(steps, "passed", facts.passedMinor());
         }

@@ -17,6 +17,7 @@ import patinary.money.Amount;
  * @param paidHereMinor what buyers paid into the balance with these sales
  * @param othersMinor what buyers paid into it with sales of other channels
  * @param laterMinor what buyers paid into it for sales that were owed, or ahead of one
+ * @param incomeMinor income that is no sale and was paid into it, before what was kept
  * @param otherSide what the report counts on the other side of a turn of the time
  */
 record GrossFacts(
@@ -29,6 +30,7 @@ record GrossFacts(
         long paidHereMinor,
         long othersMinor,
         long laterMinor,
+        long incomeMinor,
         List<Paid> otherSide) {
 
     /** One thing that a buyer paid into the balance. */

@@ -83,7 +83,7 @@ class CoverTest {
         GrossReported reported =
                 new GrossReported(new UUID(8, 8), PLACE, "", day("2026-01-01"), day("2026-12-31"), 4200, false, "", 0);
         GrossFacts.Paid turned = new GrossFacts.Paid(new UUID(2, 1), day("2026-12-31"), "SALE", "", 11236);
-        GrossFacts facts = new GrossFacts(14000, 600, 636, 0, 1500, 420, 11236 + 1000, 1200, 2000, List.of(turned));
+        GrossFacts facts = new GrossFacts(14000, 600, 636, 0, 1500, 420, 11236 + 1000, 1200, 2000, 0, List.of(turned));
         GrossBridge bridge = GrossBridge.of(reported, facts);
         assertThat(bridge.start()).isEqualTo(Amount.of(12080));
         assertThat(bridge.steps())
@@ -95,9 +95,20 @@ class CoverTest {
         assertThat(bridge.explained()).isEqualTo(Amount.of(4200));
         assertThat(bridge.unexplained()).isEqualTo(Amount.ZERO);
         GrossFacts early = new GrossFacts(
-                0, 0, 0, 50, 0, 0, 0, 0, 0, List.of(new GrossFacts.Paid(PLACE, day("2027-01-01"), "SALE", "", 4200)));
+                0,
+                0,
+                0,
+                50,
+                0,
+                0,
+                0,
+                0,
+                0,
+                800,
+                List.of(new GrossFacts.Paid(PLACE, day("2027-01-01"), "SALE", "", 4200)));
         assertThat(GrossBridge.of(reported, early).steps())
-                .containsExactly(new GrossBridge.Step("here", Amount.of(4200)));
+                .containsExactly(
+                        new GrossBridge.Step("income", Amount.of(800)), new GrossBridge.Step("here", Amount.of(4200)));
     }
 
     @Test

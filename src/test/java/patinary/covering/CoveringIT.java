@@ -42,6 +42,7 @@ import patinary.selling.SaleContent;
 import patinary.selling.SaleLine;
 import patinary.shop.MoneyPlace;
 import patinary.shop.MoneyPlaces;
+import patinary.spending.OtherIncome;
 import patinary.testing.Browser;
 import patinary.testing.ShopTest;
 
@@ -116,8 +117,11 @@ class CoveringIT {
                 new InventedYear.Sold(new UUID(9, 9), 0, LocalDate.of(2025, 12, 30), 5000, 0, 0, false, 0, 5000, 0, 0),
                 place(1));
         books.record(across);
+        OtherIncome lesson =
+                new OtherIncome(new UUID(9, 7), LocalDate.of(2025, 6, 1), "", "Lessons", "", place(2), Amount.of(3000));
+        books.record(lesson);
         for (int i = 0; i < year.channels; i++) {
-            GrossReported reported = reported(i, truth(i) + (i == 1 ? 5000 : 0));
+            GrossReported reported = reported(i, truth(i) + (i == 1 ? 5000 : 0) + (i == 2 ? 3000 : 0));
             GrossBridge bridge = gross.bridge(reported);
             assertThat(bridge.unexplained())
                     .as("channel %s: %s", i, bridge.steps())

@@ -73,6 +73,7 @@ class InventedYearTest {
                     paid,
                     0,
                     later,
+                    0,
                     List.of(new GrossFacts.Paid(last.id(), last.day(), "SALE", "", last.paidHere())));
             long gross = paid + later - last.paidHere();
             assertThat(GrossBridge.of(reported(gross, false), facts).unexplained())
