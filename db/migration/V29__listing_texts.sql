@@ -38,6 +38,7 @@ create table supply_care (
     supply_id uuid,
     supply_line_id uuid,
     words varchar(400) not null,
+    version bigint default 0 not null,
     constraint supply_care_pk primary key (id),
     constraint supply_care_supply_fk foreign key (supply_id) references supply (id) on delete cascade,
     constraint supply_care_line_fk foreign key (supply_line_id) references supply_line (id) on delete cascade,
