@@ -16,7 +16,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
+import patinary.ledger.Way;
 import patinary.money.Amount;
+import patinary.shop.CurrentShop;
 import patinary.web.Choice;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -43,6 +45,7 @@ class RefundController {
     private final SalePage sales;
     private final RefundLimits limits;
     private final MoneyChoices money;
+    private final CurrentShop shop;
     private final Refusal refusal;
 
     RefundController(
@@ -53,6 +56,7 @@ class RefundController {
             SalePage sales,
             RefundLimits limits,
             MoneyChoices money,
+            CurrentShop shop,
             Refusal refusal) {
         this.documents = documents;
         this.reader = reader;
@@ -61,13 +65,21 @@ class RefundController {
         this.sales = sales;
         this.limits = limits;
         this.money = money;
+        this.shop = shop;
         this.refusal = refusal;
     }
 
     @GetMapping
-    String blank(@PathVariable UUID id, @RequestParam(defaultValue = "false") boolean cancelled, Model model) {
+    String blank(
+            @PathVariable UUID id,
+            @RequestParam(defaultValue = "false") boolean cancelled,
+            @RequestParam(defaultValue = "false") boolean exchange,
+            Model model) {
         SaleContent sale = sale(id);
         List<SalePage.Part> parts = sales.parts(id);
+        if (exchange) {
+            return page(id, filling.exchanged(id, sale, parts), model);
+        }
         return page(id, cancelled ? filling.cancelled(id, sale, parts) : filling.blank(id, sale, parts), model);
     }
 
@@ -86,8 +98,21 @@ class RefundController {
             response.setStatus(422);
             return page(id, form, model);
         }
+        if (form.exchange && refund.isPresent() && refund.get().way() == Way.STORE_CREDIT) {
+            return other(sale(id), refund.get(), redirect);
+        }
         Notice.next(redirect, "selling.refund.saved");
         return "redirect:/sales/" + id;
+    }
+
+    /** On to the sale of what the buyer takes instead, paid by the credit as far as it goes. */
+    private String other(SaleContent sale, RefundContent refund, RedirectAttributes redirect) {
+        redirect.addAttribute("date", refund.date());
+        redirect.addAttribute("channel", sale.channelId());
+        redirect.addAttribute("buyer", sale.buyer());
+        redirect.addAttribute("credit", shop.currency().plain(refund.total()));
+        Notice.next(redirect, "selling.exchange.next", shop.currency().plain(refund.total()));
+        return "redirect:/sales/new";
     }
 
     private void record(Refund refund, List<UUID> never, BindingResult errors) {

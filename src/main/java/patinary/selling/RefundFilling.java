@@ -63,6 +63,26 @@ class RefundFilling {
         return form;
     }
 
+    /**
+     * A form for something that the buyer brings back to take something else: what it cost becomes credit, and it is in stock
+     * again. Of several things she says which.
+     */
+    RefundForm exchanged(UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
+        RefundForm form = blank(saleId, sale, parts);
+        form.exchange = true;
+        form.way = "STORE_CREDIT";
+        if (parts.size() == 1) {
+            RefundForm.Line line = form.lines.get(0);
+            line.amount = typed(limits.of(saleId, sale, parts).get(0).left());
+            line.comesBack = parts.get(0).supplyId() == null;
+            line.back = parts.get(0).supplyId() == null ? "" : "SHELF";
+            form.tax = sale.taxPassed()
+                    ? ""
+                    : typed(sale.tax().minus(Amount.of(sales.givenBack(saleId).taxMinor())));
+        }
+        return form;
+    }
+
     private String typed(Amount amount) {
         return amount.isPositive() ? shop.currency().plain(amount) : "";
     }

@@ -28,4 +28,7 @@ class RefundForm {
     public String feeBack = "";
     public String way = "PLACE";
     public String place = "";
+
+    /** Whether the buyer takes something else for it at once. */
+    public boolean exchange;
 }

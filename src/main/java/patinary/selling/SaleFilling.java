@@ -48,6 +48,7 @@ class SaleFilling {
         form.tax = known(known, "tax", "");
         form.fee = known(known, "fee", "");
         form.place = known(known, "place", "");
+        form.credit = known(known, "credit", "");
         List<String> prices = known.getOrDefault("price", List.of());
         for (int i = 0; i < Math.min(prices.size(), form.lines.size()); i++) {
             form.lines.get(i).price = prices.get(i);
