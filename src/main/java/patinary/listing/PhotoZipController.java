@@ -41,7 +41,7 @@ class PhotoZipController {
         this.folder = folder;
     }
 
-    @GetMapping("/listing" + Ids.PATH + "/photos")
+    @GetMapping("/listing" + Ids.PATH + "/photos.zip")
     void download(@PathVariable UUID id, HttpServletResponse response) throws IOException {
         OfferFacts offer = offers.find(id).orElseThrow(() -> new NotFound("Offer " + id));
         List<Row> rows = rows(id);

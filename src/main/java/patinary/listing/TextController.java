@@ -103,7 +103,7 @@ class TextController {
     }
 
     /** Title and text as a file, as she edited them or as they are made. */
-    @GetMapping("/text")
+    @GetMapping("/text.txt")
     ResponseEntity<byte[]> file(@PathVariable UUID id, @RequestParam UUID pattern) {
         OfferFacts offer = offer(id);
         Patterns.Kept chosen = patterns.find(pattern).orElseThrow(() -> new NotFound("Pattern " + pattern));

@@ -81,7 +81,7 @@ class ListingIT {
                 .andExpect(content().string(containsString("as you edited it")))
                 .andExpect(content().string(containsString("only in yours")))
                 .andExpect(content().string(containsString("My own words")));
-        mvc.perform(get("/listing/" + offer + "/text")
+        mvc.perform(get("/listing/" + offer + "/text.txt")
                         .param("pattern", pattern.toString())
                         .with(owner()))
                 .andExpect(header().string("Content-Disposition", containsString("offer-P0001.txt")))
@@ -149,7 +149,7 @@ class ListingIT {
 
     @Test
     void itsPhotosComeInOneFileInTheirOrderAndWithNothingButThePicture() throws Exception {
-        mvc.perform(get("/listing/" + offer + "/photos").with(owner())).andExpect(status().isNotFound());
+        mvc.perform(get("/listing/" + offer + "/photos.zip").with(owner())).andExpect(status().isNotFound());
         for (int shade : List.of(0xff0000, 0x00ff00)) {
             mvc.perform(multipart("/photos")
                             .file(new MockMultipartFile("file", "a.jpg", "image/jpeg", picture(shade)))
@@ -159,7 +159,7 @@ class ListingIT {
                             .with(owner()))
                     .andExpect(status().is3xxRedirection());
         }
-        byte[] zip = mvc.perform(get("/listing/" + offer + "/photos").with(owner()))
+        byte[] zip = mvc.perform(get("/listing/" + offer + "/photos.zip").with(owner()))
                 .andExpect(status().isOk())
                 .andReturn()
                 .getResponse()

@@ -169,6 +169,6 @@ class EveryPageIT {
     }
 
     private static boolean isFile(String path) {
-        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|pdf)|.*/download|/photos/.*/full");
+        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|pdf|txt)|.*/download|/photos/.*/full");
     }
 }
