@@ -43,6 +43,7 @@ class RandomHistoryIT {
 
     /** More by hand with {@code -Dpatinary.histories=200}; the pure property draws ten thousand in every build. */
     private static final int HISTORIES = Integer.getInteger("patinary.histories", 80);
+
     private static final String ROWS = """
             select document_id, line, doc_date, account, place_id, category, piece_id, supply_id, origin_id, estimated,
                    amount_minor, cast(quantity as numeric(30, 6)) as quantity
