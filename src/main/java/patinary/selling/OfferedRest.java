@@ -1,5 +1,6 @@
 package patinary.selling;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ record OfferedRest(String codes, String weights, Amount price) {
     static Optional<OfferedRest> of(Offer.Content set, Map<UUID, PieceRef> refs) {
         List<Offer.OfferedPiece> left = set.pieces().stream()
                 .filter(piece -> refs.get(piece.pieceId()).isFree())
+                .sorted(Comparator.comparing(piece -> refs.get(piece.pieceId()).code()))
                 .toList();
         boolean soldAlone = left.size() < set.pieces().size()
                 && set.pieces().stream()
@@ -27,10 +29,8 @@ record OfferedRest(String codes, String weights, Amount price) {
         if (left.isEmpty() || !soldAlone) {
             return Optional.empty();
         }
-        List<Amount> shares = SetSplit.shares(set);
-        Amount price = left.stream()
-                .map(piece -> shares.get(set.pieces().indexOf(piece)))
-                .collect(Amount.sum());
+        Map<UUID, Amount> shares = SetSplit.shares(set);
+        Amount price = left.stream().map(piece -> shares.get(piece.pieceId())).collect(Amount.sum());
         String codes =
                 left.stream().map(piece -> refs.get(piece.pieceId()).code()).collect(Collectors.joining(" "));
         return Optional.of(new OfferedRest(

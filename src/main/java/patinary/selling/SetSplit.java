@@ -3,7 +3,10 @@ package patinary.selling;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import patinary.money.Amount;
 import patinary.money.Shares;
@@ -16,11 +19,18 @@ final class SetSplit {
 
     private SetSplit() {}
 
-    /** What each piece would cost alone if the parts came to the price of the set, in the order of the pieces. */
-    static List<Amount> shares(Offer.Content set) {
-        return Shares.split(
-                set.lastPrice(),
-                set.pieces().stream().map(Offer.OfferedPiece::weight).toList());
+    /** What each piece would cost alone if the parts came to the price of the set; ties go by the pieces' ids, as on a sale. */
+    static Map<UUID, Amount> shares(Offer.Content set) {
+        List<Offer.OfferedPiece> sorted = set.pieces().stream()
+                .sorted(Comparator.comparing(piece -> piece.pieceId().toString()))
+                .toList();
+        List<Amount> amounts = Shares.split(
+                set.lastPrice(), sorted.stream().map(Offer.OfferedPiece::weight).toList());
+        Map<UUID, Amount> shares = new LinkedHashMap<>();
+        for (int i = 0; i < sorted.size(); i++) {
+            shares.put(sorted.get(i).pieceId(), amounts.get(i));
+        }
+        return shares;
     }
 
     /** The set's last day: the day before, so that no piece is on two offers; its first where it begins that day. */

@@ -3,6 +3,7 @@ package patinary.selling;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -53,16 +54,16 @@ class SplitController {
     @GetMapping
     String show(@PathVariable UUID id, Model model) {
         Offer.Content set = content(id);
-        List<Amount> shares = SetSplit.shares(set);
+        Map<UUID, Amount> shares = SetSplit.shares(set);
         SplitForm form = new SplitForm();
         form.version = documents.read(Offer.class, id, Offer::version).orElseThrow();
         form.date = days.today();
-        for (int i = 0; i < shares.size(); i++) {
+        refs(set).values().stream().sorted(Comparator.comparing(PieceRef::code)).forEach(piece -> {
             SplitForm.Part part = new SplitForm.Part();
-            part.piece = set.pieces().get(i).pieceId().toString();
-            part.price = shop.currency().plain(shares.get(i));
+            part.piece = piece.id().toString();
+            part.price = shop.currency().plain(shares.get(piece.id()));
             form.parts.add(part);
-        }
+        });
         return page(id, set, form, model);
     }
 

@@ -51,8 +51,8 @@ class AlikeTest {
     /** 48.00 by 3 to 1 is 36.00 and 12.00; 10.00 by thirds is 3.34, 3.33, 3.33: the largest remainder, ties to the first. */
     @Test
     void thePartsOfASetThatIsTakenApartAddUpToIt() {
-        assertThat(SetSplit.shares(offer(4800, 3, 1))).containsExactly(Amount.of(3600), Amount.of(1200));
-        assertThat(SetSplit.shares(offer(1000, 1, 1, 1)))
+        assertThat(SetSplit.shares(offer(4800, 3, 1)).values()).containsExactly(Amount.of(3600), Amount.of(1200));
+        assertThat(SetSplit.shares(offer(1000, 1, 1, 1)).values())
                 .containsExactly(Amount.of(334), Amount.of(333), Amount.of(333));
     }
 
