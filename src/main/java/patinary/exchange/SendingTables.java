@@ -47,6 +47,8 @@ final class SendingTables {
                     .ref("service_id", "carrier_service")
                     .optional()
                     .text("tracking", 120)
+                    .text("sent_from", 200)
+                    .later()
                     .done(),
             table("mail_loss")
                     .key("id")

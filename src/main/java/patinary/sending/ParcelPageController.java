@@ -33,6 +33,7 @@ import patinary.web.Notice;
 class ParcelPageController {
 
     private static final int DESTINATION = 500;
+    private static final int SENT_FROM = 200;
     private static final int TRACKING = 120;
 
     /** What a service would take, with the id of the document that one tap makes of it. */
@@ -102,6 +103,7 @@ class ParcelPageController {
     }
 
     private Sendings.Facts read(SendingForm form, Answers answers) {
+        String sentFrom = answers.note("sentFrom", form.sentFrom, SENT_FROM);
         String destination = answers.note("destination", form.destination, DESTINATION);
         var grams = Measured.weight(answers, "weight", form.weight);
         String size = Measured.size(answers, "size", form.size);
@@ -110,7 +112,8 @@ class ParcelPageController {
             answers.wrong("service", "sending.error.service");
         }
         String tracking = answers.note("tracking", form.tracking, TRACKING);
-        return new Sendings.Facts(form.pickedUp, destination, grams.orElse(null), size, service.orElse(null), tracking);
+        return new Sendings.Facts(
+                form.pickedUp, sentFrom, destination, grams.orElse(null), size, service.orElse(null), tracking);
     }
 
     /** What was typed; what was not, from the things themselves. */
@@ -120,6 +123,7 @@ class ParcelPageController {
         Unpacked unpacked = sale.unpacked();
         form.version = head.version();
         form.pickedUp = head.pickedUp();
+        form.sentFrom = head.sentFrom();
         form.destination = head.destination();
         var grams = head.weightG() == null ? unpacked.grams() : head.weightG();
         form.weight = grams == null ? "" : QuantityWords.typed(grams, Dimension.MASS);

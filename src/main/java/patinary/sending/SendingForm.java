@@ -4,6 +4,7 @@ package patinary.sending;
 class SendingForm {
     public long version;
     public boolean pickedUp;
+    public String sentFrom = "";
     public String destination = "";
     public String weight = "";
     public String size = "";

@@ -22,7 +22,8 @@ class SendingList {
 
     private static final String HEADS = """
             select s.id as sale_id, d.doc_date as sold_on, c.name as channel, s.buyer, s.order_reference, d.note, s.posted_on,
-                   coalesce(g.picked_up, false) as picked_up, g.packed_on, coalesce(g.destination, '') as destination,
+                   coalesce(g.picked_up, false) as picked_up, g.packed_on, coalesce(g.sent_from, '') as sent_from,
+                   coalesce(g.destination, '') as destination,
                    coalesce(g.size, '') as size, g.weight_g, g.service_id, cs.name as service,
                    coalesce(g.tracking, '') as tracking, coalesce(g.version, 0) as version,
                    (select cast(coalesce(sum(p.carriage_minor), 0) as bigint) from postage p

@@ -23,6 +23,7 @@ class Sendings {
     /** What her form says of a parcel. */
     record Facts(
             boolean pickedUp,
+            String sentFrom,
             String destination,
             @Nullable BigDecimal grams,
             String size,
@@ -48,10 +49,11 @@ class Sendings {
     void keep(UUID sale, long version, Facts facts) {
         begin(sale);
         int changed = jdbc.sql("""
-                        update sending set picked_up = :pickedUp, destination = :destination, weight_g = :grams, size = :size,
-                               service_id = :service, tracking = :tracking, version = version + 1
+                        update sending set picked_up = :pickedUp, sent_from = :sentFrom, destination = :destination,
+                               weight_g = :grams, size = :size, service_id = :service, tracking = :tracking, version = version + 1
                         where sale_id = :sale and version = :version""")
                 .param("pickedUp", facts.pickedUp())
+                .param("sentFrom", facts.sentFrom())
                 .param("destination", facts.destination())
                 .param("grams", facts.grams())
                 .param("size", facts.size())

@@ -24,6 +24,7 @@ record ToSend(Head sale, List<Thing> things, List<String> wraps, Optional<Amount
     /**
      * @param soldOn the day of the sale
      * @param postedOn the day it was sent or handed over; null as long as it was not
+     * @param sentFrom where it is sent from, as she typed it; for the record alone
      * @param destination where it goes, as she typed it
      * @param carriageMinor what sending it cost so far
      */
@@ -37,6 +38,7 @@ record ToSend(Head sale, List<Thing> things, List<String> wraps, Optional<Amount
             @Nullable LocalDate postedOn,
             boolean pickedUp,
             @Nullable LocalDate packedOn,
+            String sentFrom,
             String destination,
             String size,
             @Nullable BigDecimal weightG,

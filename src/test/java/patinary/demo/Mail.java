@@ -84,7 +84,8 @@ final class Mail {
                 size,
                 weight,
                 heavy ? large : small,
-                unsent ? "" : "INVENTED-" + (7300 + number));
+                unsent ? "" : "INVENTED-" + (7300 + number),
+                "");
         if (pieces.containsKey(sale.get(ID))) {
             shop.rows.add(
                     "piece_size",

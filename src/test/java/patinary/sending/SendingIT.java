@@ -107,6 +107,8 @@ class SendingIT {
         assertThat(kept.cost())
                 .hasValueSatisfying(cost -> assertThat(cost.minor()).isEqualTo(820));
         assertThat(kept.isCostOpen()).isTrue();
+        assertThat(kept.sale().sentFrom()).isEqualTo("Invented market town");
+        page("/sending/" + sale).andExpect(content().string(containsString("value=\"Invented market town\"")));
         page("/sending").andExpect(content().string(containsString("8.20")));
 
         UUID document = UUID.randomUUID();
@@ -240,6 +242,7 @@ class SendingIT {
                 .with(owner())
                 .param("version", Long.toString(version))
                 .param("destination", "Invented Lane 4")
+                .param("sentFrom", "Invented market town")
                 .param("weight", weight)
                 .param("size", size)
                 .param("service", carrier.toString())
