@@ -33,7 +33,7 @@ left join sale s on s.id = x.document_id
 left join channel c on c.id = s.channel_id
 left join payment y on y.id = x.document_id;
 
--- What the sales of a channel were, and what was kept and given back of them, on the day of each; by the money place where the
+-- What the sales of a channel were with their tips, and what was kept and given back of them, on the day of each; by the money place where the
 -- channel's money gathers.
 drop view if exists gathered_sale cascade;
 
@@ -46,13 +46,14 @@ select x.document_id, x.doc_date, x.sale_id, c.money_place_id as place_id,
        cast(x.fee_minor as bigint) as fee_minor,
        case when s.tax_passed and x.document_id = s.id then s.tax_minor else 0 end as passed_minor
 from (select po.document_id, po.doc_date, coalesce(po.origin_id, po.document_id) as sale_id,
-             -sum(case when po.account = 'SALES' then po.amount_minor else 0 end) as price_minor,
+             -sum(case when po.account in ('SALES', 'OTHER_INCOME') then po.amount_minor else 0 end) as price_minor,
              -sum(case when po.account = 'SHIPPING_CHARGED' then po.amount_minor else 0 end) as shipping_minor,
              -sum(case when po.account = 'SALES_TAX_DUE' and po.origin_id is null then po.amount_minor else 0 end) as tax_minor,
              sum(case when po.account = 'REFUNDS' then po.amount_minor else 0 end) as refund_minor,
              sum(case when po.account = 'FEES' then po.amount_minor else 0 end) as fee_minor
       from posting po
       where po.account in ('SALES', 'SHIPPING_CHARGED', 'SALES_TAX_DUE', 'REFUNDS', 'FEES')
+         or po.account = 'OTHER_INCOME' and po.category = 'tip'
       group by po.document_id, po.doc_date, coalesce(po.origin_id, po.document_id)) x
 join sale s on s.id = x.sale_id
 join channel c on c.id = s.channel_id;

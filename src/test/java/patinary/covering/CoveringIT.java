@@ -39,6 +39,7 @@ import patinary.selling.Refund;
 import patinary.selling.RefundContent;
 import patinary.selling.Sale;
 import patinary.selling.SaleContent;
+import patinary.selling.SaleExtras;
 import patinary.selling.SaleLine;
 import patinary.shop.MoneyPlace;
 import patinary.shop.MoneyPlaces;
@@ -50,6 +51,9 @@ import patinary.testing.ShopTest;
 @ShopTest
 @ExtendWith(Browser.class)
 class CoveringIT {
+
+    /** Of every price so many cents were a tip: what is reported holds it, whatever it is called here. */
+    private static final long TIP = 25;
 
     private static final UUID CASH = new UUID(6, 1);
     private static final UUID BANK = new UUID(6, 2);
@@ -126,6 +130,11 @@ class CoveringIT {
             assertThat(bridge.unexplained())
                     .as("channel %s: %s", i, bridge.steps())
                     .isEqualTo(Amount.ZERO);
+            assertThat(bridge.steps())
+                    .filteredOn(step -> step.reason().equals("elsewhere"))
+                    .extracting(GrossBridge.Step::amount)
+                    .as("a tip is no money that was paid elsewhere")
+                    .containsExactly(Amount.of(-paidElsewhere(i)));
             GrossBridge off = gross.bridge(reported(i, reported.amountMinor() - 123));
             assertThat(off.unexplained()).isEqualTo(Amount.of(-123));
         }
@@ -289,6 +298,15 @@ class CoveringIT {
                 .param("amount", BigDecimal.valueOf(cents, 2).toPlainString());
     }
 
+    /** What the sales of a channel were not paid into its balance, with the one sale that was paid into another. */
+    private long paidElsewhere(int channel) {
+        return (channel == 0 ? 5000 : 0)
+                + year.sales.stream()
+                        .filter(sold -> sold.channel() == channel && sold.day().getYear() == 2025)
+                        .mapToLong(sold -> sold.elsewhere() + sold.owed())
+                        .sum();
+    }
+
     private static Sale sale(InventedYear.Sold sold) {
         return sale(sold, place(sold.channel()));
     }
@@ -301,23 +319,30 @@ class CoveringIT {
         return new Sale(
                 sold.id(),
                 new SaleContent(
-                        sold.day(),
-                        "",
-                        channel(sold.channel()),
-                        "Ash",
-                        "",
-                        Amount.ZERO,
-                        Amount.of(sold.shipping()),
-                        Amount.of(sold.tax()),
-                        sold.passed(),
-                        Amount.of(sold.fee()),
-                        place(sold.channel()),
-                        null,
-                        List.of(new SaleLine(
-                                1, "Tray", BigDecimal.ONE, Amount.of(sold.price()), Amount.ZERO, null, null)),
-                        List.of(),
-                        paid,
-                        List.of()));
+                                sold.day(),
+                                "",
+                                channel(sold.channel()),
+                                "Ash",
+                                "",
+                                Amount.ZERO,
+                                Amount.of(sold.shipping()),
+                                Amount.of(sold.tax()),
+                                sold.passed(),
+                                Amount.of(sold.fee()),
+                                place(sold.channel()),
+                                null,
+                                List.of(new SaleLine(
+                                        1,
+                                        "Tray",
+                                        BigDecimal.ONE,
+                                        Amount.of(sold.price() - TIP),
+                                        Amount.ZERO,
+                                        null,
+                                        null)),
+                                List.of(),
+                                paid,
+                                List.of())
+                        .with(new SaleExtras("", Amount.of(TIP))));
     }
 
     private static void pay(List<Tender> paid, Way way, @Nullable UUID at, long cents) {
