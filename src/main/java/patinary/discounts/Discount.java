@@ -29,7 +29,7 @@ public record Discount(
     /** What it takes off a price, rounded half up to the minor unit, and never more than the price. */
     public Amount off(Amount price) {
         if (amount != null) {
-            return amount.compareTo(price) > 0 ? price : amount;
+            return amount.min(price);
         }
         return percent == null ? Amount.ZERO : percent.of(price, RoundingMode.HALF_UP);
     }

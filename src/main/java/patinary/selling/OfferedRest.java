@@ -23,9 +23,8 @@ record OfferedRest(String codes, String weights, Amount price) {
                 .filter(piece -> refs.get(piece.pieceId()).isFree())
                 .sorted(Comparator.comparing(piece -> refs.get(piece.pieceId()).code()))
                 .toList();
-        boolean soldAlone = left.size() < set.pieces().size()
-                && set.pieces().stream()
-                        .anyMatch(piece -> refs.get(piece.pieceId()).state().equals("SOLD"));
+        boolean soldAlone = set.pieces().stream()
+                .anyMatch(piece -> refs.get(piece.pieceId()).state().equals("SOLD"));
         if (left.isEmpty() || !soldAlone) {
             return Optional.empty();
         }
