@@ -1,0 +1,45 @@
+package patinary.handbook;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** A part of a page, as the template draws it. Nothing of it is markup: whatever stands in a page is shown as text. */
+sealed interface Block {
+
+    /** The word by which the template chooses how to draw it. */
+    default String kind() {
+        return getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    }
+
+    /** @param level from 1 */
+    record Heading(int level, String id, List<Run> runs) implements Block {}
+
+    record Paragraph(List<Run> runs) implements Block {}
+
+    /** Formulas and what is typed word for word. */
+    record Formula(String text) implements Block {}
+
+    record Listing(boolean numbered, List<List<Block>> items) implements Block {}
+
+    /** What is set apart. */
+    record Quote(List<Block> blocks) implements Block {}
+
+    /**
+     * A table.
+     *
+     * @param about what it stands under, with its number on the page: the name of the box that it scrolls in
+     * @param heads empty where no column has a heading
+     */
+    record Grid(String about, List<List<Run>> heads, List<Row> rows) implements Block {
+
+        /** The heading of a column, as a phone shows it before each cell. */
+        public @Nullable String label(int column) {
+            String label = column < heads.size() ? Run.plain(heads.get(column)) : "";
+            return label.isEmpty() ? null : label;
+        }
+    }
+
+    /** @param id of a row that defines a word, so that a page can point to it; else null */
+    record Row(@Nullable String id, List<List<Run>> cells) {}
+}

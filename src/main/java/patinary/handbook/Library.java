@@ -1,0 +1,67 @@
+package patinary.handbook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import org.springframework.stereotype.Component;
+
+/** All pages of the guide and the handbook, packed with the program from the project's own {@code docs}. */
+@Component
+class Library {
+
+    /** The page that lists the others, each with one line. */
+    static final String LIST = "README";
+
+    private final TreeMap<String, Resource> files = new TreeMap<>();
+    private final ConcurrentHashMap<String, Leaf> read = new ConcurrentHashMap<>();
+
+    Library() {
+        try {
+            for (Shelf shelf : Shelf.values()) {
+                for (Resource file : new PathMatchingResourcePatternResolver()
+                        .getResources("classpath*:docs/" + shelf.word() + "/*.*")) {
+                    files.put(shelf.word() + "/" + file.getFilename(), file);
+                }
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** @return nothing where there is no such page */
+    Optional<Leaf> leaf(Shelf shelf, String name) {
+        String file = shelf.word() + "/" + name + ".md";
+        return Optional.ofNullable(files.get(file))
+                .map(found -> read.computeIfAbsent(file, path -> Leaf.of(shelf, name, text(found))));
+    }
+
+    /** Every page but the two lists. */
+    Collection<Leaf> leaves() {
+        return files.keySet().stream()
+                .filter(file -> file.endsWith(".md") && !file.endsWith("/" + LIST + ".md"))
+                .map(file -> file.substring(0, file.length() - ".md".length()).split("/"))
+                .map(parts -> leaf(Shelf.valueOf(parts[0].toUpperCase(java.util.Locale.ROOT)), parts[1])
+                        .orElseThrow())
+                .toList();
+    }
+
+    /** An example that a page of the guide gives out. */
+    Optional<byte[]> example(Shelf shelf, String name) {
+        return Optional.ofNullable(files.get(shelf.word() + "/" + name + ".csv"))
+                .map(file -> text(file).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String text(Resource file) {
+        try {
+            return file.getContentAsString(StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

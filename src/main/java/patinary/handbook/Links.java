@@ -1,0 +1,31 @@
+package patinary.handbook;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Where a link of a page leads in the program. */
+final class Links {
+
+    private static final Pattern PAGE =
+            Pattern.compile("(?:\\.\\./(guide|handbook)/)?([A-Za-z0-9-]+)\\.(md|csv)(#[\\p{L}\\p{N}_-]+)?");
+    private static final Pattern HERE = Pattern.compile("#[\\p{L}\\p{N}_-]+");
+
+    private Links() {}
+
+    /** @return null where it leads to what is not in the program, such as a decision record: its words stay, without a link */
+    static @Nullable String of(Shelf shelf, String target) {
+        if (HERE.matcher(target).matches()) {
+            return target;
+        }
+        Matcher page = PAGE.matcher(target);
+        if (!page.matches()) {
+            return null;
+        }
+        Shelf to = page.group(1) == null ? shelf : page.group(1).equals("guide") ? Shelf.GUIDE : Shelf.HANDBOOK;
+        if (page.group(3).equals("csv")) {
+            return to.address(page.group(2)) + ".csv";
+        }
+        return to.address(page.group(2)) + (page.group(4) == null ? "" : page.group(4));
+    }
+}

@@ -1,0 +1,41 @@
+package patinary.handbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SearchTest {
+
+    private final List<Leaf> leaves = List.of(
+            Leaf.of(
+                    Shelf.GUIDE,
+                    "selling",
+                    "# Selling\n\nA price and a fee.\n\n## Giving money back\n\nThe fee stays.\n"),
+            Leaf.of(Shelf.HANDBOOK, "fees", "# Fees\n\n| word | rule |\n|---|---|\n| fee | of the price |\n"));
+
+    @Test
+    void findsSectionsWithAllTheWordsThoseOfAHeadingFirst() {
+        assertThat(Search.hits("FEE", leaves))
+                .extracting(Search.Hit::address)
+                .containsExactly("/handbook/fees", "/guide/selling", "/guide/selling#giving-money-back");
+        assertThat(Search.hits("price fee", leaves))
+                .extracting(Search.Hit::extract)
+                .containsExactly("A price and a fee.", "fee · of the price");
+        assertThat(Search.hits("giving selling", leaves)).isEmpty();
+        assertThat(Search.hits("  ", leaves)).isEmpty();
+    }
+
+    @Test
+    void aLongLineIsCutAroundTheWord() {
+        String before = "filling ".repeat(60);
+        Leaf leaf = Leaf.of(Shelf.GUIDE, "long", "# Long\n\n" + before + "needle" + " filling".repeat(60));
+        assertThat(Search.hits("needle", List.of(leaf)))
+                .singleElement()
+                .satisfies(hit -> assertThat(hit.extract())
+                        .contains("needle")
+                        .startsWith("… ")
+                        .endsWith(" …")
+                        .hasSizeLessThan(190));
+    }
+}
