@@ -13,6 +13,7 @@ final class ArchiveTables {
     static final List<ArchiveTable> ALL = Stream.of(
                     ThingTables.ALL,
                     HandlingTables.THINGS,
+                    YearTables.THINGS,
                     DocumentTables.ALL,
                     HandlingTables.ROWS,
                     SellingTables.ALL,

@@ -64,6 +64,9 @@ final class DocumentTables {
                     .aboveZero()
                     .column("rate", "rate_tenths", Type.RATE)
                     .zeroOrMore()
+                    .ref("vehicle_id", "vehicle")
+                    .optional()
+                    .later()
                     .done(),
             document("receipt", DocumentKind.RECEIPT)
                     .ref("source_id", "source")

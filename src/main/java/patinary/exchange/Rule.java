@@ -1,5 +1,6 @@
 package patinary.exchange;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -49,5 +50,14 @@ record Rule(String column, String reason, Predicate<Row> holds) {
                 later,
                 "not-before",
                 row -> !row.has(later) || !row.has(earlier) || !row.date(later).isBefore(row.date(earlier)));
+    }
+
+    static Rule notLess(String more, String less) {
+        return new Rule(
+                more,
+                "not-less",
+                row -> row.get(more) == null
+                        || row.get(less) == null
+                        || ((BigDecimal) row.get(more)).compareTo((BigDecimal) row.get(less)) >= 0);
     }
 }

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.ledger.Account;
 import patinary.ledger.Document;
 import patinary.ledger.DocumentKind;
@@ -31,6 +32,8 @@ public class Trip extends Document {
 
     private int rateTenths;
 
+    private @Nullable UUID vehicleId;
+
     protected Trip() {}
 
     public Trip(
@@ -41,13 +44,15 @@ public class Trip extends Document {
             String startPlace,
             String destination,
             BigDecimal miles,
-            int rateTenths) {
+            int rateTenths,
+            @Nullable UUID vehicleId) {
         super(id, DocumentKind.TRIP, date, note);
         this.purpose = purpose;
         this.startPlace = startPlace;
         this.destination = destination;
         this.miles = miles;
         this.rateTenths = rateTenths;
+        this.vehicleId = vehicleId;
     }
 
     /** Replaces everything but the id. */
@@ -58,13 +63,15 @@ public class Trip extends Document {
             String startPlace,
             String destination,
             BigDecimal miles,
-            int rateTenths) {
+            int rateTenths,
+            @Nullable UUID vehicleId) {
         redate(date, note);
         this.purpose = purpose;
         this.startPlace = startPlace;
         this.destination = destination;
         this.miles = miles;
         this.rateTenths = rateTenths;
+        this.vehicleId = vehicleId;
     }
 
     @Override
@@ -100,5 +107,10 @@ public class Trip extends Document {
 
     public int rateTenths() {
         return rateTenths;
+    }
+
+    /** The vehicle that was driven, or null where none was named. */
+    public @Nullable UUID vehicleId() {
+        return vehicleId;
     }
 }

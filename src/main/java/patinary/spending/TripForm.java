@@ -8,4 +8,5 @@ class TripForm extends MoneyForm {
     public String purpose = "";
     public String miles = "";
     public String rate = "";
+    public String vehicle = "";
 }

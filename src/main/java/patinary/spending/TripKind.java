@@ -1,27 +1,52 @@
 package patinary.spending;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
-import patinary.money.Amount;
 import patinary.web.Answers;
+import patinary.web.Ids;
+import patinary.web.NotFound;
 
 /** What the pages ask and show of one trip. */
 @Component
 class TripKind extends MoneyKind<Trip, TripForm> {
 
-    private static final BigDecimal MOST_MILES = new BigDecimal("99999999.9");
-    private static final int MILE_DECIMALS = 1;
+    static final int PURPOSE = 200;
+    static final int PLACE = 120;
 
     private final TripRates rates;
+    private final TripLog log;
+    private final SavedWays ways;
+    private final Vehicles vehicles;
 
-    TripKind(MoneyDesk desk, TripRates rates) {
+    TripKind(MoneyDesk desk, TripRates rates, TripLog log, SavedWays ways, Vehicles vehicles) {
         super(desk, Trip.class, "trips");
         this.rates = rates;
+        this.log = log;
+        this.ways = ways;
+        this.vehicles = vehicles;
+    }
+
+    @Override
+    String home() {
+        return "/trips";
+    }
+
+    /** A saved way fills in all but what the person knows better. */
+    @Override
+    void prefill(TripForm form, Map<String, String> asked) {
+        Ids.read(asked.get("way")).flatMap(ways::find).ifPresent(way -> {
+            form.startPlace = way.startPlace();
+            form.destination = way.destination();
+            form.purpose = way.purpose();
+            form.miles = Miles.plain(way.miles(false));
+        });
     }
 
     @Override
@@ -35,7 +60,8 @@ class TripKind extends MoneyKind<Trip, TripForm> {
         form.startPlace = trip.startPlace();
         form.destination = trip.destination();
         form.purpose = trip.purpose();
-        form.miles = trip.miles().stripTrailingZeros().toPlainString();
+        form.miles = Miles.plain(trip.miles());
+        form.vehicle = trip.vehicleId() == null ? "" : trip.vehicleId().toString();
         form.rate = rates.isDated(trip.rateTenths(), trip.date()) ? "" : rates.typed(trip.rateTenths());
         return form;
     }
@@ -46,11 +72,12 @@ class TripKind extends MoneyKind<Trip, TripForm> {
                 facts.id(),
                 facts.date(),
                 facts.note(),
-                answers.text("purpose", form.purpose, 200, "spending.error.purpose"),
-                answers.text("startPlace", form.startPlace, 120, "spending.error.start"),
-                answers.text("destination", form.destination, 120, "spending.error.destination"),
-                miles(form, answers),
-                rate(facts.date(), form, answers));
+                answers.text("purpose", form.purpose, PURPOSE, "spending.error.purpose"),
+                answers.text("startPlace", form.startPlace, PLACE, "spending.error.start"),
+                answers.text("destination", form.destination, PLACE, "spending.error.destination"),
+                Miles.aboveZero(answers, "miles", form.miles, "spending.error.miles"),
+                rate(facts.date(), form, answers),
+                vehicle(form, answers));
     }
 
     @Override
@@ -62,14 +89,22 @@ class TripKind extends MoneyKind<Trip, TripForm> {
                 typed.startPlace(),
                 typed.destination(),
                 typed.miles(),
-                typed.rateTenths());
+                typed.rateTenths(),
+                typed.vehicleId());
     }
 
     @Override
     void furnish(Model model, TripForm form) {
         model.addAttribute("rates", rates.known());
-        model.addAttribute("amount", worth(form));
+        model.addAttribute("vehicles", vehicles.choices());
         model.addAttribute("dated", day(form).flatMap(rates::on).orElse(null));
+        Optional<Trip> stored = stored(form);
+        model.addAttribute("amount", stored.map(Trip::cost).orElse(null));
+        model.addAttribute(
+                "share", stored.map(trip -> log.share(trip.id(), trip.cost())).orElse(null));
+        model.addAttribute("bought", stored.map(trip -> log.bought(trip.id())).orElse(List.of()));
+        model.addAttribute(
+                "without", stored.map(trip -> log.without(trip.date())).orElse(List.of()));
     }
 
     @Override
@@ -77,17 +112,12 @@ class TripKind extends MoneyKind<Trip, TripForm> {
         return desk.book.receiptsOfTrip(id) > 0 ? "spending.trip.has-receipts" : "";
     }
 
-    private BigDecimal miles(TripForm form, Answers answers) {
-        Optional<BigDecimal> typed =
-                answers.decimal("miles", form.miles, "spending.error.miles").map(BigDecimal::stripTrailingZeros);
-        if (typed.isEmpty() && form.miles.isBlank()) {
-            answers.wrong("miles", "spending.error.miles");
+    private @Nullable UUID vehicle(TripForm form, Answers answers) {
+        Optional<Vehicle> vehicle = Ids.read(form.vehicle).flatMap(vehicles::find);
+        if (vehicle.isEmpty() && !form.vehicle.isBlank()) {
+            answers.wrong("vehicle", "spending.error.vehicle");
         }
-        BigDecimal miles = typed.orElse(BigDecimal.ONE);
-        if (miles.signum() <= 0 || miles.compareTo(MOST_MILES) > 0 || miles.scale() > MILE_DECIMALS) {
-            answers.wrong("miles", "spending.error.miles");
-        }
-        return miles;
+        return vehicle.map(Vehicle::id).orElse(null);
     }
 
     private int rate(LocalDate date, TripForm form, Answers answers) {
@@ -106,13 +136,12 @@ class TripKind extends MoneyKind<Trip, TripForm> {
         return tenths.orElse(0);
     }
 
-    /** What a stored trip comes to; nothing while the form cannot be read. */
-    private @org.jspecify.annotations.Nullable Amount worth(TripForm form) {
+    /** The stored trip that the form changes; nothing while it is a new one. */
+    private Optional<Trip> stored(TripForm form) {
         try {
-            Trip trip = desk.book.find(Trip.class, UUID.fromString(form.id));
-            return trip.cost();
-        } catch (patinary.web.NotFound | IllegalArgumentException notStored) {
-            return null;
+            return Ids.read(form.id).map(id -> desk.book.find(Trip.class, id));
+        } catch (NotFound notStoredYet) {
+            return Optional.empty();
         }
     }
 

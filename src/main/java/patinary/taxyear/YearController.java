@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.spending.Vehicles;
 import patinary.web.NotFound;
 
 /** The records of one year, and the rows behind each line. */
@@ -24,12 +25,14 @@ class YearController {
     private final Years years;
     private final YearBooks books;
     private final Seals seals;
+    private final Vehicles vehicles;
     private final CurrentShop shop;
 
-    YearController(Years years, YearBooks books, Seals seals, CurrentShop shop) {
+    YearController(Years years, YearBooks books, Seals seals, Vehicles vehicles, CurrentShop shop) {
         this.years = years;
         this.books = books;
         this.seals = seals;
+        this.vehicles = vehicles;
         this.shop = shop;
     }
 
@@ -44,7 +47,7 @@ class YearController {
         model.addAttribute("year", year);
         model.addAttribute("years", books.years());
         model.addAttribute("page", years.page(year));
-        model.addAttribute("miles", books.miles(year));
+        model.addAttribute("vehicle", YearVehicles.of(vehicles.year(year), books.miles(year)));
         List<YearBooks.Taken> taken = books.taken(year);
         model.addAttribute(
                 "taken", taken.stream().mapToLong(YearBooks.Taken::costMinor).sum());

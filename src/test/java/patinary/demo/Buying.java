@@ -62,7 +62,8 @@ final class Buying {
                         "Workroom",
                         where,
                         java.math.BigDecimal.valueOf(miles, 1).toPlainString(),
-                        rate));
+                        rate,
+                        Driving.VAN));
         return id;
     }
 

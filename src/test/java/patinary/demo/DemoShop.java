@@ -85,6 +85,7 @@ public final class DemoShop {
         new Mail(shop).write();
         new Agreeing(shop).write();
         new Covering(shop).report();
+        new Driving(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -76,7 +76,8 @@ class CostCardIT {
      */
     @Test
     void eachCentOfLandedCostSaysWhereItCameFrom() throws Exception {
-        Trip trip = new Trip(UUID.randomUUID(), DAY, "", "Buying round", "Shop", "Fair", new BigDecimal("30"), 700);
+        Trip trip =
+                new Trip(UUID.randomUUID(), DAY, "", "Buying round", "Shop", "Fair", new BigDecimal("30"), 700, null);
         books.record(trip);
         UUID other = newPieces.create("Tin tray", null, null);
         books.record(FoundBoxes.bought(DAY, 1000, trip.id(), box));
@@ -106,7 +107,8 @@ class CostCardIT {
 
     @Test
     void theSharesOfATripAddUpToTheTrip() {
-        Trip trip = new Trip(UUID.randomUUID(), DAY, "", "Buying round", "Shop", "Fair", new BigDecimal("10"), 700);
+        Trip trip =
+                new Trip(UUID.randomUUID(), DAY, "", "Buying round", "Shop", "Fair", new BigDecimal("10"), 700, null);
         books.record(trip);
         UUID second = newPieces.create("Tin tray", null, null);
         UUID third = newPieces.create("Stool", null, null);

@@ -97,14 +97,14 @@ class SpendingIT {
     /** The rate of 2025: IRS Notice 2025-5, 70 cents; 12.5 miles come to 8.75 (derived). */
     @Test
     void aTripTakesTheRateOfItsDay() throws Exception {
-        send("/trips/new", trip("2025-03-08", "12.5", "")).andExpect(redirectedUrl("/expenses"));
+        send("/trips/new", trip("2025-03-08", "12.5", "")).andExpect(redirectedUrl("/trips"));
         assertThat(books.find(Trip.class, document).orElseThrow().rateTenths()).isEqualTo(700);
         assertThat(sum("VEHICLE")).isEqualTo(875);
         assertThat(sum("OWNER_IN")).isEqualTo(-875);
         mvc.perform(get("/trips/" + document).with(owner()))
                 .andExpect(content().string(containsString("IRS Notice 2025-5")))
                 .andExpect(content().string(containsString("$8.75")));
-        send("/trips/" + document, trip("2025-03-08", "12.5", "0.655")).andExpect(redirectedUrl("/expenses"));
+        send("/trips/" + document, trip("2025-03-08", "12.5", "0.655")).andExpect(redirectedUrl("/trips"));
         assertThat(sum("VEHICLE")).isEqualTo(819);
         assertThat(jdbc.sql("select amount_minor from money_document where id = ?")
                         .param(document)
@@ -125,7 +125,7 @@ class SpendingIT {
 
     @Test
     void aTripThatAReceiptNamesStays() throws Exception {
-        send("/trips/new", trip("2025-03-08", "4", "")).andExpect(redirectedUrl("/expenses"));
+        send("/trips/new", trip("2025-03-08", "4", "")).andExpect(redirectedUrl("/trips"));
         UUID receipt = UUID.randomUUID();
         jdbc.sql("insert into document (id, kind, kind_rank, doc_date, note, recorded_at, version) "
                         + "values (?, 'RECEIPT', 1, ?, '', current_timestamp, 0)")
