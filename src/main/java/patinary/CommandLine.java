@@ -21,10 +21,11 @@ record CommandLine(Command command, String archive, List<String> settings) {
         EXPORT,
         CHECK,
         DEMO,
+        INVENT,
         HELP;
 
         boolean needsArchive() {
-            return this == LOAD || this == EXPORT;
+            return this == LOAD || this == EXPORT || this == INVENT;
         }
     }
 
@@ -49,6 +50,7 @@ record CommandLine(Command command, String archive, List<String> settings) {
               load ARCHIVE     take a shop archive, a zip or a folder, into an empty shop
               export ARCHIVE   write the whole shop to a zip, or to a folder where the name does not end in .zip
               check            rebuild the books from the documents and compare; says what differs
+              invent ARCHIVE   write ten years of an invented shop to a zip, to try the program at any size
               demo             show an invented shop in a throw-away folder
 
             Options
@@ -56,17 +58,23 @@ record CommandLine(Command command, String archive, List<String> settings) {
               --port=N         the port to serve on (default: 8080)
               --names=LIST     what this machine is called on its network, as in workroom.local,192.0.2.10
               --https-port=N   the port for the encrypted way (default: 8443)
+              --pieces=N       how many pieces to invent (default: 20000)
+              --seed=N         the number that an invented shop is drawn from (default: 1)
               --help           this text
 
             The program ends with 0 where all went well, 1 where it did not, 2 where it was not understood.
             """;
 
     private static final String NAMES = "--patinary.https.names=";
+    private static final String PIECES = "--patinary.invent.pieces=";
+    private static final String SEED = "--patinary.invent.seed=";
     private static final Map<String, String> EXAMPLES = Map.of(
             "--data", "=DIR.",
             "--port", "=8080, from 0 to 65535.",
             "--names", "=workroom.local,192.0.2.10.",
-            "--https-port", "=8443, from 0 to 65535.");
+            "--https-port", "=8443, from 0 to 65535.",
+            "--pieces", "=20000.",
+            "--seed", "=1.");
 
     static CommandLine parse(String... arguments) throws WrongUse {
         List<String> words = new ArrayList<>();
@@ -123,6 +131,12 @@ record CommandLine(Command command, String archive, List<String> settings) {
         if (name.equals("--https-port") && isPort(value)) {
             return "--patinary.https.port=" + value;
         }
+        if (name.equals("--pieces") && value.matches("[1-9][0-9]{0,8}")) {
+            return PIECES + value;
+        }
+        if (name.equals("--seed") && value.matches("[0-9]{1,9}")) {
+            return SEED + value;
+        }
         // A name with a point is one of the program's own settings, as docs/operations.md lists them.
         if (name.startsWith("--") && name.contains(".") && equals > 0) {
             return option;
@@ -131,6 +145,24 @@ record CommandLine(Command command, String archive, List<String> settings) {
                 EXAMPLES.containsKey(name)
                         ? "The option " + name + " needs a value, as in " + name + EXAMPLES.get(name)
                         : "There is no option " + name + ".");
+    }
+
+    /** How many pieces to invent. */
+    int pieces() {
+        return number(PIECES, 20_000);
+    }
+
+    /** What an invented shop is drawn from. */
+    int seed() {
+        return number(SEED, 1);
+    }
+
+    private int number(String name, int otherwise) {
+        return settings.stream()
+                .filter(setting -> setting.startsWith(name))
+                .map(setting -> Integer.valueOf(setting.substring(name.length())))
+                .findFirst()
+                .orElse(otherwise);
     }
 
     private static boolean isPort(String value) {

@@ -1,12 +1,16 @@
 package patinary;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import patinary.invented.InventedShop;
 
 /** Starts the back office, or does one errand and ends. */
 @SpringBootApplication
 public class Patinary {
 
+    private static final int FAILED = 1;
     private static final int WRONG_USE = 2;
 
     public static void main(String[] arguments) {
@@ -25,7 +29,20 @@ public class Patinary {
             case HELP -> System.out.print(CommandLine.HELP);
             case SERVE, HTTPS -> SpringApplication.run(Patinary.class, settings);
             case DEMO -> new Demonstration(settings).serve();
+            case INVENT -> System.exit(invent(line));
             case LOAD, EXPORT, CHECK -> System.exit(new Errand(line).run());
+        }
+    }
+
+    /** Needs no database and no shop, so nothing of the program is started. */
+    private static int invent(CommandLine line) {
+        try {
+            new InventedShop(line.seed(), line.pieces()).write(Path.of(line.archive()));
+            System.out.printf("An invented shop of %,d pieces is in %s.%n", line.pieces(), line.archive());
+            return 0;
+        } catch (IOException | IllegalArgumentException failed) {
+            System.err.println("It did not work: " + failed.getMessage());
+            return FAILED;
         }
     }
 }
