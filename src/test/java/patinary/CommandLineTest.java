@@ -35,6 +35,19 @@ class CommandLineTest {
     }
 
     @Test
+    void inventsAsManyPiecesAsAskedFor() throws CommandLine.WrongUse {
+        CommandLine some = CommandLine.parse("invent", "big.zip", "--pieces=250", "--seed=9");
+        CommandLine usual = CommandLine.parse("invent", "big.zip");
+
+        assertThat(some.command()).isEqualTo(CommandLine.Command.INVENT);
+        assertThat(some.archive()).isEqualTo("big.zip");
+        assertThat(some.pieces()).isEqualTo(250);
+        assertThat(some.seed()).isEqualTo(9);
+        assertThat(usual.pieces()).isEqualTo(20_000);
+        assertThat(usual.seed()).isEqualTo(1);
+    }
+
+    @Test
     void handsOnTheProgramsOwnSettings() throws CommandLine.WrongUse {
         assertThat(CommandLine.parse("check", "--spring.datasource.url=jdbc:x").settings())
                 .containsExactly("--spring.datasource.url=jdbc:x");
@@ -62,6 +75,10 @@ class CommandLineTest {
                 "load a b",
                 "--port=many",
                 "--port=70000",
+                "invent",
+                "invent big.zip --pieces=0",
+                "invent big.zip --pieces=many",
+                "invent big.zip --seed=",
                 "--port",
                 "--data=",
                 "--date=x",

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
 import patinary.money.ShopCurrency;
@@ -14,11 +16,22 @@ import patinary.money.ShopCurrency;
  */
 public final class NewArchive implements AutoCloseable {
 
-    /** Takes the rows of a table, each as names of columns and values by turns; a column that is not named stays empty. */
+    /** The cells of a row by the names of their columns; a column that is not named stays empty. */
+    public static final class Line {
+
+        private final Map<String, @Nullable Object> cells = new LinkedHashMap<>();
+
+        public Line with(String column, @Nullable Object value) {
+            cells.put(column, value);
+            return this;
+        }
+    }
+
+    /** Takes the rows of a table. */
     @FunctionalInterface
     public interface Rows {
 
-        void add(@Nullable Object... namesAndValues);
+        void add(Line line);
     }
 
     /** Gives the rows of a table. */
@@ -45,18 +58,16 @@ public final class NewArchive implements AutoCloseable {
         ArchiveTable table = ArchiveTables.named(name);
         writer.begin(table);
         try {
-            filling.fill(cells -> writer.row(row(table, cells)));
+            filling.fill(line -> writer.row(row(table, line)));
         } catch (UncheckedIOException failed) {
             throw failed.getCause();
         }
         writer.end();
     }
 
-    private static Row row(ArchiveTable table, @Nullable Object[] namesAndValues) {
+    private static Row row(ArchiveTable table, Line line) {
         @Nullable Object[] values = new Object[table.columns().size()];
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            values[table.position(String.valueOf(namesAndValues[i]))] = namesAndValues[i + 1];
-        }
+        line.cells.forEach((column, value) -> values[table.position(column)] = value);
         return new Row(table, 0, Arrays.asList(values));
     }
 

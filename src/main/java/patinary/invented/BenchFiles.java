@@ -3,6 +3,7 @@ package patinary.invented;
 import java.io.IOException;
 import java.math.BigDecimal;
 import patinary.exchange.NewArchive;
+import patinary.exchange.NewArchive.Line;
 
 /** What was done at the invented bench, and what was found left. */
 final class BenchFiles {
@@ -36,60 +37,55 @@ final class BenchFiles {
     void write() throws IOException {
         archive.table(
                 "bench_entry",
-                rows -> each((life, number, stretch) -> Facts.document(
-                        rows,
-                        facts.id("bench", number),
-                        stretch.day(),
-                        "minutes",
-                        stretch.minutes(),
-                        "done",
-                        "Invented work")));
+                rows -> each((life, number, stretch) -> rows.add(new Line()
+                        .with("id", facts.id("bench", number))
+                        .with("date", stretch.day())
+                        .with("recorded_at", Facts.evening(stretch.day()))
+                        .with("minutes", stretch.minutes())
+                        .with("done", "Invented work"))));
         archive.table(
                 "bench_piece",
-                rows -> each((life, number, stretch) -> rows.add(
-                        "bench_entry_id", facts.id("bench", number),
-                        "piece_id", facts.id("piece", life.number()),
-                        "ready", life.isReady(stretch))));
+                rows -> each((life, number, stretch) -> rows.add(new Line()
+                        .with("bench_entry_id", facts.id("bench", number))
+                        .with("piece_id", facts.id("piece", life.number()))
+                        .with("ready", life.isReady(stretch)))));
         archive.table(
                 "bench_use",
                 rows -> each((life, number, stretch) -> {
                     for (int i = 0; i < stretch.uses().size(); i++) {
                         PieceLife.Drop use = stretch.uses().get(i);
-                        rows.add(
-                                "bench_entry_id", facts.id("bench", number),
-                                "line", i + 1,
-                                "supply_id", facts.id("supply", use.supply()),
-                                "quantity", BigDecimal.valueOf(use.quantity()),
-                                "estimated", !new Chance(facts.seed(), "exact", number * 8 + i).happens(EXACT));
+                        rows.add(new Line()
+                                .with("bench_entry_id", facts.id("bench", number))
+                                .with("line", i + 1)
+                                .with("supply_id", facts.id("supply", use.supply()))
+                                .with("quantity", BigDecimal.valueOf(use.quantity()))
+                                .with("estimated", !new Chance(facts.seed(), "exact", number * 8 + i).happens(EXACT)));
                     }
                 }));
         archive.table(
                 "bench_use_piece",
                 rows -> each((life, number, stretch) -> {
                     for (int i = 0; i < stretch.uses().size(); i++) {
-                        rows.add(
-                                "bench_entry_id",
-                                facts.id("bench", number),
-                                "line",
-                                i + 1,
-                                "piece_id",
-                                facts.id("piece", life.number()),
-                                "weight",
-                                BigDecimal.ONE);
+                        rows.add(new Line()
+                                .with("bench_entry_id", facts.id("bench", number))
+                                .with("line", i + 1)
+                                .with("piece_id", facts.id("piece", life.number()))
+                                .with("weight", BigDecimal.ONE));
                     }
                 }));
         archive.table(
                 "bench_mishap",
                 rows -> each((life, number, stretch) -> {
                     if (stretch.mishap()) {
-                        rows.add(
-                                "bench_entry_id", facts.id("bench", number),
-                                "line", 1,
-                                "piece_id", facts.id("piece", life.number()),
-                                "supply_id",
-                                        facts.id("supply", stretch.uses().get(0).supply()),
-                                "surface", Assortment.MATERIALS.get(life.material()),
-                                "what", "Crackled");
+                        rows.add(new Line()
+                                .with("bench_entry_id", facts.id("bench", number))
+                                .with("line", 1)
+                                .with("piece_id", facts.id("piece", life.number()))
+                                .with(
+                                        "supply_id",
+                                        facts.id("supply", stretch.uses().get(0).supply()))
+                                .with("surface", Assortment.MATERIALS.get(life.material()))
+                                .with("what", "Crackled"));
                     }
                 }));
         counts();
@@ -99,16 +95,13 @@ final class BenchFiles {
         archive.table("supply_count", rows -> {
             for (int quarter = 0; quarter < Span.QUARTERS; quarter++) {
                 for (int supply = 0; supply < Assortment.SUPPLIES; supply++) {
-                    Facts.document(
-                            rows,
-                            facts.id("count", (long) quarter * Assortment.SUPPLIES + supply),
-                            Span.lastOfQuarter(quarter),
-                            "supply_id",
-                            facts.id("supply", supply),
-                            "place",
-                            "BENCH",
-                            "quantity",
-                            BigDecimal.valueOf(facts.plan().found(quarter, supply)));
+                    rows.add(new Line()
+                            .with("id", facts.id("count", (long) quarter * Assortment.SUPPLIES + supply))
+                            .with("date", Span.lastOfQuarter(quarter))
+                            .with("recorded_at", Facts.evening(Span.lastOfQuarter(quarter)))
+                            .with("supply_id", facts.id("supply", supply))
+                            .with("place", "BENCH")
+                            .with("quantity", BigDecimal.valueOf(facts.plan().found(quarter, supply))));
                 }
             }
         });

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import patinary.exchange.NewArchive;
+import patinary.exchange.NewArchive.Line;
 
 /** What the invented shop bought, and the ways to it. */
 final class BuyingFiles {
@@ -28,28 +29,24 @@ final class BuyingFiles {
         archive.table(
                 "receipt_piece",
                 rows -> facts.lives()
-                        .each(life -> rows.add(
-                                "receipt_id",
-                                facts.id("receipt", life.receipt()),
-                                "line",
-                                life.number() % 2 + 1,
-                                "piece_id",
-                                facts.id("piece", life.number()),
-                                "weight",
-                                BigDecimal.ONE)));
+                        .each(life -> rows.add(new Line()
+                                .with("receipt_id", facts.id("receipt", life.receipt()))
+                                .with("line", life.number() % 2 + 1)
+                                .with("piece_id", facts.id("piece", life.number()))
+                                .with("weight", BigDecimal.ONE))));
         archive.table("receipt_payment", rows -> {
-            eachReceipt((number, day, source, total) -> rows.add(
-                    "receipt_id", facts.id("receipt", number),
-                    "line", 1,
-                    "way", "PLACE",
-                    "place_id", facts.id(Facts.BANK, 0),
-                    "amount", usd(total)));
-            eachSupplyReceipt(receipt -> rows.add(
-                    "receipt_id", facts.id("supply-receipt", receipt.number()),
-                    "line", 1,
-                    "way", "PLACE",
-                    "place_id", facts.id(Facts.BANK, 0),
-                    "amount", usd(receipt.total())));
+            eachReceipt((number, day, source, total) -> rows.add(new Line()
+                    .with("receipt_id", facts.id("receipt", number))
+                    .with("line", 1)
+                    .with("way", "PLACE")
+                    .with("place_id", facts.id(Facts.BANK, 0))
+                    .with("amount", usd(total))));
+            eachSupplyReceipt(receipt -> rows.add(new Line()
+                    .with("receipt_id", facts.id("supply-receipt", receipt.number()))
+                    .with("line", 1)
+                    .with("way", "PLACE")
+                    .with("place_id", facts.id(Facts.BANK, 0))
+                    .with("amount", usd(receipt.total()))));
         });
     }
 
@@ -57,75 +54,59 @@ final class BuyingFiles {
         archive.table("trip", rows -> {
             for (int receipt = 0; receipt < facts.lives().receipts(); receipt += 2) {
                 Chance chance = new Chance(facts.seed(), "trip", receipt);
-                Facts.document(
-                        rows,
-                        facts.id("trip", receipt),
-                        facts.lives().boughtOn(receipt),
-                        "purpose",
-                        "Buying",
-                        "start_place",
-                        "Workroom",
-                        "destination",
-                        Assortment.SOURCES.get(source(receipt)),
-                        "miles",
-                        BigDecimal.valueOf(chance.between(20, 480), 1),
-                        "rate",
-                        RATE);
+                rows.add(new Line()
+                        .with("id", facts.id("trip", receipt))
+                        .with("date", facts.lives().boughtOn(receipt))
+                        .with("recorded_at", Facts.evening(facts.lives().boughtOn(receipt)))
+                        .with("purpose", "Buying")
+                        .with("start_place", "Workroom")
+                        .with("destination", Assortment.SOURCES.get(source(receipt)))
+                        .with("miles", BigDecimal.valueOf(chance.between(20, 480), 1))
+                        .with("rate", RATE));
             }
         });
     }
 
     private void receipts() throws IOException {
         archive.table("receipt", rows -> {
-            eachReceipt((number, day, source, total) -> Facts.document(
-                    rows,
-                    facts.id("receipt", number),
-                    day,
-                    "source_id",
-                    facts.id("source", source),
-                    "trip_id",
-                    number % 2 == 0 ? facts.id("trip", number) : null,
-                    "till_total",
-                    usd(total)));
-            eachSupplyReceipt(receipt -> Facts.document(
-                    rows,
-                    facts.id("supply-receipt", receipt.number()),
-                    receipt.day(),
-                    "till_total",
-                    usd(receipt.total())));
+            eachReceipt((number, day, source, total) -> rows.add(new Line()
+                    .with("id", facts.id("receipt", number))
+                    .with("date", day)
+                    .with("recorded_at", Facts.evening(day))
+                    .with("source_id", facts.id("source", source))
+                    .with("trip_id", number % 2 == 0 ? facts.id("trip", number) : null)
+                    .with("till_total", usd(total))));
+            eachSupplyReceipt(receipt -> rows.add(new Line()
+                    .with("id", facts.id("supply-receipt", receipt.number()))
+                    .with("date", receipt.day())
+                    .with("recorded_at", Facts.evening(receipt.day()))
+                    .with("till_total", usd(receipt.total()))));
         });
     }
 
     private void lines() throws IOException {
         archive.table("receipt_line", rows -> {
             facts.lives()
-                    .each(life -> rows.add(
-                            "receipt_id",
-                            facts.id("receipt", life.receipt()),
-                            "line",
-                            life.number() % 2 + 1,
-                            "kind",
-                            "PIECES",
-                            "title",
-                            Assortment.KINDS.get(life.kind()),
-                            "quantity",
-                            BigDecimal.ONE,
-                            "price",
-                            usd(life.paid()),
-                            "about",
-                            false));
+                    .each(life -> rows.add(new Line()
+                            .with("receipt_id", facts.id("receipt", life.receipt()))
+                            .with("line", life.number() % 2 + 1)
+                            .with("kind", "PIECES")
+                            .with("title", Assortment.KINDS.get(life.kind()))
+                            .with("quantity", BigDecimal.ONE)
+                            .with("price", usd(life.paid()))
+                            .with("about", false)));
             eachSupplyReceipt(receipt -> {
                 for (int i = 0; i < receipt.lines().size(); i++) {
                     SupplyPlan.Line line = receipt.lines().get(i);
-                    rows.add(
-                            "receipt_id", facts.id("supply-receipt", receipt.number()),
-                            "line", i + 1,
-                            "kind", "SUPPLY",
-                            "quantity", BigDecimal.valueOf(line.containers()),
-                            "price", usd(Assortment.price(line.supply())),
-                            "about", false,
-                            "supply_id", facts.id("supply", line.supply()),
-                            "content", BigDecimal.valueOf(Assortment.CONTAINER));
+                    rows.add(new Line()
+                            .with("receipt_id", facts.id("supply-receipt", receipt.number()))
+                            .with("line", i + 1)
+                            .with("kind", "SUPPLY")
+                            .with("quantity", BigDecimal.valueOf(line.containers()))
+                            .with("price", usd(Assortment.price(line.supply())))
+                            .with("about", false)
+                            .with("supply_id", facts.id("supply", line.supply()))
+                            .with("content", BigDecimal.valueOf(Assortment.CONTAINER)));
                 }
             });
         });

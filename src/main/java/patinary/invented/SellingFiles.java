@@ -5,7 +5,9 @@ import static patinary.invented.Facts.usd;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Objects;
+import java.util.function.Supplier;
 import patinary.exchange.NewArchive;
+import patinary.exchange.NewArchive.Line;
 import patinary.exchange.NewArchive.Rows;
 
 /** What the invented shop put up for sale, and what became of it. A sale has the number of its offer's first piece. */
@@ -53,20 +55,15 @@ final class SellingFiles {
                 "postage",
                 rows -> eachSale((life, offer, sold) -> {
                     if (sold.carriage() > 0) {
-                        Facts.document(
-                                rows,
-                                facts.id("postage", life.number()),
-                                sold.day(),
-                                "sale_id",
-                                facts.id("sale", life.number()),
-                                "place_id",
-                                facts.id(Facts.BANK, 0),
-                                "carriage",
-                                usd(sold.carriage()),
-                                "packing",
-                                usd(0),
-                                "back",
-                                false);
+                        rows.add(new Line()
+                                .with("id", facts.id("postage", life.number()))
+                                .with("date", sold.day())
+                                .with("recorded_at", Facts.evening(sold.day()))
+                                .with("sale_id", facts.id("sale", life.number()))
+                                .with("place_id", facts.id(Facts.BANK, 0))
+                                .with("carriage", usd(sold.carriage()))
+                                .with("packing", usd(0))
+                                .with("back", false));
                     }
                 }));
     }
@@ -74,99 +71,88 @@ final class SellingFiles {
     private void offers() throws IOException {
         archive.table(
                 "offer",
-                rows -> eachOffer((life, offer) -> Facts.document(
-                        rows,
-                        facts.id("offer", life.number()),
-                        offer.day(),
-                        "title",
-                        title(life),
-                        "ended_on",
-                        offer.ended())));
+                rows -> eachOffer((life, offer) -> rows.add(new Line()
+                        .with("id", facts.id("offer", life.number()))
+                        .with("date", offer.day())
+                        .with("recorded_at", Facts.evening(offer.day()))
+                        .with("title", title(life))
+                        .with("ended_on", offer.ended()))));
         archive.table(
                 "offer_piece",
-                rows -> eachOffer(
-                        (life, offer) -> eachPiece(life, offer, rows, "offer_id", facts.id("offer", life.number()))));
+                rows -> eachOffer((life, offer) -> eachPiece(
+                        life, offer, rows, () -> new Line().with("offer_id", facts.id("offer", life.number())))));
         archive.table(
                 "offer_channel",
                 rows -> eachOffer((life, offer) -> offer.channels()
-                        .forEach(channel -> rows.add(
-                                "offer_id", facts.id("offer", life.number()),
-                                "channel_id", facts.id("channel", channel.ordinal())))));
+                        .forEach(channel -> rows.add(new Line()
+                                .with("offer_id", facts.id("offer", life.number()))
+                                .with("channel_id", facts.id("channel", channel.ordinal()))))));
         archive.table(
                 "offer_price",
                 rows -> eachOffer((life, offer) -> {
-                    rows.add(
-                            "offer_id",
-                            facts.id("offer", life.number()),
-                            "valid_from",
-                            offer.day(),
-                            "price",
-                            usd(offer.price()));
+                    rows.add(new Line()
+                            .with("offer_id", facts.id("offer", life.number()))
+                            .with("valid_from", offer.day())
+                            .with("price", usd(offer.price())));
                     if (offer.lowered() != null) {
-                        rows.add(
-                                "offer_id", facts.id("offer", life.number()),
-                                "valid_from", offer.lowered(),
-                                "price", usd(offer.lowPrice()));
+                        rows.add(new Line()
+                                .with("offer_id", facts.id("offer", life.number()))
+                                .with("valid_from", offer.lowered())
+                                .with("price", usd(offer.lowPrice())));
                     }
                 }));
     }
 
-    private void eachPiece(
-            PieceLife life, PieceLife.Offer offer, Rows rows, @org.jspecify.annotations.Nullable Object... before) {
+    /** A row for each piece of an offer, all of the same weight. */
+    private void eachPiece(PieceLife life, PieceLife.Offer offer, Rows rows, Supplier<Line> start) {
         for (int i = 0; i < (offer.together() ? 2 : 1); i++) {
-            @org.jspecify.annotations.Nullable Object[] cells = java.util.Arrays.copyOf(before, before.length + 4);
-            cells[before.length] = "piece_id";
-            cells[before.length + 1] = facts.id("piece", life.number() + i);
-            cells[before.length + 2] = "weight";
-            cells[before.length + 3] = BigDecimal.ONE;
-            rows.add(cells);
+            rows.add(start.get()
+                    .with("piece_id", facts.id("piece", life.number() + i))
+                    .with("weight", BigDecimal.ONE));
         }
     }
 
     private void sales() throws IOException {
         archive.table(
                 "sale",
-                rows -> eachSale((life, offer, sold) -> Facts.document(
-                        rows,
-                        facts.id("sale", life.number()),
-                        sold.day(),
-                        "channel_id",
-                        facts.id("channel", sold.channel().ordinal()),
-                        "discount",
-                        usd(0),
-                        "shipping",
-                        usd(sold.shipping()),
-                        "tax",
-                        usd(0),
-                        "tax_passed",
-                        false,
-                        "fee",
-                        usd(sold.fee()),
-                        "fee_place_id",
-                        sold.fee() == 0 ? null : facts.placeOf(sold.channel()),
-                        "posted_on",
-                        sold.channel().posts() ? sold.day() : null)));
+                rows -> eachSale((life, offer, sold) -> rows.add(new Line()
+                        .with("id", facts.id("sale", life.number()))
+                        .with("date", sold.day())
+                        .with("recorded_at", Facts.evening(sold.day()))
+                        .with("channel_id", facts.id("channel", sold.channel().ordinal()))
+                        .with("discount", usd(0))
+                        .with("shipping", usd(sold.shipping()))
+                        .with("tax", usd(0))
+                        .with("tax_passed", false)
+                        .with("fee", usd(sold.fee()))
+                        .with("fee_place_id", sold.fee() == 0 ? null : facts.placeOf(sold.channel()))
+                        .with("posted_on", sold.channel().posts() ? sold.day() : null))));
         archive.table(
                 "sale_line",
-                rows -> eachSale((life, offer, sold) -> rows.add(
-                        "sale_id", facts.id("sale", life.number()),
-                        "line", 1,
-                        "title", title(life),
-                        "quantity", BigDecimal.ONE,
-                        "price", usd(sold.price()),
-                        "discount", usd(0))));
+                rows -> eachSale((life, offer, sold) -> rows.add(new Line()
+                        .with("sale_id", facts.id("sale", life.number()))
+                        .with("line", 1)
+                        .with("title", title(life))
+                        .with("quantity", BigDecimal.ONE)
+                        .with("price", usd(sold.price()))
+                        .with("discount", usd(0)))));
         archive.table(
                 "sale_piece",
-                rows -> eachSale((life, offer, sold) ->
-                        eachPiece(life, offer, rows, "sale_id", facts.id("sale", life.number()), "line", 1)));
+                rows -> eachSale((life, offer, sold) -> eachPiece(
+                        life,
+                        offer,
+                        rows,
+                        () -> new Line()
+                                .with("sale_id", facts.id("sale", life.number()))
+                                .with("line", 1))));
         archive.table(
                 "sale_payment",
-                rows -> eachSale((life, offer, sold) -> rows.add(
-                        "sale_id", facts.id("sale", life.number()),
-                        "line", 1,
-                        "way", "PLACE",
-                        "place_id", facts.placeOf(sold.channel()),
-                        "amount", usd(sold.total()))));
+                rows -> eachSale((life, offer, sold) -> rows.add(new Line()
+                        .with("sale_id", facts.id("sale", life.number()))
+                        .with("line", 1)
+                        .with("way", "PLACE")
+                        .with("place_id", facts.placeOf(sold.channel()))
+                        .with("amount", usd(sold.total())))));
     }
 
     private void refunds() throws IOException {
@@ -174,22 +160,16 @@ final class SellingFiles {
                 "refund",
                 rows -> eachSale((life, offer, sold) -> {
                     if (sold.refunded() != null) {
-                        Facts.document(
-                                rows,
-                                facts.id("refund", life.number()),
-                                Objects.requireNonNull(sold.refunded()),
-                                "sale_id",
-                                facts.id("sale", life.number()),
-                                "way",
-                                "PLACE",
-                                "place_id",
-                                facts.placeOf(sold.channel()),
-                                "shipping",
-                                usd(0),
-                                "tax",
-                                usd(0),
-                                "fee_back",
-                                usd(0));
+                        rows.add(new Line()
+                                .with("id", facts.id("refund", life.number()))
+                                .with("date", Objects.requireNonNull(sold.refunded()))
+                                .with("recorded_at", Facts.evening(Objects.requireNonNull(sold.refunded())))
+                                .with("sale_id", facts.id("sale", life.number()))
+                                .with("way", "PLACE")
+                                .with("place_id", facts.placeOf(sold.channel()))
+                                .with("shipping", usd(0))
+                                .with("tax", usd(0))
+                                .with("fee_back", usd(0)));
                     }
                 }));
         archive.table(
@@ -207,12 +187,12 @@ final class SellingFiles {
     }
 
     private void line(Rows rows, PieceLife life, int line, int piece, long amount) {
-        rows.add(
-                "refund_id", facts.id("refund", life.number()),
-                "line", line,
-                "piece_id", facts.id("piece", piece),
-                "amount", usd(amount),
-                "comes_back", true);
+        rows.add(new Line()
+                .with("refund_id", facts.id("refund", life.number()))
+                .with("line", line)
+                .with("piece_id", facts.id("piece", piece))
+                .with("amount", usd(amount))
+                .with("comes_back", true));
     }
 
     private static String title(PieceLife life) {
