@@ -84,6 +84,24 @@ public class CoverBook {
                         cover -> cover.payout().id(), cover -> cover.state().key()));
     }
 
+    /** The payouts dated between two days. */
+    @Transactional(readOnly = true)
+    List<Cover> between(LocalDate first, LocalDate last) {
+        Map<UUID, List<Part>> parts = parts(
+                        "pp.payout_id in (select d2.id from document d2 where d2.doc_date between :first and :last)",
+                        Map.of("first", first, "last", last))
+                .stream()
+                .collect(Collectors.groupingBy(Part::payoutId));
+        return jdbc
+                .sql(PAYOUT + " where d.doc_date between ? and ? order by d.doc_date, o.id")
+                .params(first, last)
+                .query(PayoutFacts.class)
+                .list()
+                .stream()
+                .map(payout -> new Cover(payout, parts.getOrDefault(payout.id(), List.of())))
+                .toList();
+    }
+
     @Transactional(readOnly = true)
     Optional<Cover> find(UUID payout) {
         return jdbc.sql(PAYOUT + " where o.id = ?")

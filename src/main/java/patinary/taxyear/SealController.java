@@ -2,6 +2,7 @@ package patinary.taxyear;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -15,10 +16,11 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
+import patinary.shop.PasswordAgain;
 import patinary.web.Answers;
 import patinary.web.Notice;
 
-/** Sealing a year and taking its seal off; for the owner only. */
+/** What is open in a year, sealing it, and taking its seal off; for the owner only. */
 @Controller
 @RequestMapping("/year/{year:[0-9]{4}}/seal")
 class SealController {
@@ -27,20 +29,25 @@ class SealController {
     private static final int NOTE = 2000;
 
     private final Seals seals;
+    private final Closing closing;
     private final Refusal refusal;
     private final CurrentShop shop;
+    private final PasswordAgain passwords;
 
-    SealController(Seals seals, Refusal refusal, CurrentShop shop) {
+    SealController(Seals seals, Closing closing, Refusal refusal, CurrentShop shop, PasswordAgain passwords) {
         this.seals = seals;
+        this.closing = closing;
         this.refusal = refusal;
         this.shop = shop;
+        this.passwords = passwords;
     }
 
     @GetMapping
     String ask(@PathVariable int year, HttpServletRequest request, Model model) {
         owner(request);
-        model.addAttribute("form", new SealForm());
-        return page(year, model);
+        YearController.require(year);
+        model.addAttribute("form", seals.of(year).isPresent() ? new TakeOffForm() : new SealForm());
+        return page(year, closing.items(year), model);
     }
 
     @PostMapping
@@ -53,12 +60,17 @@ class SealController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         owner(request);
+        YearController.require(year);
+        List<OpenItem> open = closing.items(year);
         Answers answers = new Answers(errors, shop.currency());
         String note = answers.note("note", form.note, NOTE);
         if (!form.sure) {
             answers.wrong("sure", "taxyear.error.sure");
         }
-        if (!YearBooks.last(year).isBefore(shop.today())) {
+        if (!open.isEmpty() && !form.nonetheless) {
+            answers.wrong("nonetheless", "closing.error.open");
+        }
+        if (!ended(year)) {
             answers.wrong("", "taxyear.error.not-over");
         }
         if (!answers.anyWrong() && sealed(year, note, errors)) {
@@ -66,19 +78,33 @@ class SealController {
             return "redirect:/year/" + year;
         }
         response.setStatus(422);
-        return page(year, model);
+        return page(year, open, model);
     }
 
+    /** Takes the seal off: with the password typed anew, and with a reason that stays. */
     @PostMapping("/open")
-    String open(@PathVariable int year, HttpServletRequest request, RedirectAttributes redirect) {
+    String open(
+            @PathVariable int year,
+            @ModelAttribute("form") TakeOffForm form,
+            BindingResult errors,
+            Model model,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            RedirectAttributes redirect) {
         owner(request);
-        try {
-            seals.open(year);
-            Notice.next(redirect, "taxyear.opened", String.valueOf(year));
-        } catch (Refused laterYearSealed) {
-            Notice.next(redirect, "taxyear.error.later-sealed");
+        YearController.require(year);
+        Answers answers = new Answers(errors, shop.currency());
+        String reason = answers.text("reason", form.reason, NOTE, "closing.error.reason");
+        if (!passwords.isRight(request.getRemoteUser(), form.password, request.getRemoteAddr())) {
+            answers.wrong("password", "closing.error.password");
         }
-        return "redirect:/year/" + year;
+        form.password = "";
+        if (!answers.anyWrong() && takenOff(year, request.getRemoteUser(), reason, errors)) {
+            Notice.next(redirect, "taxyear.opened", String.valueOf(year));
+            return "redirect:/year/" + year;
+        }
+        response.setStatus(422);
+        return page(year, closing.items(year), model);
     }
 
     private boolean sealed(int year, String note, BindingResult errors) {
@@ -91,10 +117,27 @@ class SealController {
         }
     }
 
-    private String page(int year, Model model) {
-        YearController.require(year);
+    private boolean takenOff(int year, String who, String reason, BindingResult errors) {
+        try {
+            seals.takeOff(year, who, reason);
+            return true;
+        } catch (Refused laterYearSealed) {
+            errors.reject("taxyear.error.later-sealed");
+            return false;
+        }
+    }
+
+    private boolean ended(int year) {
+        return YearBooks.last(year).isBefore(shop.today());
+    }
+
+    private String page(int year, List<OpenItem> open, Model model) {
         model.addAttribute("year", year);
+        model.addAttribute("ended", ended(year));
+        model.addAttribute("items", ClosingItem.values());
+        model.addAttribute("open", open);
         model.addAttribute("seal", seals.of(year).orElse(null));
+        model.addAttribute("takenOff", seals.takenOff(year));
         return "taxyear/seal";
     }
 

@@ -4,5 +4,9 @@ package patinary.taxyear;
 class SealForm {
 
     public boolean sure;
+
+    /** That the year may be sealed although something is open. */
+    public boolean nonetheless;
+
     public String note = "";
 }

@@ -1,5 +1,9 @@
 package patinary.taxyear;
 
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -14,61 +18,112 @@ import patinary.web.NotFound;
 @Service
 class Seals {
 
-    /** A seal; {@code holds} says whether the postings still give the fingerprint that was sealed. */
-    record Seal(UUID id, int year, String hash, int version, boolean holds) {}
+    /**
+     * A seal.
+     *
+     * @param holds whether the postings still give the fingerprint that was sealed
+     * @param open what was open when it was sealed
+     */
+    record Seal(
+            UUID id,
+            int year,
+            String hash,
+            int version,
+            Instant sealedAt,
+            String note,
+            boolean holds,
+            List<OpenItem> open) {}
 
-    private record Stored(UUID id, String postingsHash, int calculationVersion) {}
+    /** A seal that was taken off. */
+    record TakenOff(Instant takenOffAt, String takenOffBy, String reason, Instant sealedAt, String postingsHash) {}
 
     private final Books books;
     private final YearRows rows;
+    private final Closing closing;
     private final JdbcClient jdbc;
+    private final Clock clock;
 
-    Seals(Books books, YearRows rows, JdbcClient jdbc) {
+    Seals(Books books, YearRows rows, Closing closing, JdbcClient jdbc, Clock clock) {
         this.books = books;
         this.rows = rows;
+        this.closing = closing;
         this.jdbc = jdbc;
+        this.clock = clock;
     }
 
     @Transactional(readOnly = true)
     public Optional<Seal> of(int year) {
-        return jdbc.sql("select id, postings_hash, calculation_version from year_seal where tax_year = ?")
-                .param(year)
-                .query(Stored.class)
-                .optional()
+        return find(year)
                 .map(seal -> new Seal(
                         seal.id(),
                         year,
                         seal.postingsHash(),
                         seal.calculationVersion(),
-                        seal.postingsHash().equals(fingerprint(year))));
+                        seal.recordedAt(),
+                        seal.note(),
+                        seal.postingsHash().equals(fingerprint(year)),
+                        seal.open()));
+    }
+
+    /** Every seal of a year that was taken off, the latest first. */
+    @Transactional(readOnly = true)
+    public List<TakenOff> takenOff(int year) {
+        return jdbc.sql("""
+                        select taken_off_at, taken_off_by, reason, sealed_at, postings_hash
+                        from seal_taken_off where tax_year = ? order by taken_off_at desc""").param(year).query(TakenOff.class).list();
     }
 
     /**
-     * Seals a year; one that is sealed already stays as it is.
+     * Seals a year, and keeps what is open in it with the seal; one that is sealed already stays as it is.
      *
      * @throws Refused where a later year is sealed
      */
     @Transactional
     public void seal(int year, String note) {
-        if (of(year).isEmpty()) {
-            books.record(new YearSeal(
-                    UUID.randomUUID(), YearBooks.last(year), note, year, fingerprint(year), Calculation.VERSION));
+        books.hold();
+        if (find(year).isEmpty()) {
+            YearSeal seal = new YearSeal(
+                    UUID.randomUUID(), YearBooks.last(year), note, year, fingerprint(year), Calculation.VERSION);
+            seal.leaves(closing.items(year));
+            books.record(seal);
         }
     }
 
     /**
-     * Takes the seal off.
+     * Takes the seal off, and leaves a trace that stays.
      *
+     * @param who the name of the owner
      * @throws Refused where a later year is sealed
      */
     @Transactional
-    public void open(int year) {
-        UUID id = of(year).orElseThrow(() -> new NotFound("seal of " + year)).id();
-        books.remove(books.find(YearSeal.class, id).orElseThrow(() -> new NotFound("seal of " + year)));
+    public void takeOff(int year, String who, String reason) {
+        YearSeal seal = find(year).orElseThrow(() -> new NotFound("seal of " + year));
+        books.remove(seal);
+        jdbc.sql("""
+                        insert into seal_taken_off (id, tax_year, sealed_at, postings_hash, calculation_version, taken_off_at,
+                            taken_off_by, reason, version) values (?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+                .params(
+                        UUID.randomUUID(),
+                        year,
+                        seal.recordedAt().atOffset(ZoneOffset.UTC),
+                        seal.postingsHash(),
+                        seal.calculationVersion(),
+                        clock.instant().atOffset(ZoneOffset.UTC),
+                        who,
+                        reason)
+                .update();
     }
 
     @Transactional(readOnly = true)
     public String fingerprint(int year) {
         return PostingsHash.of(rows.all(year));
+    }
+
+    private Optional<YearSeal> find(int year) {
+        return jdbc.sql("select id from year_seal where tax_year = ?")
+                .param(year)
+                .query(UUID.class)
+                .optional()
+                .flatMap(id -> books.find(YearSeal.class, id));
     }
 }

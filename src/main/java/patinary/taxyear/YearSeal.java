@@ -1,9 +1,14 @@
 package patinary.taxyear;
 
+import jakarta.persistence.CollectionTable;
 import jakarta.persistence.DiscriminatorValue;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Entity;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.OrderBy;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import patinary.ledger.Document;
@@ -22,6 +27,11 @@ public class YearSeal extends Document {
 
     private int calculationVersion;
 
+    @ElementCollection
+    @CollectionTable(name = "year_seal_open", joinColumns = @JoinColumn(name = "year_seal_id"))
+    @OrderBy("item")
+    private List<OpenItem> open = new ArrayList<>();
+
     protected YearSeal() {}
 
     public YearSeal(UUID id, LocalDate date, String note, int taxYear, String postingsHash, int calculationVersion) {
@@ -39,6 +49,11 @@ public class YearSeal extends Document {
         this.calculationVersion = calculationVersion;
     }
 
+    /** Notes what was open when the year was sealed. */
+    public void leaves(List<OpenItem> items) {
+        replace(open, items);
+    }
+
     @Override
     public List<Move> moves() {
         return List.of();
@@ -50,6 +65,11 @@ public class YearSeal extends Document {
 
     public String postingsHash() {
         return postingsHash;
+    }
+
+    /** What was open when the year was sealed. */
+    public List<OpenItem> open() {
+        return List.copyOf(open);
     }
 
     public int calculationVersion() {

@@ -1,6 +1,6 @@
 /** The records of a year and the dated tax tables: read only, but for the seal of a year. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "ledger", "shop", "web", "spending"})
+@ApplicationModule(allowedDependencies = {"money", "ledger", "covering", "shop", "web", "spending"})
 package patinary.taxyear;
 
 import org.jspecify.annotations.NullMarked;

@@ -67,7 +67,8 @@ class BuyersIT {
     @Test
     void nothingOfTheNameRemainsAndNoCentMoves() throws Exception {
         writeTheNameEverywhere();
-        mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true")).andExpect(status().is3xxRedirection());
+        mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true").param("nonetheless", "true"))
+                .andExpect(status().is3xxRedirection());
         List<Map<String, Object>> postings = postings();
         String hash = hash();
         assertThat(placesOf("invénted"))

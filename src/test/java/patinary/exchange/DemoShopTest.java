@@ -45,7 +45,13 @@ class DemoShopTest {
         assertThat(empty)
                 .as(
                         "no year is sealed yet, she said nothing of her aims, nothing came from a phone, and photos are drawn at the start")
-                .containsExactly("aim.csv", "delivery.csv", "photo.csv", "year_seal.csv");
+                .containsExactly(
+                        "aim.csv",
+                        "delivery.csv",
+                        "photo.csv",
+                        "seal_taken_off.csv",
+                        "year_seal.csv",
+                        "year_seal_open.csv");
     }
 
     private static long rows(MemoryArchive archive, String table) {

@@ -41,6 +41,7 @@ import patinary.ledger.Document;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.testing.Browser;
+import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 import patinary.whole.RandomShop;
 
@@ -259,10 +260,12 @@ class YearIT {
         mvc.perform(post("/year/2025/seal")
                         .with(user("Kim").roles("HELPER"))
                         .with(csrf())
-                        .param("sure", "true"))
+                        .param("sure", "true")
+                        .param("nonetheless", "true"))
                 .andExpect(forwardedUrl("/refused"));
         assertThat(seals.of(2025)).as("a helper seals nothing").isEmpty();
-        mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true")).andExpect(redirectedUrl("/year/2025"));
+        mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true").param("nonetheless", "true"))
+                .andExpect(redirectedUrl("/year/2025"));
         assertThat(seals.of(2025).orElseThrow().hash()).isEqualTo(before);
         assertThat(seals.of(2025).orElseThrow().holds()).isTrue();
 
@@ -272,10 +275,19 @@ class YearIT {
         expense("2026-01-01").andExpect(redirectedUrl("/expenses"));
         mvc.perform(get("/year/2025/seal").with(owner())).andExpect(content().string(containsString(before)));
 
-        mvc.perform(post("/year/2024/seal").with(owner()).param("sure", "true"))
+        mvc.perform(post("/year/2024/seal").with(owner()).param("sure", "true").param("nonetheless", "true"))
                 .andExpect(status().isUnprocessableContent());
-        mvc.perform(post("/year/2025/seal/open").with(owner())).andExpect(redirectedUrl("/year/2025"));
+        takeOff(2025, "another password").andExpect(status().isUnprocessableContent());
+        assertThat(seals.of(2025)).as("another password takes nothing off").isPresent();
+        takeOff(2025, InventedShop.PASSWORD).andExpect(redirectedUrl("/year/2025"));
         assertThat(seals.of(2025)).isEmpty();
+        assertThat(seals.takenOff(2025)).singleElement().satisfies(trace -> {
+            assertThat(trace.reason()).isEqualTo("an invented bill turned up");
+            assertThat(trace.takenOffBy()).isEqualTo(InventedShop.OWNER);
+            assertThat(trace.postingsHash()).isEqualTo(before);
+        });
+        mvc.perform(get("/year/2025/seal").with(owner()))
+                .andExpect(content().string(containsString("an invented bill turned up")));
         expense("2025-12-31").andExpect(redirectedUrl("/expenses"));
         assertThat(seals.fingerprint(2025)).isNotEqualTo(before);
     }
@@ -292,7 +304,8 @@ class YearIT {
     @Test
     void aSealThatNoLongerHoldsIsSaid() throws Exception {
         type(5);
-        mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true")).andExpect(redirectedUrl("/year/2025"));
+        mvc.perform(post("/year/2025/seal").with(owner()).param("sure", "true").param("nonetheless", "true"))
+                .andExpect(redirectedUrl("/year/2025"));
         jdbc.sql("update posting set amount_minor = amount_minor + 1 where account = 'SALES'")
                 .update();
         mvc.perform(get("/year/2025").with(owner()))
@@ -304,6 +317,13 @@ class YearIT {
                 new ArrayList<>(RandomShop.history(seed, new RandomShop.Things(cash, stall, supplies, pieces)));
         documents.sort(Comparator.comparing(Document::ref));
         documents.forEach(books::record);
+    }
+
+    private org.springframework.test.web.servlet.ResultActions takeOff(int year, String password) throws Exception {
+        return mvc.perform(post("/year/" + year + "/seal/open")
+                .with(owner())
+                .param("reason", "an invented bill turned up")
+                .param("password", password));
     }
 
     private void spend(String path, String... answers) throws Exception {
