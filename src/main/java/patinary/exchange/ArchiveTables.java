@@ -22,7 +22,8 @@ final class ArchiveTables {
                     ListingTables.ALL,
                     BringingTables.ALL,
                     PhoneTables.ALL,
-                    PhotoTables.ALL)
+                    PhotoTables.ALL,
+                    TaxViewTables.ALL)
             .flatMap(List::stream)
             .toList();
 

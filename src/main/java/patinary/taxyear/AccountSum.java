@@ -1,7 +1,12 @@
 package patinary.taxyear;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import patinary.ledger.Account;
 import patinary.money.Amount;
+import patinary.taxbasis.Adjustment;
+import patinary.taxbasis.Adjustments;
 
 /**
  * What one category of one account comes to in a year.
@@ -18,6 +23,24 @@ record AccountSum(String account, String category, long amountMinor) {
             default -> false;
         };
         return income ? Amount.of(amountMinor).negated() : Amount.of(amountMinor);
+    }
+
+    /** The sums with what tax counts otherwise, each on its own account and category. */
+    static List<AccountSum> withAdjustments(List<AccountSum> sums, Adjustments adjustments) {
+        Map<String, AccountSum> all = new LinkedHashMap<>();
+        sums.forEach(sum -> all.put(sum.key(), sum));
+        for (Adjustment row : adjustments.rows()) {
+            AccountSum more = new AccountSum(
+                    row.reason().result().name(),
+                    row.category(),
+                    row.profit().negated().minor());
+            all.merge(
+                    more.key(),
+                    more,
+                    (one, other) -> new AccountSum(
+                            one.account(), one.category(), Math.addExact(one.amountMinor(), other.amountMinor())));
+        }
+        return List.copyOf(all.values());
     }
 
     String key() {

@@ -12,6 +12,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.covering.OpenCovers;
 import patinary.money.Amount;
+import patinary.taxbasis.TaxYears;
 
 /** What is still open in a year, before it is sealed. Reads what other pages show and adds up nothing of its own. */
 @Service
@@ -49,11 +50,13 @@ class Closing {
     private final JdbcClient jdbc;
     private final Years years;
     private final OpenCovers covers;
+    private final TaxYears taxYears;
 
-    Closing(JdbcClient jdbc, Years years, OpenCovers covers) {
+    Closing(JdbcClient jdbc, Years years, OpenCovers covers, TaxYears taxYears) {
         this.jdbc = jdbc;
         this.years = years;
         this.covers = covers;
+        this.taxYears = taxYears;
     }
 
     /** How much is open of each item, without those of which nothing is. */
@@ -83,8 +86,8 @@ class Closing {
     }
 
     private Stream<ClosingRow> all(int year) {
-        LocalDate first = YearBooks.first(year);
-        LocalDate last = YearBooks.last(year);
+        LocalDate first = taxYears.first(year);
+        LocalDate last = taxYears.last(year);
         return Stream.of(
                         ofYear(year),
                         read(BELOW_ZERO, year),
@@ -123,10 +126,10 @@ class Closing {
     }
 
     private Stream<ClosingRow> read(String sql, int year) {
-        LocalDate last = YearBooks.last(year);
+        LocalDate last = taxYears.last(year);
         return jdbc
                 .sql(sql)
-                .param("first", YearBooks.first(year))
+                .param("first", taxYears.first(year))
                 .param("last", last)
                 .param("recent", last.minusDays(COUNTED_WITHIN))
                 .query(ClosingRow.class)

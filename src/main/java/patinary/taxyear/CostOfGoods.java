@@ -1,6 +1,9 @@
 package patinary.taxyear;
 
 import patinary.money.Amount;
+import patinary.taxbasis.Adjustment;
+import patinary.taxbasis.Adjustments;
+import patinary.taxbasis.Reason;
 
 /**
  * Cost of goods from stock and purchases: what was there, plus what came, less what the owner took, less what is left
@@ -14,6 +17,20 @@ import patinary.money.Amount;
  * @param closing stock at the end of the year
  */
 record CostOfGoods(Amount opening, Amount purchases, Amount ownUse, Amount materials, Amount packed, Amount closing) {
+
+    /**
+     * The same as the year is counted for tax. Stock at either end is without what was deducted before; the first is what the
+     * year before ended with, however this year is counted, so that a change of the way of counting shows in the cost.
+     */
+    CostOfGoods adjusted(Adjustments adjustments) {
+        return new CostOfGoods(
+                opening.plus(adjustments.sum(row -> row.reason().isStock(), Adjustment::before)),
+                purchases.minus(adjustments.sum(row -> row.reason() == Reason.OWNERS_SHARE, Adjustment::profit)),
+                ownUse,
+                materials.minus(adjustments.sum(row -> row.reason() == Reason.UNPAID_SUPPLIES, Adjustment::profit)),
+                packed,
+                closing.plus(adjustments.sum(row -> row.reason().isStock(), Adjustment::after)));
+    }
 
     /** Purchases less own use, which a form asks for on one line. */
     public Amount purchasesLessOwnUse() {

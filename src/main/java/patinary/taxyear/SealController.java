@@ -17,6 +17,7 @@ import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
 import patinary.shop.PasswordAgain;
+import patinary.taxbasis.TaxYears;
 import patinary.web.Answers;
 import patinary.web.Notice;
 
@@ -33,13 +34,21 @@ class SealController {
     private final Refusal refusal;
     private final CurrentShop shop;
     private final PasswordAgain passwords;
+    private final TaxYears taxYears;
 
-    SealController(Seals seals, Closing closing, Refusal refusal, CurrentShop shop, PasswordAgain passwords) {
+    SealController(
+            Seals seals,
+            Closing closing,
+            Refusal refusal,
+            CurrentShop shop,
+            PasswordAgain passwords,
+            TaxYears taxYears) {
         this.seals = seals;
         this.closing = closing;
         this.refusal = refusal;
         this.shop = shop;
         this.passwords = passwords;
+        this.taxYears = taxYears;
     }
 
     @GetMapping
@@ -128,11 +137,12 @@ class SealController {
     }
 
     private boolean ended(int year) {
-        return YearBooks.last(year).isBefore(shop.today());
+        return taxYears.last(year).isBefore(shop.today());
     }
 
     private String page(int year, List<OpenItem> open, Model model) {
         model.addAttribute("year", year);
+        model.addAttribute("last", taxYears.last(year));
         model.addAttribute("ended", ended(year));
         model.addAttribute("items", ClosingItem.values());
         model.addAttribute("open", open);

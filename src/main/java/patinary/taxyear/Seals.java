@@ -12,6 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Books;
 import patinary.ledger.Calculation;
 import patinary.ledger.Refused;
+import patinary.taxbasis.TaxYears;
 import patinary.web.NotFound;
 
 /** Seals a year: from then on the books refuse every change up to its last day. */
@@ -40,13 +41,15 @@ class Seals {
     private final Books books;
     private final YearRows rows;
     private final Closing closing;
+    private final TaxYears taxYears;
     private final JdbcClient jdbc;
     private final Clock clock;
 
-    Seals(Books books, YearRows rows, Closing closing, JdbcClient jdbc, Clock clock) {
+    Seals(Books books, YearRows rows, Closing closing, TaxYears taxYears, JdbcClient jdbc, Clock clock) {
         this.books = books;
         this.rows = rows;
         this.closing = closing;
+        this.taxYears = taxYears;
         this.jdbc = jdbc;
         this.clock = clock;
     }
@@ -83,7 +86,7 @@ class Seals {
         books.hold();
         if (find(year).isEmpty()) {
             YearSeal seal = new YearSeal(
-                    UUID.randomUUID(), YearBooks.last(year), note, year, fingerprint(year), Calculation.VERSION);
+                    UUID.randomUUID(), taxYears.last(year), note, year, fingerprint(year), Calculation.VERSION);
             seal.leaves(closing.items(year));
             books.record(seal);
         }

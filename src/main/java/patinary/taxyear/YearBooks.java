@@ -3,6 +3,7 @@ package patinary.taxyear;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
@@ -10,8 +11,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.money.Amount;
+import patinary.taxbasis.TaxYears;
 
-/** Reads a year from the postings. A year is a calendar year; income counts on the day of the sale. */
+/** Reads a year from the postings, by the books: how the year is counted for tax is derived beside them. */
 @Repository
 @Transactional(readOnly = true)
 class YearBooks {
@@ -93,17 +95,19 @@ class YearBooks {
             order by r.doc_date, r.document_id""";
 
     private final JdbcClient jdbc;
+    private final TaxYears taxYears;
 
-    YearBooks(JdbcClient jdbc) {
+    YearBooks(JdbcClient jdbc, TaxYears taxYears) {
         this.jdbc = jdbc;
+        this.taxYears = taxYears;
     }
 
-    static LocalDate first(int year) {
-        return LocalDate.of(year, 1, 1);
+    LocalDate first(int year) {
+        return taxYears.first(year);
     }
 
-    static LocalDate last(int year) {
-        return LocalDate.of(year, 12, 31);
+    LocalDate last(int year) {
+        return taxYears.last(year);
     }
 
     /** Every account of profit and loss, by category. */
@@ -195,10 +199,11 @@ class YearBooks {
 
     /** The years in which anything was posted, the latest first. */
     List<Integer> years() {
-        return jdbc.sql(
-                        "select distinct cast(extract(year from doc_date) as integer) as y from posting order by y desc")
-                .query(Integer.class)
-                .list();
+        return jdbc.sql("select distinct doc_date from posting").query(LocalDate.class).list().stream()
+                .map(taxYears::of)
+                .distinct()
+                .sorted(Comparator.reverseOrder())
+                .toList();
     }
 
     private Amount stockAt(LocalDate day) {

@@ -2,6 +2,7 @@ package patinary.taxyear;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -10,6 +11,9 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.spending.Vehicles;
+import patinary.taxbasis.Adjustment;
+import patinary.taxbasis.BasisBook;
+import patinary.taxbasis.TaxYears;
 import patinary.web.NotFound;
 
 /** The records of one year, and the rows behind each line. */
@@ -27,18 +31,29 @@ class YearController {
     private final Seals seals;
     private final Vehicles vehicles;
     private final CurrentShop shop;
+    private final TaxYears taxYears;
+    private final BasisBook basis;
 
-    YearController(Years years, YearBooks books, Seals seals, Vehicles vehicles, CurrentShop shop) {
+    YearController(
+            Years years,
+            YearBooks books,
+            Seals seals,
+            Vehicles vehicles,
+            CurrentShop shop,
+            TaxYears taxYears,
+            BasisBook basis) {
         this.years = years;
         this.books = books;
         this.seals = seals;
         this.vehicles = vehicles;
         this.shop = shop;
+        this.taxYears = taxYears;
+        this.basis = basis;
     }
 
     @GetMapping
     String now() {
-        return "redirect:/year/" + shop.today().getYear();
+        return "redirect:/year/" + taxYears.of(shop.today());
     }
 
     @GetMapping("/{year:[0-9]{4}}")
@@ -48,6 +63,9 @@ class YearController {
         model.addAttribute("years", books.years());
         model.addAttribute("page", years.page(year));
         model.addAttribute("vehicle", YearVehicles.of(vehicles.year(year), books.miles(year)));
+        model.addAttribute("first", books.first(year));
+        model.addAttribute("last", books.last(year));
+        model.addAttribute("basis", basis.basis(year));
         List<YearBooks.Taken> taken = books.taken(year);
         model.addAttribute(
                 "taken", taken.stream().mapToLong(YearBooks.Taken::costMinor).sum());
@@ -58,7 +76,7 @@ class YearController {
                         .mapToLong(YearBooks.Taken::costMinor)
                         .sum());
         model.addAttribute("seal", seals.of(year).orElse(null));
-        model.addAttribute("ended", YearBooks.last(year).isBefore(shop.today()));
+        model.addAttribute("ended", books.last(year).isBefore(shop.today()));
         return "taxyear/year";
     }
 
@@ -71,11 +89,16 @@ class YearController {
                 : years.line(year, meaning).orElseThrow(() -> new NotFound("line " + meaning + " of " + year));
         boolean turned = INCOME.contains(meaning);
         List<YearBooks.Row> rows = unmapped ? years.unmappedRows(year) : years.rows(year, meaning);
-        Amount total = rows.stream().map(row -> Amount.of(row.amountMinor())).collect(Amount.sum());
+        List<Adjustment> adjustments = unmapped ? years.unmappedAdjustments(year) : years.adjustments(year, meaning);
+        Amount total = Stream.concat(
+                        rows.stream().map(row -> Amount.of(row.amountMinor())),
+                        adjustments.stream().map(row -> row.profit().negated()))
+                .collect(Amount.sum());
         model.addAttribute("year", year);
         model.addAttribute("line", line);
         model.addAttribute("sign", turned ? -1 : 1);
         model.addAttribute("rows", rows);
+        model.addAttribute("adjustments", adjustments);
         model.addAttribute("total", turned ? total.negated() : total);
         return "taxyear/line";
     }
@@ -84,9 +107,9 @@ class YearController {
     @GetMapping("/{year:[0-9]{4}}/stock")
     String stock(@PathVariable int year, Model model) {
         require(year);
-        List<YearBooks.StockRow> rows = books.stock(YearBooks.last(year));
+        List<YearBooks.StockRow> rows = books.stock(books.last(year));
         model.addAttribute("year", year);
-        model.addAttribute("day", YearBooks.last(year));
+        model.addAttribute("day", books.last(year));
         model.addAttribute("rows", rows);
         model.addAttribute(
                 "total", rows.stream().map(row -> Amount.of(row.amountMinor())).collect(Amount.sum()));

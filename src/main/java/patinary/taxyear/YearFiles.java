@@ -12,6 +12,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.taxbasis.BasisBook;
 import patinary.taxyear.YearRows.Posted;
 import patinary.web.CsvFile;
 
@@ -22,17 +23,26 @@ class YearFiles {
 
     /** The names of the files, in the order of the folder. */
     static final List<String> NAMES = List.of(
-            "income", "purchases-and-cost", "expenses", "stock", "taken-for-own-use", "received-free", "journal");
+            "income",
+            "purchases-and-cost",
+            "expenses",
+            "stock",
+            "taken-for-own-use",
+            "received-free",
+            "tax-adjustments",
+            "journal");
 
     private final YearRows rows;
     private final YearBooks books;
     private final Years years;
+    private final BasisBook basis;
     private final CurrentShop shop;
 
-    YearFiles(YearRows rows, YearBooks books, Years years, CurrentShop shop) {
+    YearFiles(YearRows rows, YearBooks books, Years years, BasisBook basis, CurrentShop shop) {
         this.rows = rows;
         this.books = books;
         this.years = years;
+        this.basis = basis;
         this.shop = shop;
     }
 
@@ -45,6 +55,7 @@ class YearFiles {
             case "stock" -> stock(year);
             case "taken-for-own-use" -> taken(year);
             case "received-free" -> received(year);
+            case "tax-adjustments" -> TaxAdjustmentsFile.of(shop.currency(), years.table(year), basis.year(year));
             case "journal" -> journal(year);
             default -> throw new IllegalArgumentException("No file of the year is named " + name);
         };
@@ -60,7 +71,7 @@ class YearFiles {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 ZipEntry entry = new ZipEntry(file.getKey());
                 // The same year gives the same folder: no moment of packing in it.
-                entry.setTimeLocal(YearBooks.last(year).atStartOfDay());
+                entry.setTimeLocal(books.last(year).atStartOfDay());
                 zip.putNextEntry(entry);
                 zip.write(file.getValue());
                 zip.closeEntry();
@@ -142,9 +153,9 @@ class YearFiles {
 
     private CsvFile stock(int year) {
         CsvFile file = new CsvFile(shop.currency(), "day", "account", "piece_code", "title", "quantity", "cost");
-        for (YearBooks.StockRow row : books.stock(YearBooks.last(year))) {
+        for (YearBooks.StockRow row : books.stock(books.last(year))) {
             file.row(
-                    YearBooks.last(year),
+                    books.last(year),
                     row.account(),
                     row.code(),
                     row.title(),

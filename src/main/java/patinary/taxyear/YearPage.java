@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
+import patinary.taxbasis.Adjustments;
 
 /**
  * A year as its page shows it.
@@ -12,9 +13,10 @@ import patinary.money.Amount;
  * @param wanted the shop's table, which may have no lines for this year
  * @param parts the parts of the form in its order
  * @param unmapped what is on no line
- * @param profit the year's profit by the ledger
+ * @param profit the year's profit as it is counted for tax
  * @param goods cost of goods by stock and purchases
  * @param costByLedger cost of goods by the accounts; the same, or something is wrong
+ * @param adjustments what tax counts otherwise than the books
  */
 record YearPage(
         String table,
@@ -23,7 +25,8 @@ record YearPage(
         List<AccountSum> unmapped,
         Amount profit,
         CostOfGoods goods,
-        Amount costByLedger) {
+        Amount costByLedger,
+        Adjustments adjustments) {
 
     private static final Set<String> WITHOUT_ROWS = Set.of(
             "net_receipts",
@@ -60,7 +63,7 @@ record YearPage(
         }
     }
 
-    static YearPage of(TaxTable table, String wanted, YearSums sums, CostOfGoods goods) {
+    static YearPage of(TaxTable table, String wanted, YearSums sums, CostOfGoods goods, Adjustments adjustments) {
         List<Part> parts = table.lines().stream()
                 .map(TaxLine::part)
                 .distinct()
@@ -73,7 +76,12 @@ record YearPage(
                                 .toList()))
                 .toList();
         Amount cost = sums.amount("cost_of_goods_sold").orElse(Amount.ZERO);
-        return new YearPage(table.name(), wanted, parts, sums.unmapped(), sums.profit(), goods, cost);
+        return new YearPage(table.name(), wanted, parts, sums.unmapped(), sums.profit(), goods, cost, adjustments);
+    }
+
+    /** The year's profit by the books. */
+    public Amount bookProfit() {
+        return profit.minus(adjustments.profit());
     }
 
     /** Whether the shop's table knows no form for this year, so that the plain one stands in. */

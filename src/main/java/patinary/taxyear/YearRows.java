@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.taxbasis.TaxYears;
 
 /** Reads the postings of a year one by one, for files and for the seal. */
 @Repository
@@ -41,9 +42,11 @@ class YearRows {
             boolean packed) {}
 
     private final JdbcClient jdbc;
+    private final TaxYears taxYears;
 
-    YearRows(JdbcClient jdbc) {
+    YearRows(JdbcClient jdbc, TaxYears taxYears) {
         this.jdbc = jdbc;
+        this.taxYears = taxYears;
     }
 
     /** All postings of the year, by day and document. */
@@ -54,8 +57,8 @@ class YearRows {
     /** The postings that play a part in the year's sums, for instance {@code INCOME}. */
     List<Posted> part(int year, String part) {
         return jdbc.sql(sql("part = :part"))
-                .param("first", YearBooks.first(year))
-                .param("last", YearBooks.last(year))
+                .param("first", taxYears.first(year))
+                .param("last", taxYears.last(year))
                 .param("part", part)
                 .query(Posted.class)
                 .list();
@@ -73,8 +76,8 @@ class YearRows {
 
     private List<Posted> read(int year, String which) {
         return jdbc.sql(sql(which))
-                .param("first", YearBooks.first(year))
-                .param("last", YearBooks.last(year))
+                .param("first", taxYears.first(year))
+                .param("last", taxYears.last(year))
                 .query(Posted.class)
                 .list();
     }

@@ -13,7 +13,7 @@ import patinary.money.Amount;
  *
  * @param amounts by meaning
  * @param unmapped amounts of the profit and loss accounts that are on no line
- * @param profit the year's profit by the ledger, whatever the lines say
+ * @param profit what all the sums come to, whatever the lines say
  */
 record YearSums(Map<String, Amount> amounts, List<AccountSum> unmapped, Amount profit) {
 

@@ -5,6 +5,10 @@ import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.shop.CurrentShop;
+import patinary.taxbasis.Adjustment;
+import patinary.taxbasis.Adjustments;
+import patinary.taxbasis.BasisBook;
+import patinary.taxbasis.Reason;
 
 /** Sorts a year onto the shop's tax table. */
 @Service
@@ -13,17 +17,53 @@ class Years {
 
     private final TaxTables tables = TaxTables.load();
     private final YearBooks books;
+    private final BasisBook basis;
     private final CurrentShop shop;
 
-    Years(YearBooks books, CurrentShop shop) {
+    Years(YearBooks books, BasisBook basis, CurrentShop shop) {
         this.books = books;
+        this.basis = basis;
         this.shop = shop;
     }
 
     YearPage page(int year) {
         TaxTable table = table(year);
-        CostOfGoods goods = books.goods(year);
-        return YearPage.of(table, shop.taxTable(), YearSums.of(table, books.sums(year), goods), goods);
+        Adjustments adjustments = basis.year(year);
+        CostOfGoods goods = books.goods(year).adjusted(adjustments);
+        YearSums sums = YearSums.of(table, AccountSum.withAdjustments(books.sums(year), adjustments), goods);
+        return YearPage.of(table, shop.taxTable(), sums, goods, adjustments);
+    }
+
+    /** What tax counts otherwise than the books on one line. */
+    List<Adjustment> adjustments(int year, String meaning) {
+        String mapped = mapped(meaning);
+        TaxTable table = table(year);
+        return basis.year(year).rows().stream()
+                .filter(row -> !row.profit().isZero())
+                .filter(row -> switch (meaning) {
+                    case "cogs_purchases" -> row.reason() == Reason.OWNERS_SHARE;
+                    case "cogs_materials" -> row.reason() == Reason.UNPAID_SUPPLIES;
+                    default ->
+                        table.meaning(row.reason().result().name(), row.category())
+                                .filter(mapped::equals)
+                                .isPresent();
+                })
+                .toList();
+    }
+
+    /** What tax counts otherwise than the books on no line. */
+    List<Adjustment> unmappedAdjustments(int year) {
+        TaxTable table = table(year);
+        return basis.year(year).rows().stream()
+                .filter(row -> !row.profit().isZero())
+                .filter(row -> table.meaning(row.reason().result().name(), row.category())
+                        .flatMap(table::line)
+                        .isEmpty())
+                .toList();
+    }
+
+    private static String mapped(String meaning) {
+        return meaning.equals("other_expenses_total") ? "other_expenses" : meaning;
     }
 
     /** The shop's table, or the plain one in years for which its form is not known. */
@@ -37,7 +77,7 @@ class Years {
         if (meaning.equals("cogs_purchases") || meaning.equals("cogs_materials")) {
             return books.purchases(year, meaning.equals("cogs_materials"));
         }
-        String mapped = meaning.equals("other_expenses_total") ? "other_expenses" : meaning;
+        String mapped = mapped(meaning);
         TaxTable table = table(year);
         return books.rowsOf(
                 year,

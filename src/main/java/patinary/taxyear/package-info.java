@@ -1,6 +1,6 @@
-/** The records of a year and the dated tax tables: read only, but for the seal of a year. */
+/** The records of a year and the dated tax tables: read only, but for the seal of a year and what goes on which line. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "ledger", "covering", "shop", "web", "spending"})
+@ApplicationModule(allowedDependencies = {"money", "ledger", "covering", "shop", "web", "spending", "taxbasis"})
 package patinary.taxyear;
 
 import org.jspecify.annotations.NullMarked;

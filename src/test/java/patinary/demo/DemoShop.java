@@ -86,6 +86,7 @@ public final class DemoShop {
         new Agreeing(shop).write();
         new Covering(shop).report();
         new Driving(shop).write();
+        new YearEnds(shop).write();
     }
 
     private void letGo(String reason, String note) {
