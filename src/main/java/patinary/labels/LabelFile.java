@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
+import patinary.web.PrintFont;
 
 /** Writes labels as a file that is printed at 100%; PDF, ISO 32000. */
 final class LabelFile {
@@ -23,7 +24,7 @@ final class LabelFile {
     private LabelFile(LabelGrid grid, PDDocument document) throws IOException {
         this.grid = grid;
         this.document = document;
-        this.font = LabelPen.font(document);
+        this.font = PrintFont.of(document);
     }
 
     /** Whether every label's square can be read from this grid. */

@@ -1,13 +1,11 @@
 package patinary.labels;
 
 import java.io.IOException;
-import java.io.InputStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import patinary.web.PrintFont;
 
 /** Draws on a page in millimetres from its upper left corner; the file itself counts in points from below. */
 final class LabelPen implements AutoCloseable {
@@ -15,9 +13,6 @@ final class LabelPen implements AutoCloseable {
     private static final double POINTS_PER_MM = 72 / 25.4;
 
     private static final double OUTLINE = 0.2;
-
-    /** Comes with the library that writes the file; SIL Open Font License. */
-    private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
     private final PDPageContentStream stream;
     private final PDFont font;
@@ -29,26 +24,13 @@ final class LabelPen implements AutoCloseable {
         this.height = page.getMediaBox().getHeight();
     }
 
-    static PDFont font(PDDocument document) throws IOException {
-        try (InputStream file = PDType1Font.class.getResourceAsStream(FONT)) {
-            if (file == null) {
-                throw new IOException("The program was packed without " + FONT);
-            }
-            return PDType0Font.load(document, file, true);
-        }
-    }
-
     static float points(double millimetres) {
         return (float) (millimetres * POINTS_PER_MM);
     }
 
     /** How wide a text is, in millimetres; signs that the print does not have count as a question mark. */
     static double width(PDFont font, String text, double points) {
-        try {
-            return font.getStringWidth(printable(font, text)) / 1000 * points / POINTS_PER_MM;
-        } catch (IOException unreadable) {
-            throw new IllegalStateException(unreadable);
-        }
+        return PrintFont.width(font, text, points) / POINTS_PER_MM;
     }
 
     /** Adds a filled rectangle; what was added shows after {@link #fill}. */
@@ -84,27 +66,12 @@ final class LabelPen implements AutoCloseable {
         stream.beginText();
         stream.setFont(font, (float) size);
         stream.newLineAtOffset(points(left), y(baseline));
-        stream.showText(printable(font, text));
+        stream.showText(PrintFont.printable(font, text));
         stream.endText();
     }
 
     private float y(double top) {
         return (float) (height - points(top));
-    }
-
-    private static String printable(PDFont font, String text) {
-        StringBuilder kept = new StringBuilder();
-        text.codePoints().forEach(sign -> kept.append(has(font, sign) ? Character.toString(sign) : "?"));
-        return kept.toString();
-    }
-
-    private static boolean has(PDFont font, int sign) {
-        try {
-            font.encode(Character.toString(sign));
-            return true;
-        } catch (IllegalArgumentException | IOException unknown) {
-            return false;
-        }
     }
 
     @Override

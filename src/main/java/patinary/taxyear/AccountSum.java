@@ -14,7 +14,7 @@ import patinary.taxbasis.Adjustments;
  * @param category empty where the account has none
  * @param amountMinor debit positive, credit negative
  */
-record AccountSum(String account, String category, long amountMinor) {
+public record AccountSum(String account, String category, long amountMinor) {
 
     /** The amount as a page shows it: income and costs are both positive; refunds are what was given back. */
     public Amount shown() {

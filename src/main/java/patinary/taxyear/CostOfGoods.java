@@ -16,7 +16,8 @@ import patinary.taxbasis.Reason;
  * @param packed of these, what sales were packed in: a cost of selling, deducted among the expenses and not here
  * @param closing stock at the end of the year
  */
-record CostOfGoods(Amount opening, Amount purchases, Amount ownUse, Amount materials, Amount packed, Amount closing) {
+public record CostOfGoods(
+        Amount opening, Amount purchases, Amount ownUse, Amount materials, Amount packed, Amount closing) {
 
     /**
      * The same as the year is counted for tax. Stock at either end is without what was deducted before; the first is what the

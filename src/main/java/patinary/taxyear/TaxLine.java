@@ -10,7 +10,7 @@ package patinary.taxyear;
  * @param source where number and title come from
  * @param status how well the source is known
  */
-record TaxLine(String meaning, String line, String title, String part, String source, String status) {
+public record TaxLine(String meaning, String line, String title, String part, String source, String status) {
 
     private static final String READ = "read";
     private static final String OWN = "own";

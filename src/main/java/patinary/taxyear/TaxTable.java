@@ -11,19 +11,19 @@ import java.util.Optional;
  * @param lines in the order of the form
  * @param map from account and category to meaning, keyed as {@link #key} says
  */
-record TaxTable(String name, List<TaxLine> lines, Map<String, String> map) {
+public record TaxTable(String name, List<TaxLine> lines, Map<String, String> map) {
 
-    static String key(String account, String category) {
+    public static String key(String account, String category) {
         return account + "|" + category;
     }
 
     /** The meaning of a category, or else of its whole account; empty where the table maps neither. */
-    Optional<String> meaning(String account, String category) {
+    public Optional<String> meaning(String account, String category) {
         return Optional.ofNullable(map.get(key(account, category)))
                 .or(() -> Optional.ofNullable(map.get(key(account, ""))));
     }
 
-    Optional<TaxLine> line(String meaning) {
+    public Optional<TaxLine> line(String meaning) {
         return lines.stream().filter(line -> line.meaning().equals(meaning)).findFirst();
     }
 }

@@ -64,22 +64,6 @@ class YearBooks {
             long costMinor,
             String note) {}
 
-    /**
-     * A supply that came free.
-     *
-     * @param valueMinor what it would have cost
-     * @param incomeMinor what the postings have as income for it
-     */
-    record Received(
-            UUID giftId,
-            LocalDate docDate,
-            String giver,
-            String supply,
-            long valueMinor,
-            boolean forWork,
-            long incomeMinor,
-            String note) {}
-
     private static final String STOCK_AT = """
             select coalesce(sum(amount_minor), 0) from posting
             where account in ('PIECES', 'BENCH', 'SHELF') and doc_date <= ?""";
@@ -216,23 +200,5 @@ class YearBooks {
                 .params(first(year), last(year))
                 .query(Long.class)
                 .single());
-    }
-
-    /** What came free in a year, by day. */
-    List<Received> received(int year) {
-        return jdbc.sql("""
-                        select g.id as gift_id, d.doc_date, g.giver, s.name as supply, g.value_minor, g.for_work,
-                               coalesce((select cast(-sum(p.amount_minor) as bigint) from posting p
-                                         where p.document_id = g.id and p.account = 'OTHER_INCOME'), 0) as income_minor,
-                               d.note
-                        from supply_gift g
-                        join document d on d.id = g.id
-                        join supply s on s.id = g.supply_id
-                        where d.doc_date between :first and :last
-                        order by d.doc_date, d.id""")
-                .param("first", first(year))
-                .param("last", last(year))
-                .query(Received.class)
-                .list();
     }
 }

@@ -18,7 +18,7 @@ import patinary.taxbasis.Adjustments;
  * @param costByLedger cost of goods by the accounts; the same, or something is wrong
  * @param adjustments what tax counts otherwise than the books
  */
-record YearPage(
+public record YearPage(
         String table,
         String wanted,
         List<Part> parts,
@@ -41,7 +41,7 @@ record YearPage(
             "cogs_closing");
 
     /** One part of the form. */
-    record Part(String name, List<Line> lines) {
+    public record Part(String name, List<Line> lines) {
 
         /** The name of the part in the message files. */
         public String key() {
@@ -50,7 +50,7 @@ record YearPage(
     }
 
     /** One line of the form; without an amount where these books say nothing about it. */
-    record Line(TaxLine line, @Nullable Amount amount) {
+    public record Line(TaxLine line, @Nullable Amount amount) {
 
         /** Whether rows of its own can be opened. */
         public boolean opens() {

@@ -10,7 +10,7 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.taxbasis.TaxYears;
 
-/** Reads the postings of a year one by one, for files and for the seal. */
+/** Reads the postings of a year one by one, for the seal. */
 @Repository
 @Transactional(readOnly = true)
 class YearRows {
@@ -51,39 +51,11 @@ class YearRows {
 
     /** All postings of the year, by day and document. */
     List<Posted> all(int year) {
-        return read(year, "1 = 1");
-    }
-
-    /** The postings that play a part in the year's sums, for instance {@code INCOME}. */
-    List<Posted> part(int year, String part) {
-        return jdbc.sql(sql("part = :part"))
-                .param("first", taxYears.first(year))
-                .param("last", taxYears.last(year))
-                .param("part", part)
-                .query(Posted.class)
-                .list();
-    }
-
-    /** The postings that bought something. */
-    List<Posted> purchases(int year) {
-        return read(year, "purchase is not null");
-    }
-
-    /** What sales were packed in. */
-    List<Posted> packed(int year) {
-        return read(year, "packed");
-    }
-
-    private List<Posted> read(int year, String which) {
-        return jdbc.sql(sql(which))
+        return jdbc.sql("select * from year_row where doc_date between :first and :last"
+                        + " order by doc_date, document_id, line")
                 .param("first", taxYears.first(year))
                 .param("last", taxYears.last(year))
                 .query(Posted.class)
                 .list();
-    }
-
-    private static String sql(String which) {
-        return "select * from year_row where doc_date between :first and :last and " + which
-                + " order by doc_date, document_id, line";
     }
 }

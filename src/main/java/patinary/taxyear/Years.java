@@ -13,7 +13,7 @@ import patinary.taxbasis.Reason;
 /** Sorts a year onto the shop's tax table. */
 @Service
 @Transactional(readOnly = true)
-class Years {
+public class Years {
 
     private final TaxTables tables = TaxTables.load();
     private final YearBooks books;
@@ -26,7 +26,7 @@ class Years {
         this.shop = shop;
     }
 
-    YearPage page(int year) {
+    public YearPage page(int year) {
         TaxTable table = table(year);
         Adjustments adjustments = basis.year(year);
         CostOfGoods goods = books.goods(year).adjusted(adjustments);
@@ -67,7 +67,7 @@ class Years {
     }
 
     /** The shop's table, or the plain one in years for which its form is not known. */
-    TaxTable table(int year) {
+    public TaxTable table(int year) {
         TaxTable own = tables.table(shop.taxTable(), year);
         return own.lines().isEmpty() ? tables.table(TaxTables.PLAIN, year) : own;
     }

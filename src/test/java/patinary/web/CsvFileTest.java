@@ -16,16 +16,16 @@ class CsvFileTest {
 
     @Test
     void noTextCanStartAFormula() {
-        assertThat(CsvFile.harmless("=1+1")).isEqualTo("'=1+1");
-        assertThat(CsvFile.harmless("-5 lamp")).isEqualTo("'-5 lamp");
-        assertThat(CsvFile.harmless("@home")).isEqualTo("'@home");
-        assertThat(CsvFile.harmless("\t=x")).isEqualTo("'\t=x");
-        assertThat(CsvFile.harmless("\u0000=x")).isEqualTo("'\u0000=x");
-        assertThat(CsvFile.harmless("\uff1dx")).isEqualTo("'\uff1dx");
-        assertThat(CsvFile.harmless("'=x")).isEqualTo("''=x");
-        assertThat(CsvFile.harmless("'quoted")).isEqualTo("'quoted");
-        assertThat(CsvFile.harmless("a=b")).isEqualTo("a=b");
-        assertThat(CsvFile.harmless("")).isEmpty();
+        assertThat(CsvWriter.harmless("=1+1")).isEqualTo("'=1+1");
+        assertThat(CsvWriter.harmless("-5 lamp")).isEqualTo("'-5 lamp");
+        assertThat(CsvWriter.harmless("@home")).isEqualTo("'@home");
+        assertThat(CsvWriter.harmless("\t=x")).isEqualTo("'\t=x");
+        assertThat(CsvWriter.harmless("\u0000=x")).isEqualTo("'\u0000=x");
+        assertThat(CsvWriter.harmless("\uff1dx")).isEqualTo("'\uff1dx");
+        assertThat(CsvWriter.harmless("'=x")).isEqualTo("''=x");
+        assertThat(CsvWriter.harmless("'quoted")).isEqualTo("'quoted");
+        assertThat(CsvWriter.harmless("a=b")).isEqualTo("a=b");
+        assertThat(CsvWriter.harmless("")).isEmpty();
     }
 
     @Test

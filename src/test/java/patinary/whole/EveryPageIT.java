@@ -170,6 +170,6 @@ class EveryPageIT {
     }
 
     private static boolean isFile(String path) {
-        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|pdf|txt)|.*/download|/photos/.*/full");
+        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|xlsx|pdf|txt)|.*/download|/photos/.*/full");
     }
 }
