@@ -18,6 +18,7 @@ final class ArchiveTables {
                     HandlingTables.ROWS,
                     SellingTables.ALL,
                     ArrangementTables.ALL,
+                    YearTables.YEARS,
                     SendingTables.ALL,
                     ListingTables.ALL,
                     BringingTables.ALL,

@@ -44,5 +44,37 @@ final class YearTables {
                     .aboveZero()
                     .done());
 
+    /** What she says of a year. */
+    static final List<ArchiveTable> YEARS = List.of(
+            table("home_use")
+                    .key("tax_year")
+                    .column("tax_year", Type.WHOLE)
+                    .aboveZero()
+                    .decimal("square_feet", 7, 2)
+                    .aboveZero()
+                    .column("months", Type.WHOLE)
+                    .aboveZero()
+                    .text("note", 2000)
+                    .done(),
+            table("set_aside_year")
+                    .key("tax_year")
+                    .column("tax_year", Type.WHOLE)
+                    .aboveZero()
+                    .percent("income_percent")
+                    .zeroOrMore()
+                    .percent("state_percent")
+                    .zeroOrMore()
+                    .done(),
+            table("tax_payment")
+                    .key("id")
+                    .id("id")
+                    .column("tax_year", Type.WHOLE)
+                    .aboveZero()
+                    .column("paid_on", Type.DATE)
+                    .amount("amount")
+                    .aboveZero()
+                    .text("note", 500)
+                    .done());
+
     private YearTables() {}
 }

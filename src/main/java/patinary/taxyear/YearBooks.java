@@ -108,6 +108,15 @@ class YearBooks {
                 .list();
     }
 
+    /** Profit by the ledger from one day to another, both included. */
+    Amount profit(LocalDate from, LocalDate to) {
+        return Amount.of(jdbc.sql("select coalesce(-sum(amount_minor), 0) from year_row"
+                        + " where part in ('INCOME', 'EXPENSE', 'COST') and doc_date between ? and ?")
+                .params(from, to)
+                .query(Long.class)
+                .single());
+    }
+
     /** What the opening document brought counts as opening stock of its year. */
     CostOfGoods goods(int year) {
         return new CostOfGoods(

@@ -8,6 +8,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.spending.Vehicles;
@@ -57,8 +58,14 @@ class YearController {
     }
 
     @GetMapping("/{year:[0-9]{4}}")
-    String page(@PathVariable int year, Model model) {
+    String page(
+            @PathVariable int year,
+            @RequestParam(defaultValue = "false") boolean whole,
+            @RequestParam(defaultValue = "false") boolean beside,
+            Model model) {
         require(year);
+        model.addAttribute("whole", whole ? years.whole(year) : null);
+        model.addAttribute("beside", beside ? YearBeside.of(years.page(year), years.page(year - 1), year - 1) : null);
         model.addAttribute("year", year);
         model.addAttribute("years", books.years());
         model.addAttribute("page", years.page(year));

@@ -34,6 +34,7 @@ public record YearPage(
             "gross_income",
             "total_expenses",
             "tentative_profit",
+            "business_use_of_home",
             "net_profit",
             "cogs_available",
             "cogs_total",

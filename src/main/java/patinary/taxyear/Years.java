@@ -1,9 +1,14 @@
 package patinary.taxyear;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.homeuse.HomeUse;
+import patinary.homeuse.HomeUses;
+import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.taxbasis.Adjustment;
 import patinary.taxbasis.Adjustments;
@@ -18,11 +23,13 @@ public class Years {
     private final TaxTables tables = TaxTables.load();
     private final YearBooks books;
     private final BasisBook basis;
+    private final HomeUses homes;
     private final CurrentShop shop;
 
-    Years(YearBooks books, BasisBook basis, CurrentShop shop) {
+    Years(YearBooks books, BasisBook basis, HomeUses homes, CurrentShop shop) {
         this.books = books;
         this.basis = basis;
+        this.homes = homes;
         this.shop = shop;
     }
 
@@ -30,8 +37,24 @@ public class Years {
         TaxTable table = table(year);
         Adjustments adjustments = basis.year(year);
         CostOfGoods goods = books.goods(year).adjusted(adjustments);
-        YearSums sums = YearSums.of(table, AccountSum.withAdjustments(books.sums(year), adjustments), goods);
+        YearSums sums =
+                YearSums.of(table, AccountSum.withAdjustments(books.sums(year), adjustments), goods, home(year));
         return YearPage.of(table, shop.taxTable(), sums, goods, adjustments);
+    }
+
+    /** The amounts of the lines in whole units, by meaning. */
+    Map<String, Amount> whole(int year) {
+        Adjustments adjustments = basis.year(year);
+        return YearSums.whole(
+                table(year),
+                AccountSum.withAdjustments(books.sums(year), adjustments),
+                books.goods(year).adjusted(adjustments),
+                home(year),
+                shop.currency().digits());
+    }
+
+    private @Nullable HomeUse home(int year) {
+        return homes.of(year).orElse(null);
     }
 
     /** What tax counts otherwise than the books on one line. */

@@ -33,6 +33,13 @@ public class Fmt {
         return amount == null ? UNKNOWN : house.currency().format(amount, Locale.US);
     }
 
+    /** An amount of whole units, without minor units behind it. */
+    public String whole(@Nullable Amount amount) {
+        int digits = house.currency().digits();
+        String text = money(amount);
+        return amount == null || digits == 0 ? text : text.substring(0, text.length() - digits - 1);
+    }
+
     /** An amount given in minor units, as a report's row holds it. */
     public String money(@Nullable Long minor) {
         return minor == null ? UNKNOWN : money(Amount.of(minor));

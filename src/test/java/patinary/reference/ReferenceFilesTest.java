@@ -47,6 +47,10 @@ class ReferenceFilesTest {
         "tax-lines.csv, table year_from meaning",
         "tax-lines.csv, table year_from line",
         "tax-map.csv, table account category",
+        "home-use.csv, jurisdiction year_from",
+        "self-employment.csv, jurisdiction year_from kind",
+        "tax-payments.csv, jurisdiction tax_year payment",
+        "tax-payments.csv, due",
         "denominations.csv, currency minor kind from"
     })
     void hasUniqueKeys(String file, String columns) throws IOException {
