@@ -7,6 +7,7 @@ import static patinary.yearfolder.Column.text;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import patinary.taxbasis.Adjustment;
 import patinary.taxyear.TaxLine;
@@ -25,7 +26,7 @@ final class LineTables {
     private LineTables() {}
 
     /** Money stands under "amount"; what is no money, such as miles, under "number". */
-    static FolderTable lines(YearPage page, Reckoning reckoning, BigDecimal miles) {
+    static FolderTable lines(Supplier<YearPage> page, Reckoning reckoning, Supplier<BigDecimal> miles) {
         return new FolderTable(
                 LINES,
                 List.of(
@@ -38,11 +39,12 @@ final class LineTables {
                         text("made_of"),
                         text("source_of_the_line"),
                         text("how_well_known")),
-                rows -> page.parts()
+                rows -> page.get()
+                        .parts()
                         .forEach(part -> part.lines().forEach(line -> rows.row(cells(line, reckoning, miles)))));
     }
 
-    private static @Nullable Object[] cells(YearPage.Line line, Reckoning reckoning, BigDecimal miles) {
+    private static @Nullable Object[] cells(YearPage.Line line, Reckoning reckoning, Supplier<BigDecimal> miles) {
         TaxLine form = line.line();
         return new Object[] {
             form.part(),
@@ -50,7 +52,7 @@ final class LineTables {
             form.title(),
             form.meaning(),
             line.amount(),
-            form.meaning().equals(MILES) ? miles : null,
+            form.meaning().equals(MILES) ? miles.get() : null,
             reckoning.words(form.meaning()).orElse(""),
             form.source(),
             form.status()
@@ -61,7 +63,7 @@ final class LineTables {
      * What the year counts otherwise for tax than the books have it, by document, supply, piece or buyer. Amounts are tax less
      * books: above zero raises the profit for tax.
      */
-    static FolderTable adjustments(YearPage page, TaxTable table) {
+    static FolderTable adjustments(Supplier<YearPage> page, TaxTable table) {
         return new FolderTable(
                 ADJUSTMENTS,
                 List.of(
@@ -80,7 +82,7 @@ final class LineTables {
                         amount("opening_adjustment"),
                         amount("change_within_year"),
                         amount("profit_for_tax")),
-                rows -> page.adjustments().rows().forEach(row -> rows.row(cells(row, table))));
+                rows -> page.get().adjustments().rows().forEach(row -> rows.row(cells(row, table))));
     }
 
     private static @Nullable Object[] cells(Adjustment row, TaxTable table) {
@@ -105,11 +107,11 @@ final class LineTables {
         };
     }
 
-    static FolderTable onNoLine(YearPage page) {
+    static FolderTable onNoLine(Supplier<YearPage> page) {
         return new FolderTable(
                 ON_NO_LINE,
                 List.of(text("account"), text("category"), amount("amount")),
-                rows -> page.unmapped().forEach(sum -> rows.row(sum.account(), sum.category(), sum.shown())));
+                rows -> page.get().unmapped().forEach(sum -> rows.row(sum.account(), sum.category(), sum.shown())));
     }
 
     static FolderTable mapping(TaxTable table) {

@@ -2,8 +2,10 @@ package patinary.yearfolder;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
+import org.springframework.util.function.SingletonSupplier;
 import patinary.taxyear.TaxTable;
 import patinary.taxyear.YearPage;
 import patinary.taxyear.Years;
@@ -13,7 +15,8 @@ import patinary.taxyear.Years;
 class YearTables {
 
     /**
-     * A year as the folder shows it.
+     * A year as the folder shows it. What the page of the year has is worked out when it is first asked for: a journal alone does
+     * without it.
      *
      * @param tables the tables in their order, the summary by lines first
      */
@@ -21,11 +24,20 @@ class YearTables {
             int year,
             LocalDate first,
             LocalDate last,
-            YearPage page,
+            Supplier<YearPage> lazyPage,
             TaxTable form,
             Reckoning reckoning,
-            YearQueries.Estimates estimates,
-            List<FolderTable> tables) {}
+            Supplier<YearQueries.Estimates> lazyEstimates,
+            List<FolderTable> tables) {
+
+        YearPage page() {
+            return lazyPage.get();
+        }
+
+        YearQueries.Estimates estimates() {
+            return lazyEstimates.get();
+        }
+    }
 
     /** The names of all tables. */
     static final List<String> NAMES = List.of(
@@ -73,11 +85,11 @@ class YearTables {
     }
 
     Year of(int year) {
-        YearPage page = years.page(year);
+        Supplier<YearPage> page = SingletonSupplier.of(() -> years.page(year));
         TaxTable form = years.table(year);
         Reckoning reckoning = Reckoning.of(form);
         List<FolderTable> tables = Stream.of(
-                        LineTables.lines(page, reckoning, queries.miles(year)),
+                        LineTables.lines(page, reckoning, () -> queries.miles(year)),
                         LineTables.onNoLine(page),
                         LineTables.mapping(form),
                         LineTables.adjustments(page, form),
@@ -99,6 +111,13 @@ class YearTables {
                         profit.journal(year))
                 .toList();
         return new Year(
-                year, queries.first(year), queries.last(year), page, form, reckoning, queries.estimates(year), tables);
+                year,
+                queries.first(year),
+                queries.last(year),
+                page,
+                form,
+                reckoning,
+                SingletonSupplier.of(() -> queries.estimates(year)),
+                tables);
     }
 }
