@@ -16,6 +16,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.money.Amount;
 import patinary.money.Percent;
 import patinary.shop.CurrentShop;
+import patinary.taxbasis.BasisBook;
 import patinary.web.Answers;
 import patinary.web.Ids;
 import patinary.web.NotFound;
@@ -31,11 +32,13 @@ class SetAsideController {
 
     private final SetAside estimates;
     private final SetAsideBook book;
+    private final BasisBook basis;
     private final CurrentShop shop;
 
-    SetAsideController(SetAside estimates, SetAsideBook book, CurrentShop shop) {
+    SetAsideController(SetAside estimates, SetAsideBook book, BasisBook basis, CurrentShop shop) {
         this.estimates = estimates;
         this.book = book;
+        this.basis = basis;
         this.shop = shop;
     }
 
@@ -48,6 +51,7 @@ class SetAsideController {
         model.addAttribute("today", shop.today());
         model.addAttribute("estimates", estimates.year(year));
         model.addAttribute("sources", estimates.sources(year));
+        model.addAttribute("otherwise", basis.year(year).profit());
         model.addAttribute("own", book.own(year).orElse(null));
         model.addAttribute("paid", book.paid(year));
         return "setaside/set-aside";
