@@ -19,6 +19,7 @@ final class ArchiveTables {
                     SellingTables.ALL,
                     ArrangementTables.ALL,
                     YearTables.YEARS,
+                    SealTables.ALL,
                     SendingTables.ALL,
                     ListingTables.ALL,
                     BringingTables.ALL,

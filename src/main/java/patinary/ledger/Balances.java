@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import patinary.money.Amount;
 
 /** The sums that stored postings must come to, whatever they say one by one. */
@@ -48,17 +49,23 @@ final class Balances {
 
     /**
      * At every date, what documents brought in at cost, less what suppliers took back, is what is in stock plus what
-     * left it. The left side is read from the documents alone, the right side from the stored postings alone.
+     * left it. The left side is read from the documents alone, the right side from the stored postings alone. Sealed days are
+     * taken together with the first day after them: their own rows are what was sealed, and another calculation may have
+     * brought its documents in at another cost.
+     *
+     * @param sealed the last sealed day, or {@link LocalDate#MIN}
      */
-    static List<Finding> costNotKept(List<DocumentMoves> documents, Map<UUID, List<Posting>> stored) {
+    static List<Finding> costNotKept(List<DocumentMoves> documents, Map<UUID, List<Posting>> stored, LocalDate sealed) {
+        UnaryOperator<LocalDate> open = day -> day.isAfter(sealed) ? day : sealed.plusDays(1);
         TreeMap<LocalDate, Amount> cameIn = new TreeMap<>();
         documents.forEach(document -> document.moves()
-                .forEach(move -> cameIn.merge(document.document().date(), cameIn(move), Amount::plus)));
+                .forEach(move -> cameIn.merge(open.apply(document.document().date()), cameIn(move), Amount::plus)));
         TreeMap<LocalDate, Amount> isThere = new TreeMap<>();
         stored.values().stream()
                 .flatMap(Collection::stream)
                 .filter(posting -> COST.contains(posting.account()))
-                .forEach(posting -> isThere.merge(posting.document().date(), posting.amount(), Amount::plus));
+                .forEach(posting ->
+                        isThere.merge(open.apply(posting.document().date()), posting.amount(), Amount::plus));
         return compare(cameIn, isThere);
     }
 

@@ -3,7 +3,6 @@ package patinary.ledger;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -22,13 +21,21 @@ public class Books {
 
     private final Documents documents;
     private final PostingStore postings;
+    private final SealStore sealed;
     private final BooksSettings settings;
     private final JdbcTemplate jdbc;
     private final Clock clock;
 
-    Books(Documents documents, PostingStore postings, BooksSettings settings, JdbcTemplate jdbc, Clock clock) {
+    Books(
+            Documents documents,
+            PostingStore postings,
+            SealStore sealed,
+            BooksSettings settings,
+            JdbcTemplate jdbc,
+            Clock clock) {
         this.documents = documents;
         this.postings = postings;
+        this.sealed = sealed;
         this.settings = settings;
         this.jdbc = jdbc;
         this.clock = clock;
@@ -54,6 +61,10 @@ public class Books {
         for (Document document : several) {
             document.recorded(clock.instant());
             documents.persist(document);
+            if (document.kind() == DocumentKind.YEAR_SEAL) {
+                documents.flush();
+                sealed.keep(document.ref());
+            }
         }
         derive();
     }
@@ -114,6 +125,7 @@ public class Books {
                 several.stream().filter(document -> !isLatestSeal(document)).toList());
         for (Document document : several) {
             postings.delete(List.of(document.id()));
+            sealed.forget(document.id());
             jdbc.update("delete from uncosted_use where document_id = ?", document.id());
             documents.remove(document);
         }
@@ -125,54 +137,43 @@ public class Books {
         return documents.find(type, id);
     }
 
-    /** Derives all postings anew, after documents were brought in by another road than this class. */
+    /**
+     * Derives all postings anew, after documents were brought in by another road than this class, or another costing method
+     * was chosen. Seals that came without what they sealed, out of an archive from before it was kept, keep what their
+     * documents give now.
+     */
     public void rederive() {
         lock();
+        List<DocumentRef> seals = documents.seals();
+        if (!seals.isEmpty() && sealed.all().isEmpty()) {
+            derive(List.of());
+            seals.forEach(sealed::keep);
+        }
         derive();
     }
 
     private void derive() {
         documents.flush();
+        derive(documents.seals());
+    }
+
+    private void derive(List<DocumentRef> seals) {
+        documents.flush();
         Replay.Result result = Replay.of(settings.stockMethod(), documents.moves());
         if (!result.problems().isEmpty()) {
             throw new Refused(result.problems());
         }
-        store(result);
+        List<Posting> kept = seals.isEmpty() ? List.of() : sealed.all();
+        store(SealedPostings.laidOver(seals, kept, result.postings()), result.uncosted());
     }
 
     /** Writes only the documents whose postings differ from what is stored. */
-    private void store(Replay.Result result) {
-        Map<UUID, List<Posting>> stored = postings.all();
-        Map<UUID, List<Posting>> derived = PostingStore.grouped(result.postings());
-        PostingChange change = PostingChange.between(stored, derived);
-        refuseRewritten(stored, change);
+    private void store(List<Posting> derived, List<Replay.Uncosted> uncosted) {
+        PostingChange change = PostingChange.between(postings.all(), PostingStore.grouped(derived));
         postings.delete(change.stale());
         postings.insert(change.fresh());
-        if (!result.uncosted().isEmpty() || !postings.uncosted().isEmpty()) {
-            postings.replaceUncosted(result.uncosted());
-        }
-    }
-
-    /**
-     * Whatever the reason, for instance another costing method: no posting of a sealed year is ever rewritten. Only a shop
-     * that was just brought in, which has no postings yet, gets those of its sealed years.
-     */
-    private void refuseRewritten(Map<UUID, List<Posting>> stored, PostingChange change) {
-        if (stored.isEmpty()) {
-            return;
-        }
-        Stream<Posting> touched = Stream.concat(
-                change.stale().stream().map(stored::get).flatMap(List::stream),
-                change.fresh().stream().flatMap(List::stream));
-        LocalDate last = documents.sealedUpTo().orElse(LocalDate.MIN);
-        List<Problem> problems = touched.map(Posting::document)
-                .distinct()
-                .filter(document -> !document.date().isAfter(last))
-                .limit(1)
-                .map(document -> new Problem(document, Problem.Reason.YEAR_SEALED, null))
-                .toList();
-        if (!problems.isEmpty()) {
-            throw new Refused(problems);
+        if (!uncosted.isEmpty() || !postings.uncosted().isEmpty()) {
+            postings.replaceUncosted(uncosted);
         }
     }
 

@@ -1,5 +1,6 @@
 package patinary.ledger;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -15,11 +16,13 @@ public class Check {
 
     private final Documents documents;
     private final PostingStore postings;
+    private final SealStore sealed;
     private final BooksSettings settings;
 
-    Check(Documents documents, PostingStore postings, BooksSettings settings) {
+    Check(Documents documents, PostingStore postings, SealStore sealed, BooksSettings settings) {
         this.documents = documents;
         this.postings = postings;
+        this.sealed = sealed;
         this.settings = settings;
     }
 
@@ -31,9 +34,11 @@ public class Check {
         Replay.Result replay = Replay.of(settings.stockMethod(), moves);
         List<Finding> findings = new ArrayList<>();
         replay.problems().forEach(problem -> findings.add(Finding.problem(problem)));
-        findings.addAll(differences(moves, stored, PostingStore.grouped(replay.postings())));
+        List<Posting> books = SealedPostings.laidOver(documents.seals(), sealed.all(), replay.postings());
+        findings.addAll(differences(moves, stored, PostingStore.grouped(books)));
         findings.addAll(Balances.unbalanced(stored));
-        findings.addAll(Balances.costNotKept(moves, stored));
+        findings.addAll(
+                Balances.costNotKept(moves, stored, documents.sealedUpTo().orElse(LocalDate.MIN)));
         findings.addAll(StockCheck.differences(replay, stored));
         findings.addAll(uncosted(replay));
         return findings;

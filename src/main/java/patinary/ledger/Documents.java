@@ -58,6 +58,17 @@ class Documents {
         return Optional.ofNullable(latest);
     }
 
+    /** All seals, the earliest first. */
+    List<DocumentRef> seals() {
+        return entities
+                .createQuery("select d from Document d where d.kindRank = :rank order by d.date", Document.class)
+                .setParameter("rank", DocumentKind.YEAR_SEAL.ordinal())
+                .getResultList()
+                .stream()
+                .map(Document::ref)
+                .toList();
+    }
+
     private List<? extends Document> all(Class<?> type) {
         return entities.createQuery("select d from " + type.getSimpleName() + " d", type.asSubclass(Document.class))
                 .getResultList();

@@ -100,7 +100,7 @@ class PostingStore {
                 row.getDate("doc_date").toLocalDate());
     }
 
-    private static Posting read(ResultSet row) throws SQLException {
+    static Posting read(ResultSet row) throws SQLException {
         Tags tags = new Tags(
                 row.getObject("place_id", UUID.class),
                 row.getString("category"),

@@ -15,17 +15,24 @@ public class Refusal {
             select s.name from supply s where s.id = ?""";
 
     private final JdbcTemplate jdbc;
+    private final Documents documents;
 
-    Refusal(JdbcTemplate jdbc) {
+    Refusal(JdbcTemplate jdbc, Documents documents) {
         this.jdbc = jdbc;
+        this.documents = documents;
     }
 
     /** Adds one error to the whole form for each problem. */
     public void tell(Errors errors, Refused refused) {
         for (Problem problem : refused.problems()) {
-            Object[] arguments = {subject(problem), problem.document().date().toString()};
+            Object[] arguments = {subject(problem), problem.document().date().toString(), firstOpenDay()};
             errors.reject(problem.reason().messageKey(), arguments, null);
         }
+    }
+
+    /** Where a correction may be dated; empty where nothing is sealed. */
+    private String firstOpenDay() {
+        return documents.sealedUpTo().map(last -> last.plusDays(1).toString()).orElse("");
     }
 
     private String subject(Problem problem) {

@@ -30,6 +30,7 @@ class YearController {
     private final Years years;
     private final YearBooks books;
     private final Seals seals;
+    private final Corrections corrections;
     private final Vehicles vehicles;
     private final CurrentShop shop;
     private final TaxYears taxYears;
@@ -39,6 +40,7 @@ class YearController {
             Years years,
             YearBooks books,
             Seals seals,
+            Corrections corrections,
             Vehicles vehicles,
             CurrentShop shop,
             TaxYears taxYears,
@@ -46,6 +48,7 @@ class YearController {
         this.years = years;
         this.books = books;
         this.seals = seals;
+        this.corrections = corrections;
         this.vehicles = vehicles;
         this.shop = shop;
         this.taxYears = taxYears;
@@ -83,6 +86,7 @@ class YearController {
                         .mapToLong(YearBooks.Taken::costMinor)
                         .sum());
         model.addAttribute("seal", seals.of(year).orElse(null));
+        model.addAttribute("corrections", corrections.in(year));
         model.addAttribute("ended", books.last(year).isBefore(shop.today()));
         return "taxyear/year";
     }

@@ -50,6 +50,7 @@ class DemoShopTest {
                         "delivery.csv",
                         "photo.csv",
                         "seal_taken_off.csv",
+                        "sealed_posting.csv",
                         "year_seal.csv",
                         "year_seal_open.csv");
     }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import patinary.ledger.Check;
 import patinary.testing.ShopTest;
 
 @ShopTest
@@ -29,6 +30,9 @@ class ShopArchiveIT {
 
     @Autowired
     private JdbcClient jdbc;
+
+    @Autowired
+    private Check check;
 
     @TempDir
     private Path folder;
@@ -63,6 +67,55 @@ class ShopArchiveIT {
                         .query(Long.class)
                         .single())
                 .isEqualTo(450);
+    }
+
+    /** Four units were sealed; today the same opening gives four and a half. */
+    @Test
+    void whatWasSealedComesBackAsItWasSealed() throws IOException {
+        String seal = "dddddddd-0000-4000-8000-000000000004";
+        small.with(
+                        "year_seal.csv",
+                        "id,date,note,recorded_at,tax_year,postings_hash,calculation_version",
+                        seal + ",2025-12-31,,2026-02-01T08:00:00Z,2025,,1")
+                .with(
+                        "sealed_posting.csv",
+                        "document_id,line,year_seal_id,doc_date,account,place_id,category,piece_id,supply_id,party_id,origin_id,estimated,amount,quantity",
+                        C + ",0," + seal + ",2025-01-01,PIECES,,," + B + ",,,,yes,4.00,0",
+                        C + ",1," + seal + ",2025-01-01,OPENING,,,,,,,no,-4.00,0");
+        archive.load(small, Progress.SILENT);
+
+        assertThat(jdbc.sql("select doc_date, amount_minor from posting where account = 'PIECES' order by doc_date")
+                        .query((row, number) ->
+                                row.getDate("doc_date").toLocalDate() + " " + row.getLong("amount_minor"))
+                        .list())
+                .containsExactly("2025-01-01 400", "2026-01-01 50");
+        assertThat(check.run()).isEmpty();
+        MemoryArchive first = new MemoryArchive();
+        export.write(first.sink(), Progress.SILENT);
+        assertThat(first.text("sealed_posting.csv").lines().count()).isEqualTo(3);
+        jdbc.sql("update sealed_posting set amount_minor = amount_minor + 1 where account = 'PIECES'")
+                .update();
+        assertThat(check.run()).as("what was kept was tampered with").isNotEmpty();
+    }
+
+    @Test
+    void aSealFromBeforeItsPostingsWereKeptKeepsWhatTheDocumentsGive() throws IOException {
+        String seal = "dddddddd-0000-4000-8000-000000000004";
+        small.with(
+                "year_seal.csv",
+                "id,date,note,recorded_at,tax_year,postings_hash,calculation_version",
+                seal + ",2025-12-31,,2026-02-01T08:00:00Z,2025,,1");
+        archive.load(small, Progress.SILENT);
+
+        assertThat(jdbc.sql("select sum(amount_minor) from sealed_posting where account = 'PIECES'")
+                        .query(Long.class)
+                        .single())
+                .isEqualTo(450);
+        assertThat(jdbc.sql("select count(*) from posting where doc_date > date '2025-12-31'")
+                        .query(Long.class)
+                        .single())
+                .isZero();
+        assertThat(check.run()).isEmpty();
     }
 
     @Test

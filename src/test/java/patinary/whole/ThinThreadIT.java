@@ -27,6 +27,7 @@ import patinary.buying.ReceiptContent;
 import patinary.buying.ReceiptLine;
 import patinary.buying.ReceiptPiece;
 import patinary.ledger.Books;
+import patinary.ledger.Check;
 import patinary.ledger.Problem;
 import patinary.ledger.Refused;
 import patinary.ledger.Tender;
@@ -68,6 +69,9 @@ class ThinThreadIT {
 
     @Autowired
     private Books books;
+
+    @Autowired
+    private Check check;
 
     @Autowired
     private NewPieces newPieces;
@@ -195,17 +199,29 @@ class ThinThreadIT {
     }
 
     @Test
-    void anotherCostingMethodIsRefusedWhereItWouldRewriteASealedYear() {
+    void whatAnotherCostingMethodWouldMakeOfASealedYearIsPostedOnTheFirstOpenDay() {
         books.record(receipt(DAY));
         books.record(receipt(DAY.plusDays(1), box2(), 3000));
         books.record(work(DAY.plusDays(2)));
-        books.record(new YearSeal(UUID.randomUUID(), LocalDate.of(2025, 12, 31), "", 2025, "", 1));
+        UUID seal = UUID.randomUUID();
+        books.record(new YearSeal(seal, LocalDate.of(2025, 12, 31), "", 2025, "", 1));
         List<Map<String, Object>> sealed = rows();
 
         jdbc.sql("update shop set costing_method = 'AVERAGE'").update();
-        assertThatThrownBy(() -> books.rederive()).isInstanceOf(Refused.class);
+        books.rederive();
 
-        assertThat(rows()).isEqualTo(sealed);
+        List<Map<String, Object>> after = rows();
+        assertThat(after).containsAll(sealed).hasSizeGreaterThan(sealed.size());
+        assertThat(jdbc.sql("select distinct doc_date from posting where document_id = ?")
+                        .param(seal)
+                        .query(LocalDate.class)
+                        .list())
+                .containsExactly(LocalDate.of(2026, 1, 1));
+        assertThat(check.run()).isEmpty();
+
+        jdbc.sql("update shop set costing_method = 'FIFO'").update();
+        books.rederive();
+        assertThat(rows()).as("nothing differs any more").isEqualTo(sealed);
     }
 
     private UUID box2() {
