@@ -14,6 +14,7 @@ import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
@@ -60,6 +61,7 @@ class Doors {
             AfterSignIn signedIn,
             AfterRefusal refused,
             Pauses pauses,
+            AccountantLinks links,
             Clock clock,
             @Value("${patinary.https:false}") boolean publiclyVouchedFor) {
         http.authorizeHttpRequests(doors -> doors.dispatcherTypeMatchers(DispatcherType.FORWARD, DispatcherType.ERROR)
@@ -74,6 +76,8 @@ class Doors {
                 .permitAll()
                 .requestMatchers("/sign-out")
                 .authenticated()
+                .requestMatchers(HttpMethod.GET, "/for-the-accountant/*")
+                .permitAll()
                 .requestMatchers("/shop/**")
                 .hasRole(Role.OWNER.name())
                 .requestMatchers(Doors::changesSomething)
@@ -95,6 +99,7 @@ class Doors {
         http.headers(headers -> headers(headers, publiclyVouchedFor));
         http.addFilterBefore(new SignedInState(clock), SecurityContextHolderFilter.class);
         http.addFilterBefore(new PauseFilter(pauses, refused), UsernamePasswordAuthenticationFilter.class);
+        http.addFilterBefore(new AccountantRoom(links), AuthorizationFilter.class);
         return http.build();
     }
 

@@ -6,6 +6,6 @@ public enum Role {
     OWNER,
     /** Reads and records, but does not change the shop's settings. */
     HELPER,
-    /** Reads only. */
+    /** Reads the years and their files, and nothing else. */
     ACCOUNTANT
 }

@@ -18,6 +18,8 @@ import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 @Component("shell")
 public class Shell {
 
+    private static final NavEntry YEAR = new NavEntry("year", "/year", "look");
+
     private static final List<NavEntry> ENTRIES = List.of(
             new NavEntry("home", "/", "make"),
             new NavEntry("receipts", "/receipts", "make"),
@@ -28,7 +30,7 @@ public class Shell {
             new NavEntry("sales", "/sales", "sell"),
             new NavEntry("expenses", "/expenses", "sell"),
             new NavEntry("moves", "/moves", "look"),
-            new NavEntry("year", "/year", "look"),
+            YEAR,
             new NavEntry("shop", "/shop", "look"));
 
     private static final List<NavEntry> ON_THE_WAY = List.of(
@@ -44,17 +46,36 @@ public class Shell {
         this.house = house;
     }
 
+    /** Whether only the years are open: for an accountant. */
+    public boolean isYearsOnly() {
+        Authentication who = SecurityContextHolder.getContext().getAuthentication();
+        return who != null
+                && who.getAuthorities().stream().anyMatch(one -> "ROLE_ACCOUNTANT".equals(one.getAuthority()));
+    }
+
+    /** Where the name of the shop leads. */
+    public String home() {
+        return isYearsOnly() ? YEAR.path() : "/";
+    }
+
+    private List<NavEntry> open() {
+        return isYearsOnly() ? List.of(YEAR) : ENTRIES;
+    }
+
     public List<String> groups() {
-        return ENTRIES.stream().map(NavEntry::group).distinct().toList();
+        return open().stream().map(NavEntry::group).distinct().toList();
     }
 
     /** The entries under one heading. */
     public List<NavEntry> entries(String group) {
-        return ENTRIES.stream().filter(entry -> entry.group().equals(group)).toList();
+        return open().stream().filter(entry -> entry.group().equals(group)).toList();
     }
 
     /** The entries in the bar at the foot of a phone: what is done with the phone in one hand. */
     public List<NavEntry> bar() {
+        if (isYearsOnly()) {
+            return List.of(YEAR);
+        }
         Stream<NavEntry> before = isSignedIn() ? ENTRIES.stream().limit(1) : Stream.empty();
         Stream<NavEntry> after = isSignedIn() ? Stream.empty() : Stream.of(WAITING);
         return Stream.of(before, ON_THE_WAY.stream(), after)
