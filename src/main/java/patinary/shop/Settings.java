@@ -1,6 +1,7 @@
 package patinary.shop;
 
 import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Books;
@@ -15,11 +16,23 @@ class Settings {
     private final Shops shops;
     private final CurrentShop current;
     private final Books books;
+    private final JdbcClient jdbc;
 
-    Settings(Shops shops, CurrentShop current, Books books) {
+    Settings(Shops shops, CurrentShop current, Books books, JdbcClient jdbc) {
         this.shops = shops;
         this.current = current;
         this.books = books;
+        this.jdbc = jdbc;
+    }
+
+    /** Whether the years are sorted by this table, or still may be: a sealed year keeps its lines and its days. */
+    @Transactional(readOnly = true)
+    public boolean mayBeSortedBy(String taxTable) {
+        return taxTable.equals(current.taxTable())
+                || jdbc.sql("select count(*) from year_seal")
+                                .query(Integer.class)
+                                .single()
+                        == 0;
     }
 
     @Transactional(readOnly = true)

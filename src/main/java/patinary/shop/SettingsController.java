@@ -44,6 +44,9 @@ class SettingsController {
         answers.oneOf("taxTable", form.taxTable, Offered.taxTables(), "shop.error.tax-table");
         answers.oneOf("costingMethod", form.costingMethod, Offered.costingMethods(), "shop.error.costing");
         answers.oneOf("timeZone", form.timeZone, Offered.timeZones(), "shop.error.time-zone");
+        if (!settings.mayBeSortedBy(form.taxTable)) {
+            errors.rejectValue("taxTable", "shop.error.tax-table-sealed");
+        }
         Amount rate = answers.hourlyRate(shop.currency(), form.hourlyRate);
         if (errors.hasErrors()) {
             response.setStatus(422);

@@ -20,13 +20,14 @@ import patinary.taxbasis.Reason;
 @Transactional(readOnly = true)
 public class Years {
 
-    private final TaxTables tables = TaxTables.load();
+    private final LineBook lines;
     private final YearBooks books;
     private final BasisBook basis;
     private final HomeUses homes;
     private final CurrentShop shop;
 
-    Years(YearBooks books, BasisBook basis, HomeUses homes, CurrentShop shop) {
+    Years(LineBook lines, YearBooks books, BasisBook basis, HomeUses homes, CurrentShop shop) {
+        this.lines = lines;
         this.books = books;
         this.basis = basis;
         this.homes = homes;
@@ -91,8 +92,7 @@ public class Years {
 
     /** The shop's table, or the plain one in years for which its form is not known. */
     public TaxTable table(int year) {
-        TaxTable own = tables.table(shop.taxTable(), year);
-        return own.lines().isEmpty() ? tables.table(TaxTables.PLAIN, year) : own;
+        return lines.table(year);
     }
 
     /** The documents behind a line; empty where the line has none of its own. */

@@ -22,6 +22,7 @@ class RefusedSettingsTest {
         Settings settings = mock(Settings.class);
         CurrentShop shop = mock(CurrentShop.class);
         when(shop.currency()).thenReturn(ShopCurrency.ofCode("USD"));
+        when(settings.mayBeSortedBy(any())).thenReturn(true);
         doThrow(Refused.class).when(settings).change(any(), any());
         SettingsForm form = typed();
         DirectFieldBindingResult errors = new DirectFieldBindingResult(form, "form");
