@@ -39,6 +39,12 @@ class FolderWords {
         return messages.getMessage(year.page().adjustments().is().key(), null, Locale.ENGLISH);
     }
 
+    /** The form in the words of the settings. */
+    String form(YearTables.Year year) {
+        return messages.getMessage(
+                "shop.tax." + year.page().table(), null, year.page().table(), Locale.ENGLISH);
+    }
+
     String check(String key) {
         return say("check." + key);
     }

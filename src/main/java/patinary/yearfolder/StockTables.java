@@ -42,36 +42,27 @@ class StockTables {
                 group by p.account, case when p.account = 'PIECES' then p.piece_id else p.supply_id end,
                          p.document_id, p.doc_date, d.kind, d.kind_rank
             ),
-            there as (
-                select account, thing_id, sum(quantity) as quantity
-                from moved
-                group by account, thing_id
-                having sum(amount_minor) <> 0 or sum(quantity) <> 0
-            ),
-            lot as (
-                select m.*, t.quantity as there_quantity,
-                       coalesce(sum(m.quantity) over (partition by m.account, m.thing_id
+            ranked as (
+                select m.*, case when m.account = 'PIECES' or m.quantity > 0 then true else false end as own_row,
+                       sum(m.quantity) over (partition by m.account, m.thing_id) as there_quantity,
+                       sum(m.amount_minor) over (partition by m.account, m.thing_id) as there_minor,
+                       coalesce(sum(case when m.quantity > 0 then m.quantity else 0 end) over (
+                           partition by m.account, m.thing_id
                            order by m.doc_date desc, m.kind_rank desc, cast(m.document_id as varchar(36)) desc
                            rows between unbounded preceding and 1 preceding), 0) as newer
                 from moved m
-                join there t on t.account = m.account and t.thing_id = m.thing_id
-                where m.quantity > 0
             ),
             arose as (
-                select account, thing_id, doc_date, document_id, kind, quantity,
-                       greatest(0, least(quantity, there_quantity - newer)) as left_quantity, amount_minor
-                from lot
-                union all
-                select m.account, m.thing_id, m.doc_date, m.document_id, m.kind, null, null, m.amount_minor
-                from moved m
-                join there t on t.account = m.account and t.thing_id = m.thing_id
-                where m.account = 'PIECES' and m.amount_minor <> 0
-                union all
-                select m.account, m.thing_id, null, null, m.kind, sum(m.quantity), null, cast(sum(m.amount_minor) as bigint)
-                from moved m
-                join there t on t.account = m.account and t.thing_id = m.thing_id
-                where m.account <> 'PIECES' and m.quantity <= 0
-                group by m.account, m.thing_id, m.kind
+                select account, thing_id, kind, case when own_row then doc_date end as doc_date,
+                       case when own_row then document_id end as document_id,
+                       case when account = 'PIECES' then null else sum(quantity) end as quantity,
+                       sum(case when quantity > 0 then greatest(0, least(quantity, there_quantity - newer)) end)
+                           as left_quantity,
+                       cast(sum(amount_minor) as bigint) as amount_minor
+                from ranked
+                where (there_quantity <> 0 or there_minor <> 0) and (account <> 'PIECES' or amount_minor <> 0)
+                group by account, thing_id, kind, case when own_row then doc_date end,
+                         case when own_row then document_id end
             )
             select a.account, coalesce(pc.code, '') as code, coalesce(pc.title, su.name, '') as title, a.kind, a.doc_date,
                    a.document_id, coalesce(so.name, '') as source, a.quantity, a.left_quantity, a.amount_minor

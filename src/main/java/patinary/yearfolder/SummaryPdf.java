@@ -47,7 +47,7 @@ final class SummaryPdf {
                         year.first().toString(),
                         year.last().toString()));
         pen.fact(words.say("summary.basis"), words.basis(year));
-        pen.fact(words.say("summary.form"), year.page().table());
+        pen.fact(words.say("summary.form"), words.form(year));
     }
 
     private void part(SummaryPen pen, YearPage.Part part) {

@@ -21,6 +21,7 @@ final class SummaryPen implements AutoCloseable {
     private static final float SIZE = 9;
     private static final float LARGE = 13;
     private static final float NUMBERS = 34;
+    private static final float FACTS = 140;
     private static final float AMOUNTS = 130;
     private static final PDRectangle PAPER = PDRectangle.LETTER;
     private static final float RIGHT = PAPER.getWidth() - MARGIN;
@@ -49,11 +50,11 @@ final class SummaryPen implements AutoCloseable {
         write(text, MARGIN, SIZE, RIGHT - MARGIN);
     }
 
-    /** A word and what it is, below each other. */
+    /** A word and what it is, beside each other. */
     void fact(String what, String is) {
         room(SIZE * 4);
-        write(what + ":", MARGIN, SIZE, RIGHT - MARGIN);
-        write(is, MARGIN + NUMBERS, SIZE, RIGHT - MARGIN - NUMBERS);
+        put(what, MARGIN, y - SIZE * LEADING, SIZE);
+        write(is, MARGIN + FACTS, SIZE, RIGHT - MARGIN - FACTS);
     }
 
     /** A number, a title, and an amount that ends at the right edge. */

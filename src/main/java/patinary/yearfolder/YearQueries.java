@@ -27,7 +27,7 @@ class YearQueries {
         }
     }
 
-    private static final int FETCHED_AT_ONCE = 500;
+    private static final int FETCHED_AT_ONCE = 2_000;
 
     private final NamedParameterJdbcTemplate jdbc;
     private final CurrentShop shop;
@@ -60,11 +60,11 @@ class YearQueries {
         return Objects.requireNonNull(miles);
     }
 
-    /** Cost of goods and stock at the end that rest on a remembered price or an estimated quantity, in minor units. */
+    /** Cost of goods, and cost in pieces at the end, that rest on a remembered price or an estimated quantity, in minor units. */
     Estimates estimates(int year) {
         return Objects.requireNonNull(jdbc.queryForObject(
                 "select coalesce(sum(case when part = 'COST' and doc_date >= :first then amount_minor else 0 end), 0),"
-                        + " coalesce(sum(case when part = 'STOCK' then amount_minor else 0 end), 0)"
+                        + " coalesce(sum(case when account = 'PIECES' then amount_minor else 0 end), 0)"
                         + " from year_row where estimated and doc_date <= :last",
                 days(year),
                 (row, at) -> new Estimates(Amount.of(row.getLong(1)), Amount.of(row.getLong(2)))));
