@@ -1,5 +1,7 @@
 package patinary.bench;
 
+import patinary.survival.Normal;
+
 /**
  * The Wilson score interval of a share, 95 in 100 (Newcombe, Statistics in Medicine 17 (1998), method 3). It stays between
  * nothing and all, and says something even where none or all failed. Shares from 0 to 1, not rounded.
@@ -9,9 +11,6 @@ package patinary.bench;
  */
 public record Wilson(double low, double high) {
 
-    /** The 0.975 quantile of the normal distribution. */
-    private static final double Z = 1.959963984540054;
-
     /**
      * @param of how many there were; at least one
      * @throws IllegalArgumentException where there were none, or more failed than there were
@@ -20,9 +19,9 @@ public record Wilson(double low, double high) {
         if (of < 1 || failed < 0 || failed > of) {
             throw new IllegalArgumentException("No share of " + failed + " in " + of);
         }
-        double square = Z * Z;
+        double square = Normal.Z * Normal.Z;
         double centre = (failed + square / 2) / (of + square);
-        double half = Z / (of + square) * Math.sqrt((double) failed * (of - failed) / of + square / 4);
+        double half = Normal.Z / (of + square) * Math.sqrt((double) failed * (of - failed) / of + square / 4);
         return new Wilson(failed == 0 ? 0 : centre - half, failed == of ? 1 : centre + half);
     }
 

@@ -4,6 +4,7 @@
         allowedDependencies = {
             "money",
             "measure",
+            "survival",
             "ledger",
             "shop",
             "web",

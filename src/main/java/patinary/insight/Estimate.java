@@ -1,6 +1,7 @@
 package patinary.insight;
 
 import patinary.money.Percent;
+import patinary.survival.Normal;
 
 /**
  * A figure estimated from few pieces. Not money yet: a rate, or a mean in minor units, which is rounded where it becomes
@@ -13,9 +14,6 @@ import patinary.money.Percent;
  * @param ownWeight how much of it is the group's own figure, from 0 to 1; the rest is the whole shop's
  */
 record Estimate(double value, double low, double high, double variance, double ownWeight) {
-
-    /** The quantile of the standard normal distribution at 0.975. */
-    static final double Z = 1.959963984540054;
 
     /** A share in percent with one decimal. */
     public Percent percent() {
@@ -31,7 +29,7 @@ record Estimate(double value, double low, double high, double variance, double o
     }
 
     static Estimate normal(double value, double variance, double ownWeight) {
-        double half = Z * Math.sqrt(variance);
+        double half = Normal.Z * Math.sqrt(variance);
         return new Estimate(value, value - half, value + half, variance, ownWeight);
     }
 }

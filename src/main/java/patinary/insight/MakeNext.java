@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import patinary.money.Amount;
 import patinary.shop.Aims;
+import patinary.survival.Normal;
 
 /**
  * Which kind in which style to make next: docs/handbook/what-to-make-next.md. Every figure of a group is drawn towards the whole
@@ -59,7 +60,7 @@ final class MakeNext {
         double money = supplies.value() + bought.value();
         double profit = chance.value() * net.value() + (1 - chance.value()) * salvage.minor() - money;
         double half =
-                Estimate.Z * Math.sqrt(Level.variance(chance, net, salvage) + supplies.variance() + bought.variance());
+                Normal.Z * Math.sqrt(Level.variance(chance, net, salvage) + supplies.variance() + bought.variance());
         double minutes = level.minutes().mean(pool.minutes()).value();
         return new NextRow(group, pool, profit, half, minutes, money, words(enough && told(pool), profit, half));
     }

@@ -8,7 +8,7 @@ public enum Limits {
     LOG {
         @Override
         Span around(double share, double greenwood) {
-            double wide = Z * Math.sqrt(greenwood);
+            double wide = Normal.Z * Math.sqrt(greenwood);
             return new Span(share * Math.exp(-wide), Math.min(1, share * Math.exp(wide)));
         }
     },
@@ -19,20 +19,17 @@ public enum Limits {
                 return Span.UNKNOWN;
             }
             double middle = Math.log(-Math.log(share));
-            double wide = Z * Math.sqrt(greenwood) / Math.abs(Math.log(share));
+            double wide = Normal.Z * Math.sqrt(greenwood) / Math.abs(Math.log(share));
             return new Span(Math.exp(-Math.exp(middle + wide)), Math.exp(-Math.exp(middle - wide)));
         }
     },
     PLAIN {
         @Override
         Span around(double share, double greenwood) {
-            double wide = Z * share * Math.sqrt(greenwood);
+            double wide = Normal.Z * share * Math.sqrt(greenwood);
             return new Span(Math.max(0, share - wide), Math.min(1, share + wide));
         }
     };
-
-    /** The standard normal quantile of 97.5 %. */
-    static final double Z = 1.959963984540054;
 
     /** Limits of a share between 0 and 1; a share of 0 has none. */
     Span of(double share, double greenwood) {
