@@ -15,7 +15,8 @@ sealed interface Block {
     /** @param level from 1 */
     record Heading(int level, String id, List<Run> runs) implements Block {}
 
-    record Paragraph(List<Run> runs) implements Block {}
+    /** @param id of one that begins with the word it is about, so that a page can point to it; else null */
+    record Paragraph(@Nullable String id, List<Run> runs) implements Block {}
 
     /** Formulas and what is typed word for word. */
     record Formula(String text) implements Block {}

@@ -28,6 +28,8 @@ record Leaf(Shelf shelf, String name, String title, List<Block> blocks) {
         for (Block block : blocks) {
             if (block instanceof Block.Heading heading) {
                 anchors.add(heading.id());
+            } else if (block instanceof Block.Paragraph paragraph && paragraph.id() != null) {
+                anchors.add(paragraph.id());
             } else if (block instanceof Block.Grid grid) {
                 grid.rows().stream().map(Block.Row::id).filter(id -> id != null).forEach(anchors::add);
             }

@@ -73,7 +73,12 @@ final class Reading {
         if (node instanceof BlockQuote quote) {
             return new Block.Quote(all(quote));
         }
-        return node instanceof TableBlock table ? grid(table) : new Block.Paragraph(runs(node));
+        return node instanceof TableBlock table ? grid(table) : paragraph(runs(node));
+    }
+
+    private Block paragraph(List<Run> runs) {
+        boolean aboutAWord = !runs.isEmpty() && runs.get(0).strong();
+        return new Block.Paragraph(aboutAWord ? anchors.next(runs.get(0).text()) : null, runs);
     }
 
     private Block heading(org.commonmark.node.Heading heading) {

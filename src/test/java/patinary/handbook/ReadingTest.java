@@ -25,25 +25,27 @@ class ReadingTest {
     @Test
     void wordsOfASentenceKeepTheirLookAndTheirLink() {
         assertThat(read("A **loss** of `x` is\n*shown*, see [costing `y`](costing.md#uses)."))
-                .containsExactly(new Block.Paragraph(List.of(
-                        new Run("A ", false, false, false, null),
-                        new Run("loss", true, false, false, null),
-                        new Run(" of ", false, false, false, null),
-                        new Run("x", false, false, true, null),
-                        new Run(" is ", false, false, false, null),
-                        new Run("shown", false, true, false, null),
-                        new Run(", see ", false, false, false, null),
-                        new Run("costing ", false, false, false, "/handbook/costing#uses"),
-                        new Run("y", false, false, true, "/handbook/costing#uses"),
-                        new Run(".", false, false, false, null))));
+                .containsExactly(new Block.Paragraph(
+                        null,
+                        List.of(
+                                new Run("A ", false, false, false, null),
+                                new Run("loss", true, false, false, null),
+                                new Run(" of ", false, false, false, null),
+                                new Run("x", false, false, true, null),
+                                new Run(" is ", false, false, false, null),
+                                new Run("shown", false, true, false, null),
+                                new Run(", see ", false, false, false, null),
+                                new Run("costing ", false, false, false, "/handbook/costing#uses"),
+                                new Run("y", false, false, true, "/handbook/costing#uses"),
+                                new Run(".", false, false, false, null))));
     }
 
     /** The template shows text as text, so nothing of it is ever an element of the page. */
     @Test
     void markupInAPageIsText() {
         assertThat(read("a <b onclick='x()'>b</b>"))
-                .containsExactly(
-                        new Block.Paragraph(List.of(new Run("a <b onclick='x()'>b</b>", false, false, false, null))));
+                .containsExactly(new Block.Paragraph(
+                        null, List.of(new Run("a <b onclick='x()'>b</b>", false, false, false, null))));
         assertThat(read("<script>\nx()\n</script>")).containsExactly(new Block.Formula("<script>\nx()\n</script>"));
     }
 
@@ -76,6 +78,13 @@ class ReadingTest {
         assertThat(bare.heads()).isEmpty();
         assertThat(bare.label(1)).isNull();
         assertThat(bare.rows().get(0).id()).isNull();
+    }
+
+    @Test
+    void aParagraphThatBeginsWithItsWordCanBePointedTo() {
+        assertThat(read("**Price bands.** A third each.\n\nOf **these**."))
+                .extracting(block -> ((Block.Paragraph) block).id())
+                .containsExactly("price-bands", null);
     }
 
     @Test
