@@ -18,6 +18,7 @@ import patinary.survival.SurvivalCurve;
  * @param sold of them within so many days, if none were withdrawn (Kaplan and Meier); null while the youngest had not so long, or of
  *     fewer than {@value #FEW}
  * @param low the lower 95 % limit; null where none can be told
+ * @param rounds what was offered, each piece
  */
 record Cohort(
         YearMonth month,
@@ -25,7 +26,8 @@ record Cohort(
         boolean young,
         @Nullable Percent sold,
         @Nullable Percent low,
-        @Nullable Percent high) {
+        @Nullable Percent high,
+        List<Round> rounds) {
 
     static final int DAYS = 60;
     static final int FEW = 5;
@@ -44,7 +46,7 @@ record Cohort(
         List<Stay> stays = Speed.stays(rounds);
         boolean young = month.atEndOfMonth().plusDays(DAYS).isAfter(today);
         if (young || stays.size() < FEW) {
-            return new Cohort(month, stays.size(), young, null, null, null);
+            return new Cohort(month, stays.size(), young, null, null, null, rounds);
         }
         SurvivalCurve curve = SurvivalCurve.of(stays);
         patinary.survival.Span limits = curve.limits(DAYS, Limits.LOG_LOG);
@@ -54,7 +56,8 @@ record Cohort(
                 false,
                 Ratios.percent(1 - curve.unsold(DAYS)),
                 share(1 - limits.high()),
-                share(1 - limits.low()));
+                share(1 - limits.low()),
+                rounds);
     }
 
     private static @Nullable Percent share(double share) {

@@ -35,8 +35,7 @@ class HourController {
         List<Drawn> months = table.months().stream()
                 .map(month -> new Drawn(month, scale.bar(Amount.ZERO, month.truly())))
                 .toList();
-        model.addAttribute("from", period.first());
-        model.addAttribute("to", period.last());
+        model.addAttribute("period", period);
         model.addAttribute("months", months);
         model.addAttribute("whole", table.whole());
         model.addAttribute("rate", shop.hourlyRate());

@@ -1,5 +1,6 @@
 package patinary.insight;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -27,13 +28,28 @@ record LineShares(List<Row> rows, Amount total) {
     }
 
     /**
-     * @param name the supply line; empty for the other parts
-     * @param pieces sales of a piece that give a share to it
+     * What one sale of a piece gives.
+     *
+     * @param supplies what those of the line on it cost
      */
-    record Row(Part part, String name, int pieces, Amount supplies, Amount profit) {
+    record Share(UUID piece, LocalDate sold, Amount supplies, Amount profit) {}
 
-        Row plus(Row other) {
-            return new Row(part, name, pieces + other.pieces, supplies.plus(other.supplies), profit.plus(other.profit));
+    /**
+     * @param name the supply line; empty for the other parts
+     * @param shares of each sale of a piece that gives one to it; they add up to its figures
+     */
+    record Row(Part part, String name, List<Share> shares) {
+
+        public int pieces() {
+            return shares.size();
+        }
+
+        public Amount supplies() {
+            return shares.stream().map(Share::supplies).collect(Amount.sum());
+        }
+
+        public Amount profit() {
+            return shares.stream().map(Share::profit).collect(Amount.sum());
         }
     }
 
@@ -44,13 +60,14 @@ record LineShares(List<Row> rows, Amount total) {
      * @param touched pieces on which any supply was used
      */
     static LineShares of(Collection<PieceSale> sales, Map<UUID, Map<String, Amount>> costs, Set<UUID> touched) {
-        Map<Key, Row> rows = new HashMap<>();
+        Map<Key, List<Share>> rows = new HashMap<>();
         for (PieceSale sale : sales) {
-            for (Row row : shares(sale, costs.getOrDefault(sale.piece(), Map.of()), touched)) {
-                rows.merge(new Key(row.part(), row.name()), row, Row::plus);
-            }
+            shares(sale, costs.getOrDefault(sale.piece(), Map.of()), touched)
+                    .forEach((key, share) ->
+                            rows.computeIfAbsent(key, k -> new ArrayList<>()).add(share));
         }
-        List<Row> sorted = rows.values().stream()
+        List<Row> sorted = rows.entrySet().stream()
+                .map(row -> new Row(row.getKey().part(), row.getKey().name(), row.getValue()))
                 .sorted(Comparator.comparing(Row::part)
                         .thenComparing(Comparator.comparing(Row::profit).reversed())
                         .thenComparing(Row::name))
@@ -59,7 +76,7 @@ record LineShares(List<Row> rows, Amount total) {
                 sorted, sales.stream().map(sale -> sale.parts().profit()).collect(Amount.sum()));
     }
 
-    private static List<Row> shares(PieceSale sale, Map<String, Amount> costs, Set<UUID> touched) {
+    private static Map<Key, Share> shares(PieceSale sale, Map<String, Amount> costs, Set<UUID> touched) {
         Amount profit = sale.parts().profit();
         List<String> lines = costs.entrySet().stream()
                 .filter(cost -> cost.getValue().isPositive())
@@ -68,14 +85,18 @@ record LineShares(List<Row> rows, Amount total) {
                 .toList();
         if (lines.isEmpty()) {
             boolean none = costs.isEmpty() && !touched.contains(sale.piece());
-            return List.of(new Row(none ? Part.NO_SUPPLY : Part.NOT_ALLOTTED, "", 1, Amount.ZERO, profit));
+            return Map.of(
+                    new Key(none ? Part.NO_SUPPLY : Part.NOT_ALLOTTED, ""),
+                    new Share(sale.piece(), sale.day(), Amount.ZERO, profit));
         }
         List<Amount> weights = lines.stream().map(costs::get).toList();
         List<Amount> parts = Shares.byAmount(profit, weights);
-        List<Row> rows = new ArrayList<>();
+        Map<Key, Share> shares = new HashMap<>();
         for (int i = 0; i < lines.size(); i++) {
-            rows.add(new Row(Part.LINE, lines.get(i), 1, weights.get(i), parts.get(i)));
+            shares.put(
+                    new Key(Part.LINE, lines.get(i)),
+                    new Share(sale.piece(), sale.day(), weights.get(i), parts.get(i)));
         }
-        return rows;
+        return shares;
     }
 }

@@ -91,8 +91,8 @@ class MoneyReport {
         this.jdbc = jdbc;
     }
 
-    Answer answer(MoneyBy by, LocalDate first, LocalDate last) {
-        MoneyFacts facts = facts(first, last);
+    Answer answer(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
+        MoneyFacts facts = narrowing.of(facts(first, last));
         int days = Math.toIntExact(ChronoUnit.DAYS.between(first, last) + 1);
         Map<UUID, Amount> prices = by == MoneyBy.PRICE ? prices() : Map.of();
         PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());

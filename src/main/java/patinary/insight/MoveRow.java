@@ -1,6 +1,8 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 import patinary.money.Percent;
@@ -20,6 +22,7 @@ import patinary.money.Percent;
  * @param profit net sales less fees, postage and landed cost
  * @param drawn the sell-through drawn towards the shop's, so that one sold of one is not the best; null for the whole shop,
  *     and where nothing was on offer
+ * @param behind the pieces that these figures are made of
  */
 record MoveRow(
         String name,
@@ -32,13 +35,38 @@ record MoveRow(
         Amount cost,
         Amount net,
         Amount profit,
-        @Nullable Estimate drawn) {
+        @Nullable Estimate drawn,
+        Behind behind) {
 
     /** Fewer on offer than this are too few to say much. */
     static final int FEW = 5;
 
+    static MoveRow of(String name, Behind behind) {
+        List<Integer> days = behind.days();
+        return new MoveRow(
+                name,
+                behind.found().size(),
+                behind.offered().size(),
+                (int) behind.sold(),
+                behind.waiting().size(),
+                Median.of(days).orElse(null),
+                days.size(),
+                sum(behind, MoveFacts.Sold::cost),
+                sum(behind, MoveFacts.Sold::net),
+                sum(behind, MoveFacts.Sold::profit),
+                null,
+                behind);
+    }
+
+    private static Amount sum(Behind behind, ToLongFunction<MoveFacts.Sold> part) {
+        return behind.sales().stream()
+                .map(sale -> Amount.of(part.applyAsLong(sale.sold())))
+                .collect(Amount.sum());
+    }
+
     MoveRow drawn(Estimate towardsAll) {
-        return new MoveRow(name, found, onOffer, sold, waiting, medianDays, daysKnown, cost, net, profit, towardsAll);
+        return new MoveRow(
+                name, found, onOffer, sold, waiting, medianDays, daysKnown, cost, net, profit, towardsAll, behind);
     }
 
     Tries tries() {

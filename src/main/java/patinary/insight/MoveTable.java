@@ -1,23 +1,15 @@
 package patinary.insight;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.function.BiPredicate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import patinary.insight.MoveFacts.Sold;
-import patinary.insight.MoveFacts.Spell;
-import patinary.money.Amount;
 
 /**
  * What moved in a period, group by group, and the whole shop beside it. The whole is reckoned without looking at groups,
@@ -55,13 +47,13 @@ record MoveTable(List<MoveRow> rows, MoveRow whole) {
     }
 
     private static MoveTable of(MoveFacts facts, LocalDate first, LocalDate last, List<Members> members) {
-        Reckoning reckoning = new Reckoning(facts, first, last);
+        MoveReckoning reckoning = new MoveReckoning(facts, first, last);
         List<MoveRow> rows = members.stream()
-                .map(reckoning::row)
+                .map(one -> MoveRow.of(one.name(), reckoning.behind(one.has())))
                 .filter(row -> row.found() + row.onOffer() + row.waiting() > 0
                         || !row.net().isZero())
                 .toList();
-        return new MoveTable(ranked(rows), reckoning.row(new Members("", (piece, channel) -> true)));
+        return new MoveTable(ranked(rows), MoveRow.of("", reckoning.behind((piece, channel) -> true)));
     }
 
     /** What was never on offer stands last. */
@@ -79,92 +71,5 @@ record MoveTable(List<MoveRow> rows, MoveRow whole) {
     private static double rank(MoveRow row) {
         Estimate drawn = row.drawn();
         return drawn == null ? 1 : -drawn.value();
-    }
-
-    /** The sums of one period. */
-    private static final class Reckoning {
-
-        private static final String NO_CHANNEL = "";
-
-        private final MoveFacts facts;
-        private final LocalDate first;
-        private final LocalDate last;
-        private final Map<UUID, List<Spell>> spells;
-        private final Map<UUID, List<Sold>> soldEver;
-        private final List<Sold> sold;
-
-        Reckoning(MoveFacts facts, LocalDate first, LocalDate last) {
-            this.facts = facts;
-            this.first = first;
-            this.last = last;
-            spells = facts.spells().stream().collect(Collectors.groupingBy(Spell::piece));
-            soldEver = facts.sold().stream().collect(Collectors.groupingBy(Sold::piece));
-            sold = facts.sold().stream()
-                    .filter(s -> !s.day().isBefore(first) && !s.day().isAfter(last))
-                    .toList();
-        }
-
-        MoveRow row(Members members) {
-            List<Sold> own = sold.stream()
-                    .filter(s -> members.has().test(s.piece(), s.channel()))
-                    .toList();
-            Set<UUID> stayed =
-                    own.stream().filter(s -> !s.cameBack()).map(Sold::piece).collect(Collectors.toSet());
-            Set<UUID> offered = onOffer(members, span -> span.touches(first, last));
-            own.forEach(s -> offered.add(s.piece()));
-            List<Integer> days = own.stream()
-                    .filter(s -> !s.cameBack())
-                    .map(this::days)
-                    .flatMap(Optional::stream)
-                    .toList();
-            BigDecimal median = Median.of(days).orElse(null);
-            return new MoveRow(
-                    members.name(),
-                    found(members),
-                    offered.size(),
-                    stayed.size(),
-                    onOffer(members, span -> span.covers(last)).size(),
-                    median,
-                    days.size(),
-                    sum(own.stream().map(Sold::cost)),
-                    sum(own.stream().map(Sold::net)),
-                    sum(own.stream().map(Sold::profit)),
-                    null);
-        }
-
-        private int found(Members members) {
-            return (int) facts.found().entrySet().stream()
-                    .filter(f -> !f.getValue().isBefore(first) && !f.getValue().isAfter(last))
-                    .filter(f -> members.has().test(f.getKey(), NO_CHANNEL))
-                    .count();
-        }
-
-        private Set<UUID> onOffer(Members members, java.util.function.Predicate<Span> when) {
-            return facts.spells().stream()
-                    .filter(spell -> when.test(spell.span()))
-                    .filter(spell -> channels(spell).anyMatch(c -> members.has().test(spell.piece(), c)))
-                    .map(Spell::piece)
-                    .collect(Collectors.toCollection(HashSet::new));
-        }
-
-        private Optional<Integer> days(Sold one) {
-            List<Spell> own = spells.getOrDefault(one.piece(), List.of());
-            LocalDate since = soldEver.getOrDefault(one.piece(), List.of()).stream()
-                    .filter(s -> s.day().isBefore(one.day()))
-                    .map(Sold::day)
-                    .max(Comparator.naturalOrder())
-                    .orElse(LocalDate.MIN);
-            List<Span> pauses = new ArrayList<>();
-            own.forEach(spell -> pauses.addAll(facts.pauses().getOrDefault(spell.offer(), List.of())));
-            return DaysOnOffer.until(own.stream().map(Spell::span).toList(), pauses, since, one.day());
-        }
-
-        private static Stream<String> channels(Spell spell) {
-            return spell.channels().isEmpty() ? Stream.of(NO_CHANNEL) : spell.channels().stream();
-        }
-
-        private static Amount sum(Stream<Long> minor) {
-            return minor.map(Amount::of).collect(Amount.sum());
-        }
     }
 }

@@ -43,17 +43,24 @@ class Moves {
         this.jdbc = jdbc;
     }
 
-    MoveTable table(By by, LocalDate first, LocalDate last) {
-        MoveFacts facts = facts();
+    MoveTable table(By by, LocalDate first, LocalDate last, Narrowing narrowing) {
+        MoveFacts facts = narrowing.of(facts());
         return by == By.CHANNEL
                 ? MoveTable.byChannel(facts, first, last)
-                : MoveTable.byPiece(facts, first, last, groups(by));
+                : MoveTable.byPiece(
+                        facts,
+                        first,
+                        last,
+                        groups(by).stream()
+                                .filter(group -> narrowing.has(group.piece()))
+                                .toList());
     }
 
     /** Everything known of the pieces, read anew. */
     MoveFacts facts() {
         Map<UUID, LocalDate> found = jdbc
-                .sql("select piece_id, found_on from piece_state where found_on is not null")
+                .sql("select piece_id, found_on from piece_state where found_on is not null "
+                        + "and not exists (select 1 from piece_owner po where po.piece_id = piece_state.piece_id)")
                 .query(FoundRow.class)
                 .stream()
                 .collect(Collectors.toMap(FoundRow::pieceId, FoundRow::foundOn));

@@ -2,6 +2,8 @@ package patinary.insight;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -21,11 +23,15 @@ import patinary.web.Window;
 class NextController {
 
     private final NextReport report;
+    private final PieceOutcomes pieces;
+    private final Traits traits;
     private final CurrentAims aims;
     private final CurrentShop shop;
 
-    NextController(NextReport report, CurrentAims aims, CurrentShop shop) {
+    NextController(NextReport report, PieceOutcomes pieces, Traits traits, CurrentAims aims, CurrentShop shop) {
         this.report = report;
+        this.pieces = pieces;
+        this.traits = traits;
         this.aims = aims;
         this.shop = shop;
     }
@@ -33,12 +39,23 @@ class NextController {
     /** @param row the number of the row whose pieces are shown; the first where there is no such row */
     @GetMapping("/moves/next")
     String page(
+            Asked asked,
             @RequestParam(defaultValue = "hour") String order,
+            @RequestParam(defaultValue = "both") String by,
             @RequestParam(defaultValue = "0") int row,
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
         MakeNext.Order known = known(order);
-        List<NextRow> rows = report.rows(known);
+        PieceOutcomes.Level level = level(by);
+        Narrowing narrowing = traits.narrowing(asked);
+        List<NextRow> rows = report.rows(known, level, narrowing);
+        model.addAttribute("narrowing", narrowing);
+        model.addAttribute("by", level.word());
+        model.addAttribute(
+                "bys",
+                Stream.of("both", "kind", "style")
+                        .map(one -> Choice.said(one, "insight.next.by." + one))
+                        .toList());
         model.addAttribute("order", known.word());
         model.addAttribute(
                 "orders",
@@ -46,19 +63,22 @@ class NextController {
                         .map(one -> Choice.said(one.word(), "insight.next.order." + one.word()))
                         .toList());
         model.addAttribute("rows", rows);
-        model.addAttribute("ready", report.ready(rows));
+        model.addAttribute("ready", level == PieceOutcomes.Level.BOTH ? report.ready(rows) : Map.of());
         model.addAttribute("fewest", WhatToPay.FEW);
         model.addAttribute("horizon", aims.get().horizonDays());
         if (!rows.isEmpty()) {
             NextRow opened = rows.get(row < 0 || row >= rows.size() ? 0 : row);
             model.addAttribute("opened", opened);
-            model.addAttribute("pieces", report.pieces(opened.group(), Window.of(page)));
+            model.addAttribute("pieces", pieces.of(opened.group(), level, narrowing, Window.of(page)));
         }
         return "insight/next";
     }
 
     @GetMapping("/moves/next.csv")
-    ResponseEntity<byte[]> csv(@RequestParam(defaultValue = "hour") String order) {
+    ResponseEntity<byte[]> csv(
+            Asked asked,
+            @RequestParam(defaultValue = "hour") String order,
+            @RequestParam(defaultValue = "both") String by) {
         CsvFile file = new CsvFile(
                 shop.currency(),
                 "kind",
@@ -73,7 +93,7 @@ class NextController {
                 "sold",
                 "had_their_time",
                 "told");
-        report.rows(known(order))
+        report.rows(known(order), level(by), traits.narrowing(asked))
                 .forEach(row -> file.row(
                         row.group().kind(),
                         row.group().style(),
@@ -88,6 +108,10 @@ class NextController {
                         row.pool().tries().pieces(),
                         row.words()));
         return file.download("what-to-make-next.csv");
+    }
+
+    private static PieceOutcomes.Level level(String word) {
+        return PieceOutcomes.Level.of(word).orElseThrow(() -> new NotFound("group " + word));
     }
 
     private static MakeNext.Order known(String word) {

@@ -1,46 +1,19 @@
 package patinary.insight;
 
-import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
-import patinary.web.Page;
-import patinary.web.Window;
 
-/** Reads what to make next, and the pieces that each suggestion rests on. */
+/** Reads what to make next, and for how many the supplies are enough. */
 @Repository
 @Transactional(readOnly = true)
 class NextReport {
-
-    private static final String PIECES = """
-            select o.piece_id, p.code, p.title, o.clock_from, o.sold_on, o.net_minor, o.bought_minor, o.supplies_minor,
-                   cast(round(o.minutes, 0) as bigint) as minutes, count(*) over () as total
-            from piece_outcome o
-            left join piece p on p.id = o.piece_id
-            where (o.kind_id = cast(:kind as uuid) or o.kind_id is null and cast(:kind as uuid) is null)
-              and (o.style_id = cast(:style as uuid) or o.style_id is null and cast(:style as uuid) is null)
-            order by o.sold_on desc nulls last, p.code
-            offset :offset rows fetch next :size rows only""";
-
-    /** A piece with what became of it; amounts in minor units. */
-    record Piece(
-            UUID pieceId,
-            String code,
-            String title,
-            @Nullable LocalDate clockFrom,
-            @Nullable LocalDate soldOn,
-            @Nullable Long netMinor,
-            long boughtMinor,
-            long suppliesMinor,
-            long minutes,
-            long total) {}
 
     private final JdbcClient jdbc;
     private final Outcomes outcomes;
@@ -54,9 +27,13 @@ class NextReport {
         this.shop = shop;
     }
 
-    List<NextRow> rows(MakeNext.Order order) {
+    /** @param by what the pieces are brought together by; each level learns from its own groups how far they lie apart */
+    List<NextRow> rows(MakeNext.Order order, PieceOutcomes.Level by, Narrowing narrowing) {
         Aims now = aims.get();
-        return MakeNext.rows(outcomes.cells(shop.today(), now.horizonDays()), now, order);
+        Map<PayRow.Group, Pool> groups = new LinkedHashMap<>();
+        outcomes.cells(shop.today(), now.horizonDays(), narrowing)
+                .forEach((cell, pool) -> groups.merge(by.of(cell), pool, Pool::plus));
+        return MakeNext.rows(groups, now, order);
     }
 
     Map<PayRow.Group, Readiness> ready(List<NextRow> rows) {
@@ -65,16 +42,5 @@ class NextReport {
                 .query(Readiness.Need.class)
                 .list();
         return Readiness.of(needs, rows.stream().map(NextRow::group).toList());
-    }
-
-    Page<Piece> pieces(PayRow.Group group, Window window) {
-        List<Piece> rows = jdbc.sql(PIECES)
-                .param("kind", group.kindId())
-                .param("style", group.styleId())
-                .param("offset", window.offset())
-                .param("size", window.size())
-                .query(Piece.class)
-                .list();
-        return Page.of(window, rows, rows.isEmpty() ? 0 : rows.get(0).total());
     }
 }

@@ -40,6 +40,7 @@ class Outcomes {
                    coalesce(sum(case when o.worked
                         then cast(o.bought_minor as numeric(30, 0)) * o.bought_minor end), 0) as bought_squares
             from piece_outcome o
+            where (:whole or o.piece_id in (:pieces))
             group by o.kind_id, o.kind, o.style_id, o.style
             order by o.kind, o.style""";
 
@@ -78,10 +79,12 @@ class Outcomes {
     }
 
     private static final String PIECES = """
-            select kind_id, kind, style_id, style, clock_from, sold_on, net_minor, supplies_minor, minutes, bought_minor, worked
-            from piece_outcome""";
+            select piece_id, kind_id, kind, style_id, style, clock_from, sold_on, net_minor, supplies_minor, minutes, bought_minor, worked
+            from piece_outcome
+            where (:whole or piece_id in (:pieces))""";
 
     private record PieceRow(
+            UUID pieceId,
             @Nullable UUID kindId,
             String kind,
             @Nullable UUID styleId,
@@ -96,6 +99,7 @@ class Outcomes {
 
         PayTrial.Past past() {
             return new PayTrial.Past(
+                    pieceId,
                     new PayRow.Group(kindId, kind, styleId, style),
                     clockFrom,
                     soldOn,
@@ -119,24 +123,35 @@ class Outcomes {
 
     /** The whole shop first; empty where there is no piece. */
     List<PayRow> whatToPay() {
+        return whatToPay(Narrowing.WHOLE);
+    }
+
+    List<PayRow> whatToPay(Narrowing narrowing) {
         Aims now = aims.get();
-        Map<PayRow.Group, Pool> cells = cells(shop.today(), now.horizonDays());
+        Map<PayRow.Group, Pool> cells = cells(shop.today(), now.horizonDays(), narrowing);
         return cells.isEmpty() ? List.of() : WhatToPay.rows(cells, now, shop.hourlyRate());
     }
 
     /** The advice tried on her own past, where that is long enough. */
-    Optional<PayTrial> trial() {
-        List<PayTrial.Past> pieces = jdbc.sql(PIECES).query(PieceRow.class).stream()
+    Optional<PayTrial> trial(Narrowing narrowing) {
+        List<PayTrial.Past> pieces = jdbc
+                .sql(PIECES)
+                .param("whole", narrowing.isWhole())
+                .param("pieces", narrowing.ids())
+                .query(PieceRow.class)
+                .stream()
                 .map(PieceRow::past)
                 .toList();
         return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
     }
 
-    Map<PayRow.Group, Pool> cells(LocalDate today, int horizonDays) {
+    Map<PayRow.Group, Pool> cells(LocalDate today, int horizonDays, Narrowing narrowing) {
         Map<PayRow.Group, Pool> cells = new LinkedHashMap<>();
         jdbc.sql(CELLS)
                 .param("full", today.minusDays(horizonDays))
                 .param("days", horizonDays)
+                .param("whole", narrowing.isWhole())
+                .param("pieces", narrowing.ids())
                 .query(Cell.class)
                 .list()
                 .forEach(cell -> cells.merge(cell.group(), cell.pool(), Pool::plus));

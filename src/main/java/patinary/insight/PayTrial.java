@@ -8,10 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 import patinary.shop.Aims;
+import patinary.survival.Normal;
 
 /**
  * What to pay, tried on her own past: worked out from what was known on an earlier day, and held against what the pieces offered
@@ -45,6 +47,7 @@ record PayTrial(
      * @param worked whether all its supplies and minutes are in the books
      */
     record Past(
+            UUID piece,
             PayRow.Group group,
             @Nullable LocalDate clockFrom,
             @Nullable LocalDate soldOn,
@@ -57,26 +60,42 @@ record PayTrial(
     /**
      * One side of the advice.
      *
-     * @param kept what was left of a piece after cost and her time, the mean; null of none
-     * @param reached how many left at least what she aims at
+     * @param judged the pieces on it, each as it turned out
      */
-    record Side(int pieces, @Nullable Amount kept, int reached) {
+    record Side(List<Judged> judged) {
 
-        static Side of(List<Judged> judged) {
-            if (judged.isEmpty()) {
-                return new Side(0, null, 0);
-            }
-            int reached = (int) judged.stream()
+        public int pieces() {
+            return judged.size();
+        }
+
+        /** What was left of a piece after cost and her time, the mean; null of none. */
+        public @Nullable Amount kept() {
+            return judged.isEmpty() ? null : mean(judged.stream().map(Judged::kept));
+        }
+
+        /** How many left at least what she aims at. */
+        public int reached() {
+            return (int) judged.stream()
                     .filter(one -> one.kept().compareTo(one.budget().target()) >= 0)
                     .count();
-            return new Side(judged.size(), mean(judged.stream().map(Judged::kept)), reached);
         }
     }
 
-    private record Judged(Past piece, Budget budget, Amount brought, Amount kept) {
+    /**
+     * A piece held against the advice.
+     *
+     * @param budget the advice
+     * @param brought what it left of its sale, or what one brings that did not sell in time
+     * @param kept that less its supplies, her time and what it was bought for
+     */
+    record Judged(Past past, Budget budget, Amount brought, Amount kept) {
 
-        boolean within() {
-            return piece.bought().compareTo(budget.spend()) <= 0;
+        UUID piece() {
+            return past.piece();
+        }
+
+        public boolean within() {
+            return past.bought().compareTo(budget.spend()) <= 0;
         }
     }
 
@@ -108,16 +127,21 @@ record PayTrial(
         double error = Math.sqrt(brought.scatter() / (brought.count() - 1) / brought.count());
         return new PayTrial(
                 cut,
-                Side.of(judged.stream().filter(Judged::within).toList()),
-                Side.of(judged.stream().filter(one -> !one.within()).toList()),
+                new Side(judged.stream().filter(Judged::within).toList()),
+                new Side(judged.stream().filter(one -> !one.within()).toList()),
                 mean(judged.stream()
                         .map(one -> one.budget().ifSold().plus(one.budget().ifNot()))),
                 mean(judged.stream().map(Judged::brought)),
-                Amount.of(Math.round(Estimate.Z * error)));
+                Amount.of(Math.round(Normal.Z * error)));
     }
 
     public int pieces() {
         return within.pieces() + above.pieces();
+    }
+
+    /** All judged, those within the advice first. */
+    List<Judged> judged() {
+        return Stream.of(within, above).flatMap(side -> side.judged().stream()).toList();
     }
 
     /** Whether what they brought lies within what chance makes of what was expected. */

@@ -1,6 +1,7 @@
 package patinary.insight;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.survival.Stay;
@@ -13,4 +14,10 @@ import patinary.survival.Stay;
  * @param from the first day on offer
  * @param stay its days on offer and how they ended
  */
-record Round(UUID piece, UUID offer, @Nullable UUID set, LocalDate from, Stay stay) {}
+record Round(UUID piece, UUID offer, @Nullable UUID set, LocalDate from, Stay stay) {
+
+    /** How it ended, as a word. */
+    public String exit() {
+        return stay.exit().name().toLowerCase(Locale.ROOT);
+    }
+}

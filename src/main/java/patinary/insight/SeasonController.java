@@ -3,14 +3,19 @@ package patinary.insight;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import patinary.money.Amount;
+import patinary.money.Percent;
 import patinary.shop.CurrentShop;
 import patinary.web.CsvFile;
+import patinary.web.NotFound;
+import patinary.web.Window;
 
 /** The page that says whether some months sell faster, as far as that can be told. */
 @Controller
@@ -41,31 +46,58 @@ class SeasonController {
 
     private final Moves moves;
     private final Speeds speeds;
+    private final Traits traits;
+    private final PieceNames names;
     private final CurrentShop shop;
 
-    SeasonController(Moves moves, Speeds speeds, CurrentShop shop) {
+    SeasonController(Moves moves, Speeds speeds, Traits traits, PieceNames names, CurrentShop shop) {
         this.moves = moves;
         this.speeds = speeds;
+        this.traits = traits;
+        this.names = names;
         this.shop = shop;
     }
 
+    /**
+     * @param month the number of the month that is opened
+     * @param first the month of first offers that is opened, as 2025-03; neither where there is no such month
+     */
     @GetMapping("/moves/seasons")
-    String page(Model model) {
+    String page(
+            Asked asked,
+            @RequestParam(defaultValue = "") String month,
+            @RequestParam(defaultValue = "") String first,
+            @RequestParam(required = false) @Nullable Integer page,
+            Model model) {
         LocalDate today = shop.today();
-        Seasons seasons = SeasonDays.of(moves.facts(), today);
+        Narrowing narrowing = traits.narrowing(asked);
+        SeasonDays days = days(narrowing);
+        Seasons seasons = days.seasons();
+        List<Cohort> cohorts = cohorts(narrowing);
+        model.addAttribute("narrowing", narrowing);
         model.addAttribute("seasons", seasons);
         model.addAttribute("months", drawn(seasons, today.getYear()));
-        model.addAttribute("cohorts", Cohort.of(speeds.rounds(today), today));
+        model.addAttribute("cohorts", cohorts);
         model.addAttribute("cohortDays", Cohort.DAYS);
         model.addAttribute("fewest", Seasons.FEWEST_SALES);
+        model.addAttribute("month", month);
+        model.addAttribute("first", first);
+        opened(days, month).ifPresent(one -> {
+            model.addAttribute("openedMonth", LocalDate.of(today.getYear(), Integer.parseInt(month), 1));
+            model.addAttribute("pieces", names.page(one.lines(), SeasonDays.Month.Line::piece, Window.of(page)));
+        });
+        opened(cohorts, first).ifPresent(one -> {
+            model.addAttribute("openedCohort", one.first());
+            model.addAttribute("rounds", names.page(Speeds.inOrder(one.rounds()), Round::piece, Window.of(page)));
+        });
         return "insight/seasons";
     }
 
     @GetMapping("/moves/seasons.csv")
-    ResponseEntity<byte[]> csv() {
+    ResponseEntity<byte[]> csv(Asked asked) {
         CsvFile file = new CsvFile(
                 shop.currency(), "month", "sales", "days_on_offer", "ratio", "low", "high", "ratio_drawn", "said");
-        Seasons seasons = SeasonDays.of(moves.facts(), shop.today());
+        Seasons seasons = days(traits.narrowing(asked)).seasons();
         for (Drawn one : drawn(seasons, shop.today().getYear())) {
             Seasons.Month month = one.month();
             file.row(
@@ -79,6 +111,66 @@ class SeasonController {
                     month.words());
         }
         return file.download("months-of-the-year.csv");
+    }
+
+    /** What was first offered in each month, and how much of it sold. */
+    @GetMapping("/moves/seasons/cohorts.csv")
+    ResponseEntity<byte[]> cohorts(Asked asked) {
+        CsvFile file = new CsvFile(
+                shop.currency(),
+                "first_offered",
+                "pieces",
+                "sold_within_" + Cohort.DAYS + "_days_percent",
+                "low",
+                "high",
+                "too_young");
+        for (Cohort cohort : cohorts(traits.narrowing(asked))) {
+            file.row(
+                    cohort.month().toString(),
+                    cohort.offered(),
+                    value(cohort.sold()),
+                    value(cohort.low()),
+                    value(cohort.high()),
+                    cohort.young());
+        }
+        return file.download("sold-by-month-of-first-offer.csv");
+    }
+
+    /** The pieces behind one month of the year. */
+    @GetMapping("/moves/seasons/opened.csv")
+    ResponseEntity<byte[]> opened(Asked asked, @RequestParam(defaultValue = "") String month) {
+        CsvFile file = new CsvFile(shop.currency(), "code", "title", "days_on_offer", "sold");
+        SeasonDays.Month opened =
+                opened(days(traits.narrowing(asked)), month).orElseThrow(() -> new NotFound("month " + month));
+        names.named(opened.lines(), SeasonDays.Month.Line::piece)
+                .forEach(one -> file.row(
+                        one.piece().code(),
+                        one.piece().title(),
+                        one.row().days(),
+                        one.row().sold()));
+        return file.download("month-of-the-year.csv");
+    }
+
+    private SeasonDays days(Narrowing narrowing) {
+        return SeasonDays.of(narrowing.of(moves.facts()), shop.today());
+    }
+
+    private List<Cohort> cohorts(Narrowing narrowing) {
+        return Cohort.of(narrowing.of(speeds.rounds(shop.today())), shop.today());
+    }
+
+    private static Optional<SeasonDays.Month> opened(SeasonDays days, String month) {
+        return month.matches("[1-9]|1[0-2]") ? Optional.of(days.month(Integer.parseInt(month))) : Optional.empty();
+    }
+
+    private static Optional<Cohort> opened(List<Cohort> cohorts, String first) {
+        return cohorts.stream()
+                .filter(cohort -> cohort.month().toString().equals(first))
+                .findFirst();
+    }
+
+    private static @Nullable BigDecimal value(@Nullable Percent percent) {
+        return percent == null ? null : percent.value();
     }
 
     private static List<Drawn> drawn(Seasons seasons, int year) {

@@ -2,6 +2,7 @@ package patinary.insight;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import patinary.insight.MoveFacts.Sold;
 import patinary.insight.MoveFacts.Spell;
 
@@ -22,31 +24,85 @@ final class SeasonDays {
 
     private static final int MONTHS = 12;
 
-    private SeasonDays() {}
+    /**
+     * What one month of the year is made of.
+     *
+     * @param days on offer of each piece that was on offer in it
+     * @param sales of the month
+     */
+    record Month(Map<UUID, Integer> days, List<Sold> sales) {
 
-    static Seasons of(MoveFacts facts, LocalDate today) {
+        /** @param sold the day it sold in this month; null where it did not */
+        record Line(UUID piece, int days, @Nullable LocalDate sold) {}
+
+        long allDays() {
+            return days.values().stream().mapToInt(Integer::intValue).sum();
+        }
+
+        /** Every piece on offer or sold in the month, the sold ones first. Its days stand once, whatever it sold. */
+        List<Line> lines() {
+            Map<UUID, Integer> left = new HashMap<>(days);
+            List<Line> lines = new ArrayList<>();
+            for (Sold sale : sales) {
+                Integer own = left.remove(sale.piece());
+                lines.add(new Line(sale.piece(), own == null ? 0 : own, sale.day()));
+            }
+            left.entrySet().stream()
+                    .sorted(Map.Entry.<UUID, Integer>comparingByValue()
+                            .reversed()
+                            .thenComparing(Map.Entry.comparingByKey()))
+                    .forEach(one -> lines.add(new Line(one.getKey(), one.getValue(), null)));
+            return List.copyOf(lines);
+        }
+    }
+
+    private final List<Month> months = new ArrayList<>();
+    private final long watched;
+
+    private SeasonDays(MoveFacts facts, LocalDate today) {
+        for (int m = 0; m < MONTHS; m++) {
+            months.add(new Month(new HashMap<>(), new ArrayList<>()));
+        }
         Map<UUID, UUID> counted = new HashMap<>();
         facts.spells().forEach(spell -> counted.merge(spell.offer(), spell.piece(), SeasonDays::smaller));
         Map<UUID, List<Spell>> spells = facts.spells().stream()
                 .filter(spell -> !spell.span().from().isAfter(today))
                 .collect(Collectors.groupingBy(Spell::piece));
-        long[] days = new long[MONTHS];
-        spells.values().forEach(own -> add(own, facts, counted, today, days));
-        long[] sales = new long[MONTHS];
+        spells.forEach((piece, own) ->
+                on(own, facts, counted, today).forEach(day -> month(day).days().merge(piece, 1, Integer::sum)));
         for (Sold sold : facts.sold()) {
             if (!sold.cameBack() && !sold.day().isAfter(today) && counts(sold, spells, counted)) {
-                sales[sold.day().getMonthValue() - 1]++;
+                month(sold.day()).sales().add(sold);
             }
         }
-        long watched = facts.spells().stream()
+        watched = facts.spells().stream()
                 .map(spell -> spell.span().from())
                 .min(Comparator.naturalOrder())
                 .map(first -> ChronoUnit.DAYS.between(first, today))
                 .orElse(0L);
-        return Seasons.of(sales, days, watched);
     }
 
-    private static void add(List<Spell> own, MoveFacts facts, Map<UUID, UUID> counted, LocalDate today, long[] days) {
+    static SeasonDays of(MoveFacts facts, LocalDate today) {
+        return new SeasonDays(facts, today);
+    }
+
+    Seasons seasons() {
+        return Seasons.of(
+                months.stream().mapToLong(month -> month.sales().size()).toArray(),
+                months.stream().mapToLong(Month::allDays).toArray(),
+                watched);
+    }
+
+    /** @param number from 1 */
+    Month month(int number) {
+        return months.get(number - 1);
+    }
+
+    private Month month(LocalDate day) {
+        return month(day.getMonthValue());
+    }
+
+    private static Set<LocalDate> on(List<Spell> own, MoveFacts facts, Map<UUID, UUID> counted, LocalDate today) {
         Set<LocalDate> on = new HashSet<>();
         for (Spell spell : own) {
             if (spell.piece().equals(counted.get(spell.offer()))) {
@@ -66,7 +122,7 @@ final class SeasonDays {
                 }
             }
         }
-        on.forEach(day -> days[day.getMonthValue() - 1]++);
+        return on;
     }
 
     /** Without an offer a sale has no days and says nothing of speed. */

@@ -1,5 +1,7 @@
 package patinary.insight;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +11,8 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import patinary.shop.CurrentShop;
+import patinary.survival.Limits;
+import patinary.survival.Span;
 import patinary.survival.SurvivalCurve;
 import patinary.web.Choice;
 import patinary.web.CsvFile;
@@ -24,28 +28,33 @@ class SpeedController {
     private static final int LONGEST = 730;
 
     private final Speeds speeds;
+    private final Traits traits;
+    private final PieceNames names;
     private final CurrentShop shop;
 
-    SpeedController(Speeds speeds, CurrentShop shop) {
+    SpeedController(Speeds speeds, Traits traits, PieceNames names, CurrentShop shop) {
         this.speeds = speeds;
+        this.traits = traits;
+        this.names = names;
         this.shop = shop;
     }
 
     @GetMapping("/moves/days")
     String page(
+            Asked asked,
             @RequestParam(defaultValue = "style") String by,
-            @RequestParam(defaultValue = "") String only,
             @RequestParam(required = false) @Nullable Integer row,
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
         SpeedBy known = known(by);
-        Speeds.Answer answer = speeds.answer(known, only, shop.today());
+        Narrowing narrowing = traits.narrowing(asked);
+        Speeds.Answer answer = speeds.answer(known, narrowing, shop.today());
         Speed shown = shown(answer.table(), row);
         int days = lastDay(answer.table().whole().curve());
         model.addAttribute("by", known.word());
         model.addAttribute("bys", choices());
-        model.addAttribute("only", only);
-        model.addAttribute("onlys", answer.only());
+        model.addAttribute("narrowing", narrowing);
+        model.addAttribute("row", row);
         model.addAttribute("table", answer.table());
         model.addAttribute("bands", answer.bands());
         model.addAttribute("marks", MARKS);
@@ -54,13 +63,12 @@ class SpeedController {
         model.addAttribute("days", days);
         model.addAttribute("picture", CurvePicture.of(shown.curve(), days));
         model.addAttribute("beside", CurvePicture.of(answer.table().whole().curve(), days));
-        model.addAttribute("pieces", speeds.pieces(shown.rounds(), Window.of(page)));
+        model.addAttribute("pieces", names.page(Speeds.inOrder(shown.rounds()), Round::piece, Window.of(page)));
         return "insight/speed";
     }
 
     @GetMapping("/moves/days.csv")
-    ResponseEntity<byte[]> csv(
-            @RequestParam(defaultValue = "style") String by, @RequestParam(defaultValue = "") String only) {
+    ResponseEntity<byte[]> csv(Asked asked, @RequestParam(defaultValue = "style") String by) {
         SpeedBy known = known(by);
         CsvFile file = new CsvFile(
                 shop.currency(),
@@ -77,7 +85,7 @@ class SpeedController {
                 "sold_within_90_days_percent",
                 "sold_within_180_days_percent",
                 "beside_the_rest");
-        for (Speed row : speeds.answer(known, only, shop.today()).table().rows()) {
+        for (Speed row : table(asked, known).rows()) {
             file.row(
                     row.name(),
                     row.stays().size(),
@@ -94,6 +102,56 @@ class SpeedController {
                     row.verdict());
         }
         return file.download("days-to-sell-by-" + known.word() + ".csv");
+    }
+
+    /** The steps of the opened row's curve. */
+    @GetMapping("/moves/days/curve.csv")
+    ResponseEntity<byte[]> curve(
+            Asked asked,
+            @RequestParam(defaultValue = "style") String by,
+            @RequestParam(required = false) @Nullable Integer row) {
+        CsvFile file = new CsvFile(shop.currency(), "day", "at_risk", "sold", "unsold", "low", "high");
+        for (SurvivalCurve.Step step :
+                shown(table(asked, known(by)), row).curve().steps()) {
+            if (step.sold() > 0) {
+                Span limits = step.limits(Limits.LOG_LOG);
+                file.row(
+                        step.day(),
+                        step.atRisk(),
+                        step.sold(),
+                        share(step.unsold()),
+                        share(limits.low()),
+                        share(limits.high()));
+            }
+        }
+        return file.download("share-unsold.csv");
+    }
+
+    /** The pieces of the opened row. */
+    @GetMapping("/moves/days/pieces.csv")
+    ResponseEntity<byte[]> pieces(
+            Asked asked,
+            @RequestParam(defaultValue = "style") String by,
+            @RequestParam(required = false) @Nullable Integer row) {
+        CsvFile file = new CsvFile(shop.currency(), "code", "title", "first_offered", "days", "ended");
+        List<Round> rounds = Speeds.inOrder(shown(table(asked, known(by)), row).rounds());
+        names.named(rounds, Round::piece)
+                .forEach(one -> file.row(
+                        one.piece().code(),
+                        one.piece().title(),
+                        one.row().from(),
+                        one.row().stay().days(),
+                        one.row().exit()));
+        return file.download("days-to-sell-pieces.csv");
+    }
+
+    private SpeedTable table(Asked asked, SpeedBy by) {
+        return speeds.answer(by, traits.narrowing(asked), shop.today()).table();
+    }
+
+    /** To four decimals; nothing before the first sale, when no limits are known. */
+    private static @Nullable BigDecimal share(double share) {
+        return Double.isNaN(share) ? null : BigDecimal.valueOf(share).setScale(4, RoundingMode.HALF_UP);
     }
 
     /** The row asked for, or the whole shop. */

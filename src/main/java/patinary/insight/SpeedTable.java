@@ -5,11 +5,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import patinary.survival.Holm;
 import patinary.survival.LogRank;
 import patinary.survival.Stay;
@@ -40,25 +42,24 @@ record SpeedTable(List<Speed> rows, Speed whole) {
         rounds.forEach(round -> groups.apply(round)
                 .forEach(name ->
                         members.computeIfAbsent(name, n -> new HashSet<>()).add(round)));
-        Map<String, Speed.Verdict> verdicts = verdicts(rounds, members);
-        List<Speed> rows = members.entrySet().stream()
-                .map(group ->
-                        Speed.of(group.getKey(), part(rounds, group.getValue(), true), verdicts.get(group.getKey())))
+        Map<String, Map<Boolean, List<Round>>> parts = new LinkedHashMap<>();
+        members.forEach(
+                (name, those) -> parts.put(name, rounds.stream().collect(Collectors.partitioningBy(those::contains))));
+        Map<String, Speed.Verdict> verdicts = verdicts(parts);
+        List<Speed> rows = parts.entrySet().stream()
+                .map(part -> Speed.of(part.getKey(), part.getValue().get(true), verdicts.get(part.getKey())))
                 .toList();
         return new SpeedTable(rows, Speed.of("", rounds, null));
     }
 
-    private static List<Round> part(List<Round> rounds, Set<Round> members, boolean in) {
-        return rounds.stream().filter(round -> members.contains(round) == in).toList();
-    }
-
-    private static Map<String, Speed.Verdict> verdicts(List<Round> rounds, Map<String, Set<Round>> members) {
+    /** @param parts the rounds of each group, and those of the rest */
+    private static Map<String, Speed.Verdict> verdicts(Map<String, Map<Boolean, List<Round>>> parts) {
         Map<String, Speed.Verdict> verdicts = new HashMap<>();
         List<String> told = new ArrayList<>();
         List<LogRank> tests = new ArrayList<>();
-        members.forEach((name, those) -> {
-            List<Stay> own = Speed.stays(part(rounds, those, true));
-            List<Stay> rest = Speed.stays(part(rounds, those, false));
+        parts.forEach((name, part) -> {
+            List<Stay> own = Speed.stays(part.get(true));
+            List<Stay> rest = Speed.stays(part.get(false));
             LogRank test = LogRank.of(List.of(own, rest));
             if (own.size() < FEWEST || rest.size() < FEWEST || !enough(test)) {
                 verdicts.put(name, Speed.Verdict.FEW);

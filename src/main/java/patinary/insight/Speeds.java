@@ -1,12 +1,10 @@
 package patinary.insight;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
@@ -17,8 +15,6 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.money.Amount;
 import patinary.survival.Exit;
-import patinary.web.Page;
-import patinary.web.Window;
 
 /** Reads how fast pieces sell: a handful of queries, however many pieces there are. */
 @Repository
@@ -43,36 +39,10 @@ class Speeds {
      * A page of speeds.
      *
      * @param bands the three price bands, or null where nothing has a price
-     * @param only what the rounds may be narrowed to
      */
-    record Answer(SpeedTable table, @Nullable PriceBands bands, List<Only> only) {}
+    record Answer(SpeedTable table, @Nullable PriceBands bands) {}
 
-    /** One group that the whole page may be narrowed to. */
-    record Only(SpeedBy by, String name) {
-
-        /** How it stands in an address. */
-        public String word() {
-            return by.word() + ":" + name;
-        }
-    }
-
-    private record PieceRow(UUID id, String code, String title) {}
-
-    /** A piece with one of its rounds, as the page lists it. */
-    record RoundPiece(UUID id, String code, String title, LocalDate from, int days, String exit) {
-
-        private static RoundPiece of(Round round, @Nullable PieceRow piece) {
-            return new RoundPiece(
-                    round.piece(),
-                    piece == null ? "" : piece.code(),
-                    piece == null ? "" : piece.title(),
-                    round.from(),
-                    round.stay().days(),
-                    round.stay().exit().name().toLowerCase(Locale.ROOT));
-        }
-    }
-
-    private record GroupRow(UUID pieceId, String groupedBy, String name) {}
+    private record GroupRow(UUID pieceId, String name) {}
 
     private final JdbcClient jdbc;
     private final Moves moves;
@@ -82,60 +52,30 @@ class Speeds {
         this.moves = moves;
     }
 
-    /** @param only a word of {@link Only}, or empty for the whole shop */
-    Answer answer(SpeedBy by, String only, LocalDate today) {
-        Map<String, Map<UUID, List<String>>> groups = groups();
-        List<Only> choices = choices(groups);
-        List<Round> rounds = rounds(today);
-        List<Round> those = choices.stream()
-                .filter(choice -> choice.word().equals(only))
-                .findFirst()
-                .map(choice -> rounds.stream()
-                        .filter(round -> names(groups, choice.by(), round).contains(choice.name()))
-                        .toList())
-                .orElse(rounds);
+    Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
+        Map<UUID, List<String>> groups = by.ofPieces() ? groups(by) : Map.of();
+        List<Round> those = narrowing.of(rounds(today));
         Map<UUID, Amount> prices = prices();
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
             case SEASON -> round -> List.of(String.valueOf((round.from().getMonthValue() - 1) / MONTHS + 1));
             case PRICE -> round -> band(round, prices, bands);
-            default -> round -> names(groups, by, round);
+            default -> round -> groups.getOrDefault(round.piece(), List.of(""));
         };
-        return new Answer(SpeedTable.of(those, grouping), bands, choices);
+        return new Answer(SpeedTable.of(those, grouping), bands);
     }
 
     List<Round> rounds(LocalDate today) {
         return Rounds.of(moves.facts(), days(), today);
     }
 
-    /** The pieces of some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */
-    Page<RoundPiece> pieces(List<Round> rounds, Window window) {
-        List<Round> shown = rounds.stream()
+    /** Some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */
+    static List<Round> inOrder(List<Round> rounds) {
+        return rounds.stream()
                 .sorted(Comparator.comparing((Round round) -> round.stay().exit() == Exit.WITHDRAWN)
                         .thenComparing(round -> round.stay().exit())
                         .thenComparing(round -> round.stay().days()))
-                .skip(window.offset())
-                .limit(window.size())
                 .toList();
-        if (shown.isEmpty()) {
-            return Page.of(window, List.of(), rounds.size());
-        }
-        Map<UUID, PieceRow> names = jdbc
-                .sql("select id, code, title from piece where id in (:ids)")
-                .param("ids", shown.stream().map(Round::piece).toList())
-                .query(PieceRow.class)
-                .stream()
-                .collect(Collectors.toMap(PieceRow::id, Function.identity()));
-        return Page.of(
-                window,
-                shown.stream()
-                        .map(round -> RoundPiece.of(round, names.get(round.piece())))
-                        .toList(),
-                rounds.size());
-    }
-
-    private static List<String> names(Map<String, Map<UUID, List<String>>> groups, SpeedBy by, Round round) {
-        return groups.getOrDefault(by.word(), Map.of()).getOrDefault(round.piece(), List.of(""));
     }
 
     private static @Nullable PriceBands bands(List<Round> rounds, Map<UUID, Amount> prices) {
@@ -153,27 +93,14 @@ class Speeds {
                 : List.of(String.valueOf(bands.of(price).ordinal() + 1));
     }
 
-    private static List<Only> choices(Map<String, Map<UUID, List<String>>> groups) {
-        List<Only> choices = new ArrayList<>();
-        for (SpeedBy by : SpeedBy.values()) {
-            if (by.ofPieces()) {
-                groups.getOrDefault(by.word(), Map.of()).values().stream()
-                        .flatMap(List::stream)
-                        .filter(name -> !name.isEmpty())
-                        .distinct()
-                        .sorted(String.CASE_INSENSITIVE_ORDER)
-                        .forEach(name -> choices.add(new Only(by, name)));
-            }
-        }
-        return choices;
-    }
-
-    private Map<String, Map<UUID, List<String>>> groups() {
-        return jdbc.sql("select piece_id, grouped_by, name from piece_group").query(GroupRow.class).stream()
+    private Map<UUID, List<String>> groups(SpeedBy by) {
+        return jdbc
+                .sql("select piece_id, name from piece_group where grouped_by = ?")
+                .param(by.word())
+                .query(GroupRow.class)
+                .stream()
                 .collect(Collectors.groupingBy(
-                        GroupRow::groupedBy,
-                        Collectors.groupingBy(
-                                GroupRow::pieceId, Collectors.mapping(GroupRow::name, Collectors.toList()))));
+                        GroupRow::pieceId, Collectors.mapping(GroupRow::name, Collectors.toList())));
     }
 
     private Map<UUID, LocalDate> days() {

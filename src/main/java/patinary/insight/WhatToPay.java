@@ -11,6 +11,7 @@ import java.util.function.Function;
 import patinary.money.Amount;
 import patinary.money.Percent;
 import patinary.shop.Aims;
+import patinary.survival.Normal;
 
 /**
  * The most to pay at the shelf for every kind of piece: docs/handbook/what-to-pay.md. The whole shop stands first, then
@@ -94,7 +95,7 @@ final class WhatToPay {
         double variance = Level.variance(chance, net, aims.salvage());
         Percent wished = aims.targetReturn();
         double share = wished == null ? 1 : 1 + wished.value().doubleValue() / 100;
-        return amount(Estimate.Z * Math.sqrt(variance) / share);
+        return amount(Normal.Z * Math.sqrt(variance) / share);
     }
 
     private Amount price(Amount spend) {

@@ -126,8 +126,13 @@ public class Shell {
 
     /** The address of this list with another page's number and everything else kept. */
     public String pageLink(int number) {
+        return pageLink("page", number);
+    }
+
+    /** The same for the second list of a page, whose numbers stand under a word of their own. */
+    public String pageLink(String word, int number) {
         var here = ServletUriComponentsBuilder.fromRequest(request())
-                .replaceQueryParam("page", number)
+                .replaceQueryParam(word, number)
                 .build();
         return here.getPath() + "?" + here.getQuery();
     }

@@ -145,7 +145,7 @@ class InsightIT {
     void groupsAddUpToTheShop() {
         shopWithTwoPieces(LocalDate.of(2025, 3, 12));
         for (By by : By.values()) {
-            MoveTable table = moves.table(by, FIRST, LAST);
+            MoveTable table = moves.table(by, FIRST, LAST, Narrowing.WHOLE);
             assertThat(table.rows().stream().map(MoveRow::net).collect(Amount.sum()))
                     .as(by.word())
                     .isEqualTo(Amount.of(5100));
@@ -155,10 +155,11 @@ class InsightIT {
             assertThat(table.whole().onOffer()).isEqualTo(2);
             assertThat(table.whole().waiting()).isEqualTo(1);
         }
-        MoveRow style = moves.table(By.STYLE, FIRST, LAST).rows().get(0);
+        MoveRow style =
+                moves.table(By.STYLE, FIRST, LAST, Narrowing.WHOLE).rows().get(0);
         assertThat(style.name()).isEqualTo("Cottage");
         assertThat(style.medianDays()).isEqualByComparingTo("15");
-        assertThat(moves.table(By.LINE, FIRST, LAST).rows())
+        assertThat(moves.table(By.LINE, FIRST, LAST, Narrowing.WHOLE).rows())
                 .extracting(MoveRow::name)
                 .containsExactly("");
     }
@@ -240,11 +241,44 @@ class InsightIT {
     @Test
     void theMoneyInStockIsTheMeanOfAllDays() {
         shopWithTwoPieces(LocalDate.of(2025, 3, 12));
-        MoneyRow whole = money.answer(MoneyBy.STYLE, FIRST, LAST).table().whole();
+        MoneyRow whole = money.answer(MoneyBy.STYLE, FIRST, LAST, Narrowing.WHOLE)
+                .table()
+                .whole();
         assertThat(whole.tied()).isEqualTo(Amount.of(1000));
         assertThat(whole.tiedDays()).isEqualByComparingTo("30");
         assertThat(whole.grossReturn()).isEqualByComparingTo("26.02");
         assertThat(whole.turn()).isEqualByComparingTo("12.11");
+    }
+
+    /** A tray of somebody else, sold for her: not found, offered or waiting in her shop, and no money of hers lies in it. */
+    @Test
+    void whatBelongsToOthersIsNoPieceOfHers() {
+        shopWithTwoPieces(LocalDate.of(2025, 3, 12));
+        jdbc.sql(
+                        "insert into piece_owner (piece_id, arrangement, owner, since, note) values (?, 'COMMISSION', 'Ash', ?, '')")
+                .params(tray, FIRST)
+                .update();
+        MoveTable table = moves.table(By.STYLE, FIRST, LAST, Narrowing.WHOLE);
+        for (MoveRow row : List.of(table.whole(), table.rows().get(0))) {
+            assertThat(row.found()).isEqualTo(1);
+            assertThat(row.onOffer()).isEqualTo(1);
+            assertThat(row.waiting()).isZero();
+        }
+        MoneyRow whole =
+                money.answer(MoneyBy.KIND, FIRST, LAST, Narrowing.WHOLE).table().whole();
+        assertThat(whole.tied()).isEqualTo(Amount.ZERO);
+        assertThat(whole.profit()).isEqualTo(Amount.of(3480));
+        jdbc.sql(
+                        "insert into piece_owner (piece_id, arrangement, owner, since, note) values (?, 'CONSIGNED', 'Ash', ?, '')")
+                .params(box, FIRST)
+                .update();
+        assertThat(moves.table(By.STYLE, FIRST, LAST, Narrowing.WHOLE).whole().sold())
+                .isZero();
+        assertThat(money.answer(MoneyBy.KIND, FIRST, LAST, Narrowing.WHOLE)
+                        .table()
+                        .whole()
+                        .profit())
+                .isEqualTo(Amount.ZERO);
     }
 
     /** 3 on the bench and 4 on the retail shelf: 7 is not low where 5 is the mark, and is where 7 is. */

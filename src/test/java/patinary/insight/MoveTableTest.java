@@ -42,7 +42,7 @@ class MoveTableTest {
         MoveRow cottage = table.rows().get(1);
         assertThat(cottage)
                 .usingRecursiveComparison()
-                .ignoringFields("drawn")
+                .ignoringFields("drawn", "behind")
                 .isEqualTo(new MoveRow(
                         "Cottage",
                         1,
@@ -54,7 +54,8 @@ class MoveTableTest {
                         Amount.of(1620),
                         Amount.of(5100),
                         Amount.of(2940),
-                        null));
+                        null,
+                        cottage.behind()));
         assertThat(cottage.sellThrough()).isEqualTo(Percent.of("50.0"));
         assertThat(cottage.margin()).isEqualTo(Percent.of("57.6"));
         MoveRow none = table.rows().get(0);

@@ -37,8 +37,14 @@ class PayTrialTest {
         past(LocalDate.of(2025, 5, 1), 2, 1);
         PayTrial trial = trial().orElseThrow();
         assertThat(trial.cut()).isEqualTo(LocalDate.of(2024, 7, 27));
-        assertThat(trial.within()).isEqualTo(new PayTrial.Side(5, Amount.of(800), 5));
-        assertThat(trial.above()).isEqualTo(new PayTrial.Side(1, Amount.of(-3200), 0));
+        assertThat(trial.within())
+                .returns(5, PayTrial.Side::pieces)
+                .returns(Amount.of(800), PayTrial.Side::kept)
+                .returns(5, PayTrial.Side::reached);
+        assertThat(trial.above())
+                .returns(1, PayTrial.Side::pieces)
+                .returns(Amount.of(-3200), PayTrial.Side::kept)
+                .returns(0, PayTrial.Side::reached);
         assertThat(trial.expected()).isEqualTo(Amount.of(2864));
         assertThat(trial.brought()).isEqualTo(Amount.of(2500));
         // Five times 30.00 and once nothing: the standard error of the mean is 5.00.
@@ -85,6 +91,7 @@ class PayTrialTest {
 
     private void past(LocalDate from, Integer days, long bought) {
         pieces.add(new PayTrial.Past(
+                UUID.randomUUID(),
                 TRAY,
                 from,
                 days == null ? null : from.plusDays(days),

@@ -124,7 +124,7 @@ class SeasonsTest {
                                 new UUID(0, 3), set, new Span(LocalDate.of(2025, 12, 29), null), List.of())),
                 Map.of(offer, List.of(new Span(LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 2)))),
                 List.of(new MoveFacts.Sold(box, sold, "Stall", false, 1, 1, 1)));
-        Seasons seasons = SeasonDays.of(facts, TODAY);
+        Seasons seasons = SeasonDays.of(facts, TODAY).seasons();
         assertThat(seasons.months())
                 .extracting(Seasons.Month::days)
                 .containsExactly(1L, 2L, 0L, 0L, 0L, 0L, 0L, 0L, 0L, 0L, 0L, 2L);

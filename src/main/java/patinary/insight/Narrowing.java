@@ -1,0 +1,80 @@
+package patinary.insight;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The pieces that a page looks at: of one group, or of two groups at once, or all.
+ *
+ * @param chosen the groups, at most two
+ * @param pieces those that belong to each of them; null for the whole shop
+ * @param choices what may be chosen
+ * @param bands the three price bands of the whole shop, or null where nothing has a price
+ */
+record Narrowing(
+        List<Only> chosen,
+        @Nullable Set<UUID> pieces,
+        List<Only> choices,
+        @Nullable PriceBands bands) {
+
+    static final Narrowing WHOLE = new Narrowing(List.of(), null, List.of(), null);
+
+    boolean has(UUID piece) {
+        return pieces == null || pieces.contains(piece);
+    }
+
+    public boolean isWhole() {
+        return pieces == null;
+    }
+
+    /** As it stands in an address; empty for none. */
+    public String only() {
+        return word(0);
+    }
+
+    public String also() {
+        return word(1);
+    }
+
+    private String word(int which) {
+        return which < chosen.size() ? chosen.get(which).word() : "";
+    }
+
+    MoveFacts of(MoveFacts facts) {
+        if (pieces == null) {
+            return facts;
+        }
+        return new MoveFacts(
+                facts.found().entrySet().stream()
+                        .filter(found -> has(found.getKey()))
+                        .collect(java.util.stream.Collectors.toMap(
+                                java.util.Map.Entry::getKey, java.util.Map.Entry::getValue)),
+                facts.spells().stream().filter(spell -> has(spell.piece())).toList(),
+                facts.pauses(),
+                facts.sold().stream().filter(sold -> has(sold.piece())).toList());
+    }
+
+    MoneyFacts of(MoneyFacts facts) {
+        return pieces == null
+                ? facts
+                : new MoneyFacts(
+                        facts.sales().stream().filter(sale -> has(sale.piece())).toList(),
+                        facts.stock().stream().filter(one -> has(one.piece())).toList(),
+                        facts.minutes());
+    }
+
+    List<Round> of(List<Round> rounds) {
+        return pieces == null
+                ? rounds
+                : rounds.stream().filter(round -> has(round.piece())).toList();
+    }
+
+    /** For a query: the pieces it is narrowed to; one that no piece has, where none belongs to both groups. */
+    Collection<UUID> ids() {
+        return pieces == null || pieces.isEmpty() ? Stream.of(new UUID(0, 0)).toList() : pieces;
+    }
+}

@@ -1,0 +1,146 @@
+package patinary.insight;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.money.Amount;
+
+/** Reads which groups a page may be narrowed to, and which pieces belong to the chosen ones. */
+@Repository
+@Transactional(readOnly = true)
+class Traits {
+
+    private static final int QUARTERS = 4;
+    private static final int MONTHS = 3;
+
+    private static final String CHOICES = """
+            select 'STYLE' as trait, name from style
+            union all select 'KIND', name from object_kind
+            union all select 'LINE', name from supply_line
+            union all select 'FINISH', name from finish
+            union all select 'CHANNEL', name from channel
+            union all select distinct 'MATERIAL', trim(material) from piece where trim(material) <> ''""";
+
+    private static final Map<Trait, String> PIECES = Map.of(
+            Trait.STYLE, "select p.id from piece p join style s on s.id = p.style_id where s.name = :name",
+            Trait.KIND, "select p.id from piece p join object_kind k on k.id = p.kind_id where k.name = :name",
+            Trait.MATERIAL, "select p.id from piece p where trim(p.material) = :name",
+            Trait.LINE, """
+                    select distinct bup.piece_id
+                    from bench_use_piece bup
+                    join bench_use bu on bu.bench_entry_id = bup.bench_entry_id and bu.line = bup.line
+                    join supply su on su.id = bu.supply_id
+                    join supply_line sl on sl.id = su.supply_line_id
+                    where sl.name = :name""",
+            Trait.FINISH, """
+                    select distinct bp.piece_id
+                    from bench_piece bp
+                    join bench_entry be on be.id = bp.bench_entry_id
+                    join finish f on f.id = be.finish_id
+                    where f.name = :name""",
+            Trait.CHANNEL, """
+                    select op.piece_id
+                    from offer_piece op
+                    join offer_channel oc on oc.offer_id = op.offer_id
+                    join channel c on c.id = oc.channel_id
+                    where c.name = :name
+                    union
+                    select sp.piece_id
+                    from sale_piece sp
+                    join sale s on s.id = sp.sale_id
+                    join channel c on c.id = s.channel_id
+                    where c.name = :name""");
+
+    private static final String FIRST_OFFERED = """
+            select op.piece_id, min(d.doc_date) as on_day
+            from offer_piece op
+            join document d on d.id = op.offer_id
+            group by op.piece_id""";
+
+    private record ChoiceRow(String trait, String name) {}
+
+    private final JdbcClient jdbc;
+
+    Traits(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** What is asked for and no group of the shop is not asked for. */
+    Narrowing narrowing(Asked asked) {
+        Map<UUID, Amount> prices = prices();
+        PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());
+        List<Only> choices = choices(bands != null);
+        List<Only> chosen = Stream.of(asked.only, asked.also)
+                .flatMap(word -> Only.of(word, choices).stream())
+                .distinct()
+                .toList();
+        Set<UUID> pieces = null;
+        for (Only only : chosen) {
+            Set<UUID> those = pieces(only, prices, bands);
+            if (pieces != null) {
+                those.retainAll(pieces);
+            }
+            pieces = those;
+        }
+        return new Narrowing(chosen, pieces, choices, bands);
+    }
+
+    private List<Only> choices(boolean priced) {
+        List<Only> choices = new ArrayList<>(jdbc.sql(CHOICES).query(ChoiceRow.class).stream()
+                .map(row -> new Only(Trait.valueOf(row.trait()), row.name()))
+                .toList());
+        IntStream.rangeClosed(1, priced ? PriceBands.Band.values().length : 0)
+                .forEach(band -> choices.add(new Only(Trait.PRICE, String.valueOf(band))));
+        IntStream.rangeClosed(1, QUARTERS)
+                .forEach(quarter -> choices.add(new Only(Trait.SEASON, String.valueOf(quarter))));
+        choices.sort(java.util.Comparator.comparing(Only::by).thenComparing(Only::name, String.CASE_INSENSITIVE_ORDER));
+        return List.copyOf(choices);
+    }
+
+    private Set<UUID> pieces(Only only, Map<UUID, Amount> prices, @Nullable PriceBands bands) {
+        Set<UUID> pieces = new HashSet<>();
+        if (only.by() == Trait.PRICE) {
+            prices.forEach((piece, price) -> {
+                if (bands != null
+                        && only.name().equals(String.valueOf(bands.of(price).ordinal() + 1))) {
+                    pieces.add(piece);
+                }
+            });
+        } else if (only.by() == Trait.SEASON) {
+            jdbc.sql(FIRST_OFFERED).query(row -> {
+                if (only.name().equals(quarter(row.getObject(2, LocalDate.class)))) {
+                    pieces.add(row.getObject(1, UUID.class));
+                }
+            });
+        } else {
+            pieces.addAll(jdbc.sql(PIECES.get(only.by()))
+                    .param("name", only.name())
+                    .query(UUID.class)
+                    .list());
+        }
+        return pieces;
+    }
+
+    private static String quarter(LocalDate day) {
+        return String.valueOf((day.getMonthValue() - 1) / MONTHS + 1);
+    }
+
+    private Map<UUID, Amount> prices() {
+        Map<UUID, Amount> prices = new HashMap<>();
+        jdbc.sql("select piece_id, price_minor from piece_asked_first").query(row -> {
+            prices.put(row.getObject(1, UUID.class), Amount.of(row.getLong(2)));
+        });
+        return prices;
+    }
+}

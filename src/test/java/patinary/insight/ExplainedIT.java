@@ -1,0 +1,219 @@
+package patinary.insight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static patinary.testing.InventedShop.owner;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import patinary.exchange.Progress;
+import patinary.exchange.ShopArchive;
+import patinary.money.Amount;
+import patinary.shop.CurrentShop;
+import patinary.testing.ShopTest;
+
+/** That every figure of the pages about pieces leads to what it is made of and how it is reckoned, in the invented demo shop. */
+@ShopTest
+class ExplainedIT {
+
+    private static final List<String> PAGES = List.of(
+            "/moves",
+            "/moves?by=channel",
+            "/moves/money",
+            "/moves/money?by=line",
+            "/moves/days",
+            "/moves/next",
+            "/moves/next?by=kind",
+            "/moves/seasons",
+            "/moves/what-to-pay",
+            "/moves/hours");
+    private static final Pattern ROW = Pattern.compile("<tr\\b.*?</tr>", Pattern.DOTALL);
+    private static final Pattern FIGURE = Pattern.compile("<td class=\"number\"[^>]*>(.*?)</td>", Pattern.DOTALL);
+    private static final Pattern DEFINED = Pattern.compile("<dt>.*?</dt>", Pattern.DOTALL);
+    private static final Pattern LINK = Pattern.compile("href=\"(/[^\"]*)\"");
+    /** What a picture's own table shows: it stands under the figure that it opens, beside the pieces. */
+    private static final Pattern OPENED = Pattern.compile(
+            "<(section|details)\\b[^>]*id=\"(opened|curve|worked|rests-on|shared|judged)\".*?</\\1>", Pattern.DOTALL);
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private ShopArchive archive;
+
+    @Autowired
+    private Moves moves;
+
+    @Autowired
+    private MoneyReport money;
+
+    @Autowired
+    private Speeds speeds;
+
+    @Autowired
+    private Traits traits;
+
+    @Autowired
+    private CurrentShop shop;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @BeforeEach
+    void load() throws IOException {
+        archive.load(Path.of("db", "demo"), Progress.SILENT);
+    }
+
+    @Test
+    void everyFigureLeadsToItsRowsAndEveryWordToTheHandbook() throws Exception {
+        for (String path : PAGES) {
+            String page = page(path);
+            assertThat(page).as(path).contains("href=\"/handbook/").doesNotContain("??");
+            List<String> rows = all(ROW, OPENED.matcher(page).replaceAll(""));
+            assertThat(rows).as(path).hasSizeGreaterThan(1);
+            for (String row : rows) {
+                boolean figures =
+                        all(FIGURE, row).stream().anyMatch(cell -> text(cell).matches(".*[1-9].*"));
+                assertThat(!figures || row.contains("<a ")).as(path + row).isTrue();
+            }
+            assertThat(all(DEFINED, page.replaceAll("(?s)<section.*</section>", "")))
+                    .as(path)
+                    .allMatch(word -> word.contains("href=\"/handbook/"));
+        }
+    }
+
+    /** Once each way of a link, so that twenty rows of one table are not opened twenty times. */
+    @Test
+    void everyLinkOfThesePagesOpens() throws Exception {
+        Set<String> seen = new LinkedHashSet<>();
+        for (String path : PAGES) {
+            for (String link : all(LINK, page(path))) {
+                String kind = link.replaceAll("row=\\d+|share=\\d+|month=\\d+|first=[^&#]*|[0-9a-f-]{36}|#.*", "");
+                if (link.startsWith("/moves") && seen.add(kind)) {
+                    page(link.replaceAll("#.*", ""));
+                }
+            }
+        }
+        assertThat(seen).hasSizeGreaterThan(30);
+    }
+
+    @Test
+    void theOpenedPiecesAddUpToTheFigure() {
+        LocalDate today = shop.today();
+        for (By by : By.values()) {
+            MoveTable table = moves.table(by, today.minusYears(1), today, Narrowing.WHOLE);
+            for (MoveRow row : Stream.concat(table.rows().stream(), Stream.of(table.whole()))
+                    .toList()) {
+                Behind behind = row.behind();
+                assertThat(behind.lines(Behind.What.FOUND)).hasSize(row.found());
+                assertThat(behind.lines(Behind.What.OFFERED)).hasSize(row.onOffer());
+                assertThat(behind.lines(Behind.What.SOLD)).hasSize(row.sold());
+                assertThat(behind.lines(Behind.What.WAITING)).hasSize(row.waiting());
+                assertThat(behind.lines(Behind.What.DAYS)).hasSize(row.daysKnown());
+                List<Behind.Line> sales = behind.lines(Behind.What.SALES);
+                assertThat(sales.stream().map(Behind.Line::net).collect(Amount.sum()))
+                        .isEqualTo(row.net());
+                assertThat(sales.stream().map(Behind.Line::cost).collect(Amount.sum()))
+                        .isEqualTo(row.cost());
+                assertThat(sales.stream().map(Behind.Line::profit).collect(Amount.sum()))
+                        .isEqualTo(row.profit());
+            }
+        }
+        SeasonDays days = SeasonDays.of(moves.facts(), today);
+        for (Seasons.Month month : days.seasons().months()) {
+            List<SeasonDays.Month.Line> lines = days.month(month.number()).lines();
+            assertThat(lines.stream().mapToLong(SeasonDays.Month.Line::days).sum())
+                    .isEqualTo(month.days());
+            assertThat(lines.stream().filter(line -> line.sold() != null).count())
+                    .isEqualTo(month.sales());
+        }
+    }
+
+    @Test
+    void twoGroupsTogetherAreThePiecesOfBoth() throws Exception {
+        LocalDate today = shop.today();
+        Narrowing whole = traits.narrowing(new Asked());
+        assertThat(whole.choices()).extracting(Only::by).contains(Trait.values());
+        List<UUID> pieces = jdbc.sql("select id from piece").query(UUID.class).list();
+        for (Only only : whole.choices()) {
+            Narrowing one = traits.narrowing(Asked.of(only.word(), ""));
+            Narrowing other = traits.narrowing(Asked.of("", "season:2"));
+            Narrowing both = traits.narrowing(Asked.of(only.word(), "season:2"));
+            assertThat(pieces.stream().filter(both::has))
+                    .as(only.word())
+                    .containsExactlyElementsOf(
+                            pieces.stream().filter(one::has).filter(other::has).toList());
+        }
+        List<String> styles = whole.choices().stream()
+                .filter(only -> only.by() == Trait.STYLE)
+                .map(Only::name)
+                .toList();
+        MoneyTable table =
+                money.answer(MoneyBy.STYLE, today.minusYears(1), today, whole).table();
+        assertThat(styles).isNotEmpty();
+        for (MoneyRow row : table.rows()) {
+            if (!row.name().isEmpty()) {
+                Narrowing style = traits.narrowing(Asked.of("style:" + row.name(), ""));
+                MoneyRow alone = money.answer(MoneyBy.KIND, today.minusYears(1), today, style)
+                        .table()
+                        .whole();
+                assertThat(alone.profit()).as(row.name()).isEqualTo(row.profit());
+                assertThat(alone.tied()).isEqualTo(row.tied());
+                assertThat(speeds.answer(SpeedBy.KIND, style, today)
+                                .table()
+                                .whole()
+                                .stays())
+                        .hasSameSizeAs(speeds.answer(SpeedBy.STYLE, whole, today).table().rows().stream()
+                                .filter(speed -> speed.name().equals(row.name()))
+                                .flatMap(speed -> speed.stays().stream())
+                                .toList());
+            }
+        }
+        String asked = "only=" + whole.choices().get(0).word() + "&also=channel:no such channel";
+        for (String path : PAGES) {
+            String page = page(path + (path.contains("?") ? "&" : "?") + asked);
+            assertThat(path.contains("hours") || page.contains("selected"))
+                    .as(path)
+                    .isTrue();
+        }
+    }
+
+    private String page(String path) throws Exception {
+        String[] parts = path.replace("&amp;", "&").split("\\?", 2);
+        var request = get(parts[0]).with(owner());
+        for (String parameter : parts.length < 2 ? new String[0] : parts[1].split("&")) {
+            String[] pair = parameter.split("=", 2);
+            request.param(pair[0], java.net.URLDecoder.decode(pair[1], java.nio.charset.StandardCharsets.UTF_8));
+        }
+        var answer = mvc.perform(request).andReturn().getResponse();
+        assertThat(answer.getStatus()).as(path).isEqualTo(200);
+        return answer.getContentAsString();
+    }
+
+    private static String text(String markup) {
+        return markup.replaceAll("(?s)<[^>]*>", " ").strip();
+    }
+
+    private static List<String> all(Pattern pattern, String text) {
+        List<String> found = new ArrayList<>();
+        Matcher match = pattern.matcher(text);
+        while (match.find()) {
+            found.add(match.group(match.groupCount()));
+        }
+        return found;
+    }
+}
