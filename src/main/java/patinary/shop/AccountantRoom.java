@@ -13,11 +13,13 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
+import org.springframework.web.util.UrlPathHelper;
 
 /**
- * Keeps an accountant to the years: reading them and their files, and nothing else of the shop; the program's own guide and handbook
- * say nothing of it. Left out of a year are its seal and what is open in it, which are the owner's work and name buyers. Stands before the doors, because some pages open to everybody show more
- * to whoever is signed in. A link that has ended lets nobody stay.
+ * Keeps an accountant to the years: reading them and their files, and nothing else of the shop; the program's own guide
+ * and handbook say nothing of it. Left out of a year are its seal and what is open in it, which are the owner's work and
+ * name buyers. Stands before the doors, because some pages open to everybody show more to whoever is signed in. A link that
+ * has ended lets nobody stay.
  */
 class AccountantRoom extends OncePerRequestFilter {
 
@@ -60,7 +62,8 @@ class AccountantRoom extends OncePerRequestFilter {
     }
 
     private static boolean isOpen(HttpServletRequest request) {
-        String path = request.getRequestURI();
+        // As the pages' own paths are matched: without what is written in its place, as %65 for an e.
+        String path = UrlPathHelper.defaultInstance.getPathWithinApplication(request);
         if (path.equals("/sign-out")) {
             return true;
         }

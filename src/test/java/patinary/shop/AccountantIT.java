@@ -15,6 +15,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static patinary.testing.InventedShop.owner;
 
 import jakarta.servlet.http.Cookie;
+import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -73,7 +74,8 @@ class AccountantIT {
                     if (isOfTheYears(path, method) || isSigningInOrOut(path, method)) {
                         continue;
                     }
-                    String to = mvc.perform(request(method, path).with(accountant()).with(csrf()))
+                    String to = mvc.perform(
+                                    request(method, path).with(accountant()).with(csrf()))
                             .andReturn()
                             .getResponse()
                             .getForwardedUrl();
@@ -120,6 +122,7 @@ class AccountantIT {
         mvc.perform(get("/").cookie(inside)).andExpect(forwardedUrl("/refused"));
         mvc.perform(get("/buy").cookie(inside)).andExpect(forwardedUrl("/refused"));
         mvc.perform(get("/year/2025/seal").cookie(inside)).andExpect(forwardedUrl("/refused"));
+        mvc.perform(get(URI.create("/year/2025/s%65al")).cookie(inside)).andExpect(forwardedUrl("/refused"));
         mvc.perform(post("/year/2025/seal").cookie(inside).with(csrf())).andExpect(forwardedUrl("/refused"));
         AccountantLinks.Link link = links.all().get(0);
         assertThat(link.lastUsedAt()).isNotNull();
@@ -151,8 +154,7 @@ class AccountantIT {
         for (int i = 0; i < 6; i++) {
             mvc.perform(get("/for-the-accountant/guess" + i).with(from)).andExpect(status().isNotFound());
         }
-        mvc.perform(get("/for-the-accountant/" + secret).with(from))
-                .andExpect(status().isNotFound());
+        mvc.perform(get("/for-the-accountant/" + secret).with(from)).andExpect(status().isNotFound());
         mvc.perform(get("/sign-in").with(from)).andExpect(status().isOk());
     }
 
