@@ -123,6 +123,7 @@ class TillIT {
         send(count(post("/till-counts/" + count), count).param("counted", "112").param("version", "1"))
                 .andExpect(status().isUnprocessableContent());
         assertThat(difference(count)).isEqualTo(50);
+        jdbc.sql("delete from sealed_posting").update();
         jdbc.sql("delete from year_seal").update();
         jdbc.sql("delete from document where id = ?").param(seal).update();
         send(post("/till-counts/" + count + "/remove")).andExpect(redirectedUrl("/till"));
