@@ -41,24 +41,29 @@ class ProfitTables {
             where r.doc_date between :first and :last and %s
             """;
 
-    /** A piece's landed cost by what brought it, and how much of that is this year's cost. */
+    /**
+     * A piece's landed cost by what brought it, and how much of that is this year's cost. In one pass over the postings of pieces: the embedded
+     * database works out a sum that is joined to other rows again for each of them.
+     */
     private static final String BY_PIECE = """
-            select p.account, pc.code, pc.title,
-                   cast(sum(case when d.kind in ('RECEIPT', 'OPENING', 'SUPPLIER_RETURN') then l.amount_minor else 0 end)
+            select 'COST_OF_PIECES' as account, l.code, l.title,
+                   cast(sum(case when l.kind in ('RECEIPT', 'OPENING', 'SUPPLIER_RETURN') then l.amount_minor else 0 end)
                         as bigint) as bought,
-                   cast(sum(case when d.kind in ('BENCH_ENTRY', 'COUNT') then l.amount_minor else 0 end) as bigint) as supplies,
-                   cast(sum(case when d.kind in ('RECEIPT', 'OPENING', 'SUPPLIER_RETURN', 'BENCH_ENTRY', 'COUNT') then 0
+                   cast(sum(case when l.kind in ('BENCH_ENTRY', 'COUNT') then l.amount_minor else 0 end) as bigint) as supplies,
+                   cast(sum(case when l.kind in ('RECEIPT', 'OPENING', 'SUPPLIER_RETURN', 'BENCH_ENTRY', 'COUNT') then 0
                                  else l.amount_minor end) as bigint) as other,
-                   cast(p.amount_minor - sum(l.amount_minor) as bigint) as elsewhere,
-                   p.amount_minor as cost
-            from (select account, piece_id, cast(sum(amount_minor) as bigint) as amount_minor
-                  from posting
-                  where account = 'COST_OF_PIECES' and piece_id is not null and doc_date between :first and :last
-                  group by account, piece_id) p
-            join piece pc on pc.id = p.piece_id
-            join posting l on l.piece_id = p.piece_id and l.account in ('PIECES', 'COST_OF_PIECES') and l.doc_date <= :last
-            join document d on d.id = l.document_id
-            group by p.account, pc.code, pc.title, p.amount_minor
+                   cast(sum(l.cost_minor - l.amount_minor) as bigint) as elsewhere,
+                   cast(sum(l.cost_minor) as bigint) as cost
+            from (select p.piece_id, pc.code, pc.title, d.kind, p.amount_minor,
+                         case when p.account = 'COST_OF_PIECES' and p.doc_date between :first and :last then 1 else 0 end as counts,
+                         case when p.account = 'COST_OF_PIECES' and p.doc_date between :first and :last then p.amount_minor
+                              else 0 end as cost_minor
+                  from posting p
+                  join document d on d.id = p.document_id
+                  join piece pc on pc.id = p.piece_id
+                  where p.account in ('PIECES', 'COST_OF_PIECES') and p.doc_date <= :last) l
+            group by l.piece_id, l.code, l.title
+            having max(l.counts) = 1
             union all
             select r.account, coalesce(r.piece_code, ''), coalesce(r.piece_title, r.supply, ''), null, null, null, null,
                    cast(sum(r.amount_minor) as bigint)

@@ -79,7 +79,9 @@ record Reckoning(Map<String, List<Term>> terms, Set<String> expenses) {
             profit.add(plus(COST));
         }
         terms.put("tentative_profit", profit);
-        terms.put("net_profit", profit);
+        Term.Rows byArea = new Term.Rows(false, HomeTable.NAME, HomeTable.BY_AREA, Map.of());
+        terms.put(HomeTable.LINE, List.of(new Term.AtMost(false, byArea, "tentative_profit")));
+        terms.put("net_profit", List.of(plus("tentative_profit"), less(HomeTable.LINE)));
     }
 
     private static void goods(Map<String, List<Term>> terms) {

@@ -78,6 +78,10 @@ final class SumSheet {
         if (term instanceof Term.Rows over) {
             return "(" + overRows(over) + ")";
         }
+        if (term instanceof Term.AtMost most) {
+            return "MAX(0,MIN(" + overRows(most.rows()) + ","
+                    + cell(most.meaning()).orElse("0") + "))";
+        }
         return "SUMIFS($B$2:$B$" + (rows.size() + 1) + ",$C$2:$C$" + (rows.size() + 1) + ",\"" + EXPENSES + "\")";
     }
 

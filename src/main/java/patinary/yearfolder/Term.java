@@ -33,6 +33,14 @@ sealed interface Term {
         }
     }
 
+    /** The sum of a column of a table, but no more than the amount of another meaning, and never below zero. */
+    record AtMost(boolean minus, Rows rows, String meaning) implements Term {
+        @Override
+        public String words() {
+            return rows.words() + " but no more than " + meaning;
+        }
+    }
+
     /** All that is mapped to a line of the part "expenses". */
     record AllExpenses(boolean minus) implements Term {
         @Override

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.util.function.SingletonSupplier;
+import patinary.homeuse.HomeUses;
 import patinary.taxyear.TaxTable;
 import patinary.taxyear.YearPage;
 import patinary.taxyear.Years;
@@ -55,6 +56,7 @@ class YearTables {
             "taken-for-own-use",
             "received-free",
             "trips",
+            HomeTable.NAME,
             "sales-tax",
             "payouts",
             "processor-balances",
@@ -68,6 +70,7 @@ class YearTables {
     private final StockTables stock;
     private final MoneyTables money;
     private final PaperPictures papers;
+    private final HomeUses home;
 
     YearTables(
             Years years,
@@ -75,13 +78,15 @@ class YearTables {
             ProfitTables profit,
             StockTables stock,
             MoneyTables money,
-            PaperPictures papers) {
+            PaperPictures papers,
+            HomeUses home) {
         this.years = years;
         this.queries = queries;
         this.profit = profit;
         this.stock = stock;
         this.money = money;
         this.papers = papers;
+        this.home = home;
     }
 
     Year of(int year) {
@@ -103,6 +108,7 @@ class YearTables {
                         stock.taken(year),
                         stock.free(year),
                         money.trips(year),
+                        HomeTable.of(home, year, form),
                         money.salesTax(year),
                         money.payouts(year),
                         money.balances(year),

@@ -73,6 +73,14 @@ final class SecondRoad {
                        (select coalesce(sum(cast(cost as decimal(20, 2))), 0) from stock) + otherwise_after as closing
                 from otherwise left join purchases_and_cost on 1 = 1
                 group by otherwise_before, otherwise_after, share, unpaid
+            ),
+            housed as (
+                select tentative,
+                       greatest(0, least(tentative, coalesce((
+                           select sum(round(least(cast(square_feet as decimal(20, 2)), cast(most_square_feet as decimal(20, 2)))
+                                            * cast(months as decimal(4)) * cast(rate_of_a_square_foot as decimal(20, 2)) / 12, 2))
+                           from home_use), 0))) as home
+                from (select receipts - given_back - cost + other - spent + cost_among_expenses as tentative from one) t
             )
             select 'gross_receipts' as meaning, receipts as amount from one
             union all select 'returns', given_back from one
@@ -83,7 +91,8 @@ final class SecondRoad {
             union all select 'gross_income', receipts - given_back - cost + other from one
             union all select 'total_expenses', spent from one
             union all select 'tentative_profit', receipts - given_back - cost + other - spent + cost_among_expenses from one
-            union all select 'net_profit', receipts - given_back - cost + other - spent + cost_among_expenses from one
+            union all select 'business_use_of_home', home from housed
+            union all select 'net_profit', tentative - home from housed
             union all select 'other_expenses_total', other_expenses from one
             union all select 'cogs_opening', opening from goods
             union all select 'cogs_purchases', bought from goods
