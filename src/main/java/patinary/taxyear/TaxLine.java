@@ -1,5 +1,8 @@
 package patinary.taxyear;
 
+import java.math.BigDecimal;
+import java.util.Comparator;
+
 /**
  * One line of a tax form in some years.
  *
@@ -14,6 +17,14 @@ public record TaxLine(String meaning, String line, String title, String part, St
 
     private static final String READ = "read";
     private static final String OWN = "own";
+
+    /** Lines in the order of their numbers and letters: 9, 10, 10.1, 20a, 20b. */
+    static final Comparator<TaxLine> BY_NUMBER =
+            Comparator.comparing(TaxLine::number).thenComparing(TaxLine::line);
+
+    private BigDecimal number() {
+        return new BigDecimal(line.replaceFirst("[a-z]+$", ""));
+    }
 
     /** Whether the line must be compared with the current form before it is relied on. */
     public boolean check() {

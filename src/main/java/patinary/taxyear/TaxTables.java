@@ -48,6 +48,8 @@ final class TaxTables {
                         row.get("part"),
                         row.get("source"),
                         row.get("status")))
+                // A line that only some years have stands in its place among the others, wherever its row is.
+                .sorted(TaxLine.BY_NUMBER)
                 .toList();
         Map<String, String> meanings = map.stream()
                 .filter(row -> row.get("table").equals(name))

@@ -48,10 +48,27 @@ public record YearPage(
         public String key() {
             return "taxyear.part." + name.replace(' ', '-');
         }
+
+        /** The lines about which these books say something. */
+        public List<Line> told() {
+            return lines.stream().filter(Line::isTold).toList();
+        }
+
+        /** The lines about which these books say nothing. */
+        public List<Line> silent() {
+            return lines.stream().filter(line -> !line.isTold()).toList();
+        }
     }
 
     /** One line of the form; without an amount where these books say nothing about it. */
     public record Line(TaxLine line, @Nullable Amount amount) {
+
+        /** Vehicle and home are asked for elsewhere, so their lines stay in sight. */
+        boolean isTold() {
+            return amount != null
+                    || line.part().equals("vehicle")
+                    || line.meaning().equals("business_use_of_home");
+        }
 
         /** Whether rows of its own can be opened. */
         public boolean opens() {
