@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 public final class Visitor {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\"[^>]*value=\"([^\"]+)\"");
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofSeconds(90);
 
     private final HttpClient client = HttpClient.newBuilder()
             .cookieHandler(new CookieManager())
