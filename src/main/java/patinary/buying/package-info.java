@@ -2,6 +2,7 @@
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {
+            "reference",
             "money",
             "measure",
             "ledger",

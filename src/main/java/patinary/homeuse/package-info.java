@@ -1,6 +1,6 @@
 /** The part of a home that is used for the shop only, and what the simplified way of deducting it allows. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "shop"})
+@ApplicationModule(allowedDependencies = {"reference", "money", "shop"})
 package patinary.homeuse;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,37 +1,20 @@
 package patinary.labels;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import patinary.reference.ReferenceFile;
 
 /** The grids in {@code db/reference/label-grids.csv}: layouts in common use, described by their measures alone. */
 final class BuiltInGrids {
-
-    private static final String RESOURCE = "/db/reference/label-grids.csv";
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     private BuiltInGrids() {}
 
     /** @throws IllegalStateException where the file is not there */
     static List<KnownGrid> load() {
-        try (InputStream in = BuiltInGrids.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("The program was packed without " + RESOURCE);
-            }
-            try (CSVParser rows = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
-                return rows.stream().map(BuiltInGrids::grid).toList();
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        return ReferenceFile.rows("label-grids").stream()
+                .map(BuiltInGrids::grid)
+                .toList();
     }
 
     private static KnownGrid grid(CSVRecord row) {

@@ -1,6 +1,6 @@
 /** Labels for pieces: grids of sheets and rolls, the square to be scanned, and the file that is printed. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "shop", "web", "places"})
+@ApplicationModule(allowedDependencies = {"reference", "money", "measure", "shop", "web", "places"})
 package patinary.labels;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,17 +1,10 @@
 package patinary.money;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import patinary.reference.ReferenceFile;
 
 /**
  * The notes and coins of each currency that people pay with. Dated data, in {@code db/reference/denominations.csv}; a
@@ -39,11 +32,6 @@ public final class Denominations {
         }
     }
 
-    private static final String RESOURCE = "/db/reference/denominations.csv";
-
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-
     private final List<Dated> rows;
 
     private Denominations(List<Dated> rows) {
@@ -56,20 +44,9 @@ public final class Denominations {
      * @throws IllegalStateException where the file is not there
      */
     public static Denominations load() {
-        try (InputStream in = Denominations.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("The program was packed without " + RESOURCE);
-            }
-            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    static Denominations read(Reader csv) throws IOException {
-        try (CSVParser parser = CSVParser.parse(csv, FORMAT)) {
-            return new Denominations(parser.stream().map(Denominations::dated).toList());
-        }
+        return new Denominations(ReferenceFile.rows("denominations").stream()
+                .map(Denominations::dated)
+                .toList());
     }
 
     /** Everything in use on a day, the largest first. */

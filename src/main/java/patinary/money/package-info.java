@@ -1,6 +1,6 @@
 /** Amounts, percentages and the sharing of amounts. Values only: this package depends on no other. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {})
+@ApplicationModule(allowedDependencies = {"reference"})
 package patinary.money;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,19 +1,13 @@
 package patinary.setaside;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import patinary.money.Amount;
 import patinary.money.Percent;
+import patinary.reference.ReferenceFile;
 
 /**
  * The payments of a tax year and the constants of self-employment tax: dated data in {@code db/reference/tax-payments.csv} and
@@ -23,9 +17,6 @@ final class PaymentTables {
 
     /** Where a constant of a year comes from. */
     record Source(String kind, String source, String status) {}
-
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     private final List<CSVRecord> payments;
     private final List<CSVRecord> constants;
@@ -37,7 +28,7 @@ final class PaymentTables {
 
     /** @throws IllegalStateException where a file is not there */
     static PaymentTables load() {
-        return new PaymentTables(read("/db/reference/tax-payments.csv"), read("/db/reference/self-employment.csv"));
+        return new PaymentTables(ReferenceFile.rows("tax-payments"), ReferenceFile.rows("self-employment"));
     }
 
     /** The payments of a year in order; none where they are not known. */
@@ -80,9 +71,7 @@ final class PaymentTables {
 
     private List<CSVRecord> of(String jurisdiction, int year) {
         return constants.stream()
-                .filter(row -> row.get("jurisdiction").equals(jurisdiction)
-                        && Integer.parseInt(row.get("year_from")) <= year
-                        && year <= Integer.parseInt(row.get("year_to")))
+                .filter(row -> row.get("jurisdiction").equals(jurisdiction) && ReferenceFile.holdsIn(row, year))
                 .toList();
     }
 
@@ -96,18 +85,5 @@ final class PaymentTables {
 
     private static Percent percent(String text) {
         return new Percent(new BigDecimal(text));
-    }
-
-    private static List<CSVRecord> read(String resource) {
-        try (InputStream in = PaymentTables.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("The program was packed without " + resource);
-            }
-            try (CSVParser parser = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
-                return parser.getRecords();
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }

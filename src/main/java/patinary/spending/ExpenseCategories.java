@@ -1,16 +1,9 @@
 package patinary.spending;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
+import patinary.reference.ReferenceFile;
 import patinary.web.Choice;
 
 /**
@@ -18,11 +11,6 @@ import patinary.web.Choice;
  * {@code db/reference/expense-categories.csv}.
  */
 public final class ExpenseCategories {
-
-    private static final String RESOURCE = "/db/reference/expense-categories.csv";
-
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     private final Map<String, String> names;
 
@@ -36,21 +24,8 @@ public final class ExpenseCategories {
      * @throws IllegalStateException where the file is not there
      */
     public static ExpenseCategories load() {
-        try (InputStream in = ExpenseCategories.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("The program was packed without " + RESOURCE);
-            }
-            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    static ExpenseCategories read(Reader csv) throws IOException {
         Map<String, String> names = new LinkedHashMap<>();
-        try (CSVParser parser = CSVParser.parse(csv, FORMAT)) {
-            parser.forEach(row -> names.put(row.get("key"), row.get("name")));
-        }
+        ReferenceFile.rows("expense-categories").forEach(row -> names.put(row.get("key"), row.get("name")));
         return new ExpenseCategories(names);
     }
 

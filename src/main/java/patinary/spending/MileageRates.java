@@ -1,18 +1,11 @@
 package patinary.spending;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import patinary.reference.ReferenceFile;
 
 /**
  * The standard mileage rates that a tax office lets a business use in place of its real vehicle costs: dated data, not
@@ -20,11 +13,6 @@ import org.apache.commons.csv.CSVRecord;
  * never of the day it was written down. Not tax advice: whether the rate may be used is a question for a preparer.
  */
 public final class MileageRates {
-
-    private static final String RESOURCE = "/db/reference/mileage-rates.csv";
-
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     private final List<MileageRate> rates;
 
@@ -38,20 +26,9 @@ public final class MileageRates {
      * @throws IllegalStateException where the file is not there
      */
     public static MileageRates load() {
-        try (InputStream in = MileageRates.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("The program was packed without " + RESOURCE);
-            }
-            return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    static MileageRates read(Reader csv) throws IOException {
-        try (CSVParser parser = CSVParser.parse(csv, FORMAT)) {
-            return new MileageRates(parser.stream().map(MileageRates::rate).toList());
-        }
+        return new MileageRates(ReferenceFile.rows("mileage-rates").stream()
+                .map(MileageRates::rate)
+                .toList());
     }
 
     /** The rate in force on a day, or empty where none is known; nothing is guessed from a year before. */

@@ -3,7 +3,7 @@
  * supplies when they are used or when they are bought. The books never change; what differs is derived from postings.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "ledger", "shop", "web"})
+@ApplicationModule(allowedDependencies = {"reference", "money", "ledger", "shop", "web"})
 package patinary.taxbasis;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,16 +1,10 @@
 package patinary.taxyear;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import patinary.reference.ReferenceFile;
 
 /**
  * The dated tax tables that came with the program: {@code db/reference/tax-lines.csv} and {@code tax-map.csv}. Lines are
@@ -20,9 +14,6 @@ final class TaxTables {
 
     /** The table without a form behind it, which holds for every year. */
     static final String PLAIN = "plain";
-
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     private final List<CSVRecord> lines;
     private final List<CSVRecord> map;
@@ -34,13 +25,13 @@ final class TaxTables {
 
     /** @throws IllegalStateException where a file is not there */
     static TaxTables load() {
-        return new TaxTables(read("/db/reference/tax-lines.csv"), read("/db/reference/tax-map.csv"));
+        return new TaxTables(ReferenceFile.rows("tax-lines"), ReferenceFile.rows("tax-map"));
     }
 
     /** The table for a year; without lines where its form is not known for that year. Nothing is carried over here. */
     TaxTable table(String name, int year) {
         List<TaxLine> own = lines.stream()
-                .filter(row -> row.get("table").equals(name) && holds(row, year))
+                .filter(row -> row.get("table").equals(name) && ReferenceFile.holdsIn(row, year))
                 .map(row -> new TaxLine(
                         row.get("meaning"),
                         row.get("line"),
@@ -56,24 +47,5 @@ final class TaxTables {
                 .collect(Collectors.toMap(
                         row -> TaxTable.key(row.get("account"), row.get("category")), row -> row.get("meaning")));
         return new TaxTable(name, own, meanings);
-    }
-
-    private static boolean holds(CSVRecord row, int year) {
-        String from = row.get("year_from");
-        String to = row.get("year_to");
-        return (from.isEmpty() || Integer.parseInt(from) <= year) && (to.isEmpty() || year <= Integer.parseInt(to));
-    }
-
-    private static List<CSVRecord> read(String resource) {
-        try (InputStream in = TaxTables.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("The program was packed without " + resource);
-            }
-            try (CSVParser parser = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
-                return parser.getRecords();
-            }
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }
