@@ -6,6 +6,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 import patinary.money.ShopCurrency;
@@ -21,14 +23,16 @@ public final class CsvWriter {
     /** Characters that start a formula somewhere: = + - @, tab, line ends, null, and the wide forms of the first four. */
     private static final String RISKY = "=+-@\t\r\n\u0000\uff1d\uff0b\uff0d\uff20";
 
-    private static final String END = "\r\n";
-
-    private final Appendable out;
+    private final CSVPrinter printer;
     private final ShopCurrency currency;
 
     public CsvWriter(Appendable out, ShopCurrency currency, List<String> headings) {
         this.currency = currency;
-        this.out = out;
+        try {
+            printer = new CSVPrinter(out, CSVFormat.RFC4180);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
         print(headings);
     }
 
@@ -71,26 +75,9 @@ public final class CsvWriter {
         return plain ? cell.toString() : harmless(cell.toString());
     }
 
-    /** In double quotes where the cell holds what would end it. A year has millions of cells, so each is looked at just once. */
-    private static String quoted(String cell) {
-        for (int i = 0; i < cell.length(); i++) {
-            char sign = cell.charAt(i);
-            if (sign == ',' || sign == '"' || sign == '\r' || sign == '\n') {
-                return '"' + cell.replace("\"", "\"\"") + '"';
-            }
-        }
-        return cell;
-    }
-
     private void print(List<String> cells) {
         try {
-            for (int i = 0; i < cells.size(); i++) {
-                if (i > 0) {
-                    out.append(',');
-                }
-                out.append(quoted(cells.get(i)));
-            }
-            out.append(END);
+            printer.printRecord(cells);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
