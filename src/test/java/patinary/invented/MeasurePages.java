@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.awaitility.Awaitility;
 import org.springframework.util.FileSystemUtils;
 import patinary.testing.TestDatabase;
 import patinary.testing.Visitor;
@@ -34,7 +36,9 @@ final class MeasurePages {
             "moves/days",
             "year/2025");
     private static final Pattern PASSWORD = Pattern.compile("password (\\S+)");
-    private static final int HALF_A_MINUTE = 150;
+    /** A page over a big shop may take long, and how long is the question. */
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
+
     private static final long MILLION = 1_000_000;
 
     private final Path folder;
@@ -130,18 +134,13 @@ final class MeasurePages {
     }
 
     private static Visitor signedIn(int port, String password) throws IOException, InterruptedException {
-        Visitor visitor = new Visitor();
+        Visitor visitor = new Visitor(PATIENCE);
         visitor.visit(port);
-        for (int waited = 0; waited < HALF_A_MINUTE * 4; waited++) {
-            try {
-                if (visitor.get("actuator/health").statusCode() == 200) {
-                    break;
-                }
-            } catch (IOException notYet) {
-                // Asked again below.
-            }
-            Thread.sleep(200);
-        }
+        Awaitility.await()
+                .atMost(PATIENCE)
+                .pollInterval(Duration.ofMillis(200))
+                .ignoreExceptionsInstanceOf(IOException.class)
+                .until(() -> visitor.get("actuator/health").statusCode() == 200);
         visitor.fill("sign-in", "sign-in", Map.of("name", "Owner", "password", password));
         return visitor;
     }

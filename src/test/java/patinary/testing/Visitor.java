@@ -18,14 +18,24 @@ import java.util.stream.Collectors;
 public final class Visitor {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\"[^>]*value=\"([^\"]+)\"");
-    private static final Duration PATIENCE = Duration.ofSeconds(90);
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final HttpClient client = HttpClient.newBuilder()
             .cookieHandler(new CookieManager())
             .followRedirects(HttpClient.Redirect.NEVER)
             .connectTimeout(PATIENCE)
             .build();
+    private final Duration patience;
     private URI home = URI.create("http://localhost/");
+
+    public Visitor() {
+        this(PATIENCE);
+    }
+
+    /** Waits for each answer as long as is said here. */
+    public Visitor(Duration patience) {
+        this.patience = patience;
+    }
 
     /** Goes to the program at a port; cookies are kept, as a browser keeps them for a host. */
     public void visit(int port) {
@@ -54,7 +64,7 @@ public final class Visitor {
     }
 
     private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(home.resolve(path)).timeout(PATIENCE);
+        return HttpRequest.newBuilder(home.resolve(path)).timeout(patience);
     }
 
     private HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
