@@ -3,6 +3,7 @@ package patinary.insight;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -101,7 +102,7 @@ record Behind(List<Came> found, Set<UUID> offered, Set<UUID> waiting, List<Sale>
             case OFFERED -> lines(offered);
             case WAITING -> lines(waiting);
             case SOLD -> {
-                Set<UUID> seen = new java.util.HashSet<>();
+                Set<UUID> seen = new HashSet<>();
                 yield stayed().filter(sale -> seen.add(sale.sold().piece()))
                         .map(Line::of)
                         .toList();

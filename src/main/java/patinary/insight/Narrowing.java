@@ -2,9 +2,10 @@ package patinary.insight;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,8 +52,7 @@ record Narrowing(
         return new MoveFacts(
                 facts.found().entrySet().stream()
                         .filter(found -> has(found.getKey()))
-                        .collect(java.util.stream.Collectors.toMap(
-                                java.util.Map.Entry::getKey, java.util.Map.Entry::getValue)),
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
                 facts.spells().stream().filter(spell -> has(spell.piece())).toList(),
                 facts.pauses(),
                 facts.sold().stream().filter(sold -> has(sold.piece())).toList());
@@ -75,6 +75,6 @@ record Narrowing(
 
     /** For a query: the pieces it is narrowed to; one that no piece has, where none belongs to both groups. */
     Collection<UUID> ids() {
-        return pieces == null || pieces.isEmpty() ? Stream.of(new UUID(0, 0)).toList() : pieces;
+        return pieces == null || pieces.isEmpty() ? List.of(new UUID(0, 0)) : pieces;
     }
 }

@@ -4,6 +4,7 @@ import static patinary.invented.Facts.usd;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import patinary.exchange.NewArchive;
@@ -114,7 +115,7 @@ final class BuyingFiles {
 
     private interface Receipt {
 
-        void on(int number, java.time.LocalDate day, int source, long total);
+        void on(int number, LocalDate day, int source, long total);
     }
 
     private void eachReceipt(Receipt receipts) {

@@ -145,7 +145,7 @@ public class Books {
     public void rederive() {
         lock();
         List<DocumentRef> seals = documents.seals();
-        if (!seals.isEmpty() && sealed.all().isEmpty()) {
+        if (!seals.isEmpty() && sealed.isEmpty()) {
             derive(List.of());
             seals.forEach(sealed::keep);
         }
@@ -153,7 +153,6 @@ public class Books {
     }
 
     private void derive() {
-        documents.flush();
         derive(documents.seals());
     }
 

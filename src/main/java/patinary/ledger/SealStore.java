@@ -27,6 +27,11 @@ class SealStore {
         return jdbc.query(ALL, (row, number) -> PostingStore.read(row));
     }
 
+    boolean isEmpty() {
+        return jdbc.queryForList("select 1 from sealed_posting fetch first 1 rows only")
+                .isEmpty();
+    }
+
     /** Keeps the stored postings up to a seal's day that no earlier seal keeps. */
     void keep(DocumentRef seal) {
         jdbc.update(
