@@ -1,6 +1,7 @@
 package patinary.phone;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -60,9 +61,15 @@ class Deliveries {
 
     private Optional<ResponseEntity<?>> earlier(Entry entry) {
         return store.find(entry)
+                .flatMap(committed -> onDisk(entry))
                 .map(taken -> taken.fingerprint().equals(entry.fingerprint())
                         ? ResponseEntity.ok(taken.receipt())
                         : turning.otherContent(entry));
+    }
+
+    /** Read once more as a change is made, and so forced to the disk: whoever committed it may have failed to. */
+    private Optional<DeliveryStore.Taken> onDisk(Entry entry) {
+        return Objects.requireNonNull(transaction.execute(status -> store.find(entry)));
     }
 
     private ResponseEntity<?> first(Entry entry, BindingResult errors, Supplier<Delivery.@Nullable Stored> work) {

@@ -1,4 +1,4 @@
-package patinary.shop;
+package patinary.durable;
 
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package patinary.shop;
+package patinary.durable;
 
 import java.sql.Connection;
 import java.sql.SQLException;
