@@ -47,6 +47,21 @@ public final class JarProgram implements AutoCloseable {
         return program;
     }
 
+    /** Does one errand of the jar to its end and gives what it ended with. */
+    public static int run(Path log, List<String> properties, String errand) throws IOException, InterruptedException {
+        Path home = unpacked();
+        List<String> command = new ArrayList<>(List.of(java()));
+        command.addAll(SMALL);
+        command.add("-XX:SharedArchiveFile=" + home.resolve("classes.jsa"));
+        properties.forEach(property -> command.add("-D" + property));
+        command.addAll(List.of("-jar", jar(home), errand));
+        return new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.appendTo(log.toFile()))
+                .start()
+                .waitFor();
+    }
+
     /**
      * The jar, unpacked by its own tool, and an archive of its classes: a test that starts the program twenty times then waits
      * half as long. Made once for a run, with a database of its own.

@@ -1,5 +1,6 @@
 package patinary.testing;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
@@ -9,7 +10,9 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,6 +21,8 @@ import java.util.stream.Collectors;
 public final class Visitor {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\"[^>]*value=\"([^\"]+)\"");
+    private static final Pattern JSON_TOKEN = Pattern.compile("\"token\":\"([^\"]+)\"");
+    private static final String BOUNDARY = "an-edge-that-no-picture-has";
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final HttpClient client = HttpClient.newBuilder()
@@ -46,21 +51,91 @@ public final class Visitor {
         return send(request(path).GET());
     }
 
+    /**
+     * Delivers an entry as the script of a phone does, under its key.
+     *
+     * @param token what {@link #deliveryToken} gave
+     */
+    public HttpResponse<String> deliver(String path, UUID key, String token, Map<String, String> answers)
+            throws IOException, InterruptedException {
+        return send(entry(path, key, token)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(joined(answers))));
+    }
+
+    /** The same with a picture beside the answers. */
+    public HttpResponse<String> deliver(
+            String path, UUID key, String token, Map<String, String> answers, byte[] picture)
+            throws IOException, InterruptedException {
+        return send(entry(path, key, token)
+                .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(parts(answers, "photo.jpg", picture))));
+    }
+
+    /** What a delivery must carry, for as long as the sign-in lasts. */
+    public String deliveryToken() throws IOException, InterruptedException {
+        return found(JSON_TOKEN, get("phone/token"));
+    }
+
+    /** Opens a page with a form and sends the form with a file. */
+    public HttpResponse<String> upload(String page, String target, String name, byte[] file)
+            throws IOException, InterruptedException {
+        Map<String, String> answers = Map.of("_csrf", found(TOKEN, get(page)));
+        return send(request(target)
+                .header("Content-Type", "multipart/form-data; boundary=" + BOUNDARY)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(parts(answers, name, file))));
+    }
+
     /** Opens a page with a form and sends the form with these answers to the same or another path. */
     public HttpResponse<String> fill(String page, String target, Map<String, String> answers)
             throws IOException, InterruptedException {
-        HttpResponse<String> form = get(page);
-        Matcher token = TOKEN.matcher(form.body());
-        if (!token.find()) {
-            throw new IllegalStateException("No form on " + page + ", which answered " + form.statusCode());
-        }
-        String body = "_csrf=" + encoded(token.group(1)) + "&"
-                + answers.entrySet().stream()
-                        .map(answer -> encoded(answer.getKey()) + "=" + encoded(answer.getValue()))
-                        .collect(Collectors.joining("&"));
+        Map<String, String> all = new LinkedHashMap<>(answers);
+        all.put("_csrf", found(TOKEN, get(page)));
+        return post(target, all);
+    }
+
+    /** Sends a form as it is; its token is one of the answers. */
+    public HttpResponse<String> post(String target, Map<String, String> answers)
+            throws IOException, InterruptedException {
         return send(request(target)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(body)));
+                .POST(HttpRequest.BodyPublishers.ofString(joined(answers))));
+    }
+
+    private HttpRequest.Builder entry(String path, UUID key, String token) {
+        return request(path)
+                .header("Idempotency-Key", "\"" + key + "\"")
+                .header("Accept", "application/json")
+                .header("X-CSRF-TOKEN", token);
+    }
+
+    private static String found(Pattern pattern, HttpResponse<String> page) {
+        Matcher match = pattern.matcher(page.body());
+        if (!match.find()) {
+            throw new IllegalStateException("No form on " + page.uri() + ", which answered " + page.statusCode());
+        }
+        return match.group(1);
+    }
+
+    private static String joined(Map<String, String> answers) {
+        return answers.entrySet().stream()
+                .map(answer -> encoded(answer.getKey()) + "=" + encoded(answer.getValue()))
+                .collect(Collectors.joining("&"));
+    }
+
+    private static byte[] parts(Map<String, String> answers, String name, byte[] file) throws IOException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        for (Map.Entry<String, String> answer : answers.entrySet()) {
+            body.write(("--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"" + answer.getKey() + "\"\r\n\r\n"
+                            + answer.getValue() + "\r\n")
+                    .getBytes(StandardCharsets.UTF_8));
+        }
+        body.write(("--" + BOUNDARY + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"" + name
+                        + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.write(file);
+        body.write(("\r\n--" + BOUNDARY + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return body.toByteArray();
     }
 
     private HttpRequest.Builder request(String path) {

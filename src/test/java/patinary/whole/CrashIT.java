@@ -3,14 +3,23 @@ package patinary.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.UUID;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.awaitility.Awaitility;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import patinary.testing.InventedShop;
 import patinary.testing.JarProgram;
@@ -18,39 +27,130 @@ import patinary.testing.TestDatabase;
 import patinary.testing.Visitor;
 
 /**
- * An acknowledged receipt survives the death of the program: the packaged jar takes a form, answers, is killed at once with
- * SIGKILL, starts again, and the receipt is there with its postings, every time, and the sign-in survives too. Three times, or
- * as often as {@code -Dpatinary.kills=200} says.
+ * What was answered survives the death of the program. Four people work on the packaged program at once, by forms, as a phone
+ * delivers, with photos and files of sales; it is killed with SIGKILL at a random moment and looked into while it is dead. It
+ * starts again, is sent once more what nobody answered and some of what was answered, and so on. On PostgreSQL every second
+ * time all processes of the database are killed too.
+ *
+ * <p>Three times, or as often as {@code -Dpatinary.kills=200} says. The seed of the moments is printed; another may be given with
+ * {@code -Dpatinary.seed}.
  */
 class CrashIT {
 
     private static final int KILLS = Integer.getInteger("patinary.kills", 3);
+    private static final long SEED = Long.getLong("patinary.seed", System.nanoTime());
+    private static final int PEOPLE = 4;
+    private static final int LONGEST = 1_500;
+    private static final Pattern CHANNEL = Pattern.compile("/channels/([0-9a-f-]{36})\"");
 
-    @TempDir(cleanup = org.junit.jupiter.api.io.CleanupMode.ON_SUCCESS)
+    @TempDir(cleanup = CleanupMode.ON_SUCCESS)
     private Path folder;
 
-    @Test
-    void whatWasAnsweredIsThereAfterTheProgramWasKilled() throws IOException, InterruptedException {
-        List<String> properties = new ArrayList<>(TestDatabase.scratch(folder));
+    private final Told told = new Told();
+    private final Random random = new Random(SEED);
+    private final List<Visitor> people =
+            Stream.generate(Visitor::new).limit(PEOPLE).toList();
+    private final List<String> properties = new ArrayList<>();
+    private ForcingServer server = new ForcingServer(Path.of(""));
+    private String channel = "";
+
+    @BeforeEach
+    void prepare() throws IOException {
         properties.add("patinary.setup-code=" + TestDatabase.SETUP_CODE);
-        Visitor visitor = new Visitor();
-        List<UUID> acknowledged = new ArrayList<>();
+        properties.add("patinary.data=" + folder);
+        if (onServer()) {
+            server = new ForcingServer(folder.resolve("server"));
+            server.start();
+            properties.add("spring.datasource.url=" + server.url());
+            properties.add("spring.datasource.username=postgres");
+            properties.add("spring.datasource.password=");
+        }
+    }
+
+    @AfterEach
+    void end() throws IOException {
+        if (onServer()) {
+            server.close();
+        }
+    }
+
+    @Test
+    void whatWasAnsweredIsThereAndThereOnceAfterTheProgramWasKilled() throws Exception {
+        System.out.println(KILLS + " kills, -Dpatinary.seed=" + SEED);
         for (int kill = 0; kill < KILLS; kill++) {
             try (JarProgram program = JarProgram.start(folder.resolve("program.log"), properties)) {
-                visitor.visit(program.port());
+                people.forEach(person -> person.visit(program.port()));
                 if (kill == 0) {
-                    openShop(visitor);
+                    openShop();
                 }
-                assertAllThere(visitor, acknowledged);
-                acknowledged.add(buy(visitor, kill));
-                program.kill();
+                workUntilKilled(program, onServer() && kill % 2 == 1);
             }
+            assertWell(kill);
         }
-        try (JarProgram program = JarProgram.start(folder.resolve("program.log"), properties)) {
-            visitor.visit(program.port());
-            assertAllThere(visitor, acknowledged);
-            assertThat(acknowledged).hasSize(KILLS);
+        assertThat(told.answered()).as("they worked: %s", told.ends).isGreaterThan(2 * KILLS);
+        if (!onServer()) {
+            assertThat(JarProgram.run(folder.resolve("check.log"), properties, "check"))
+                    .as("the check of the books")
+                    .isZero();
         }
+        System.out.println(KILLS + " kills: " + told.counts());
+    }
+
+    private void openShop() throws IOException, InterruptedException {
+        openShop(people.get(0));
+        for (Visitor person : people.subList(1, PEOPLE)) {
+            signIn(person);
+        }
+        Map<String, String> answers = new LinkedHashMap<>();
+        answers.put("id", new UUID(7, 7).toString());
+        answers.put("name", "Saturday market");
+        answers.put("newPlace", "Cash tin");
+        answers.put("rules[0].validFrom", "2025-01-01");
+        answers.put("rules[0].percent", "10");
+        assertThat(people.get(0).fill("channels/new", "channels/new", answers).statusCode())
+                .isEqualTo(303);
+        Matcher id = CHANNEL.matcher(people.get(0).get("channels").body());
+        assertThat(id.find()).isTrue();
+        channel = id.group(1);
+    }
+
+    private void workUntilKilled(JarProgram program, boolean databaseToo) throws IOException, InterruptedException {
+        List<Thread> threads = people.stream()
+                .map(person -> new Thread(new Worker(person, told, new Random(random.nextLong()), channel)))
+                .toList();
+        int before = told.answered();
+        threads.forEach(Thread::start);
+        // The program has just been started and is slow at first: only once it has answered is there something to lose.
+        Awaitility.await()
+                .atMost(60, TimeUnit.SECONDS)
+                .pollInterval(20, TimeUnit.MILLISECONDS)
+                .until(() -> told.answered() > before || threads.stream().noneMatch(Thread::isAlive));
+        TimeUnit.MILLISECONDS.sleep(random.nextInt(LONGEST));
+        if (databaseToo) {
+            server.kill();
+        }
+        program.kill();
+        for (Thread thread : threads) {
+            thread.join(30_000);
+        }
+        if (databaseToo) {
+            server.start();
+        }
+    }
+
+    private void assertWell(int kill) throws IOException, SQLException {
+        List<String> faults = new AfterDeath(folder, onServer() ? server.url() : "").faults(told);
+        assertThat(faults).as("after kill %s, seed %s", kill, SEED).isEmpty();
+        assertThat(told.wrong())
+                .as("answers before kill %s, seed %s", kill, SEED)
+                .isEmpty();
+        if (kill % 20 == 19) {
+            System.out.println("after " + (kill + 1) + " kills: " + told.counts());
+        }
+    }
+
+    private static boolean onServer() {
+        return System.getProperty("patinary.test.database", "h2").equals("postgresql");
     }
 
     static void openShop(Visitor visitor) throws IOException, InterruptedException {
@@ -66,34 +166,11 @@ class CrashIT {
         answers.put("timeZone", "UTC");
         answers.put("next", "later");
         assertThat(visitor.fill("setup", "setup", answers).statusCode()).isEqualTo(303);
+        signIn(visitor);
+    }
+
+    private static void signIn(Visitor visitor) throws IOException, InterruptedException {
         Map<String, String> signIn = Map.of("name", InventedShop.OWNER, "password", InventedShop.PASSWORD);
         assertThat(visitor.fill("sign-in", "sign-in", signIn).statusCode()).isBetween(302, 303);
-    }
-
-    private static UUID buy(Visitor visitor, int number) throws IOException, InterruptedException {
-        UUID id = UUID.randomUUID();
-        Map<String, String> answers = new LinkedHashMap<>();
-        answers.put("id", id.toString());
-        answers.put("day", "OTHER");
-        answers.put("date", "2025-03-01");
-        answers.put("lines[0].kind", "PIECES");
-        answers.put("lines[0].title", "Tin box " + number);
-        answers.put("lines[0].price", "4.25");
-        answers.put("lines[0].quantity", "1");
-        answers.put("tillTotal", "4.25");
-        answers.put("paidWith", "OWNER");
-        answers.put("action", "save");
-        HttpResponse<String> answer = visitor.fill("receipts/new", "receipts", answers);
-        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
-        return id;
-    }
-
-    private static void assertAllThere(Visitor visitor, List<UUID> acknowledged)
-            throws IOException, InterruptedException {
-        for (int number = 0; number < acknowledged.size(); number++) {
-            HttpResponse<String> page = visitor.get("receipts/" + acknowledged.get(number));
-            assertThat(page.statusCode()).as("receipt %s", number).isEqualTo(200);
-            assertThat(page.body()).contains("Tin box " + number, "4.25");
-        }
     }
 }
