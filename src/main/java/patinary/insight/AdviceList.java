@@ -50,6 +50,11 @@ class AdviceList implements PhoneList {
     }
 
     @Override
+    public boolean tellsCosts() {
+        return true;
+    }
+
+    @Override
     public List<Row> rows() {
         return outcomes.whatToPay().stream().map(this::row).toList();
     }

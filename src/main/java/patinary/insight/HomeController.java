@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import patinary.shop.CurrentShop;
 import patinary.web.Fmt;
+import patinary.web.House;
 import patinary.web.NotFound;
 import patinary.web.Window;
 
@@ -22,11 +23,13 @@ class HomeController {
     private final Shelf shelf;
     private final CurrentShop shop;
     private final Fmt fmt;
+    private final House house;
 
-    HomeController(Shelf shelf, CurrentShop shop, Fmt fmt) {
+    HomeController(Shelf shelf, CurrentShop shop, Fmt fmt, House house) {
         this.shelf = shelf;
         this.shop = shop;
         this.fmt = fmt;
+        this.house = house;
     }
 
     @GetMapping("/")
@@ -36,24 +39,32 @@ class HomeController {
             return "insight/first-run";
         }
         List<Shelf.Heap> heaps = shelf.heaps(shop.today());
-        model.addAttribute(
-                "parts",
-                List.of(
-                        part(ShelfList.Group.DO, heaps),
-                        part(ShelfList.Group.MONEY, heaps),
-                        part(ShelfList.Group.TIED, heaps)));
+        model.addAttribute("parts", parts(heaps));
         model.addAttribute("fmt", fmt);
         return "insight/home";
     }
 
     @GetMapping("/on-the-shelf/{list}")
     String rows(@PathVariable String list, @RequestParam(required = false) @Nullable Integer page, Model model) {
-        ShelfList known = ShelfList.of(list).orElseThrow(() -> new NotFound("list " + list));
+        ShelfList known = ShelfList.of(list).filter(this::isShown).orElseThrow(() -> new NotFound("list " + list));
         model.addAttribute("list", known);
         model.addAttribute("rows", shelf.rows(known, shop.today(), Window.of(page)));
         model.addAttribute("amount", shelf.amount(known, shop.today()));
         model.addAttribute("fmt", fmt);
         return "insight/shelf-list";
+    }
+
+    private List<Part> parts(List<Shelf.Heap> heaps) {
+        List<Shelf.Heap> shown =
+                heaps.stream().filter(heap -> isShown(heap.list())).toList();
+        Part toDo = part(ShelfList.Group.DO, shown);
+        return house.tellsCosts()
+                ? List.of(toDo, part(ShelfList.Group.MONEY, shown), part(ShelfList.Group.TIED, shown))
+                : List.of(toDo);
+    }
+
+    private boolean isShown(ShelfList list) {
+        return list.isWork() || house.tellsCosts();
     }
 
     private static Part part(ShelfList.Group group, List<Shelf.Heap> heaps) {

@@ -48,6 +48,11 @@ enum ShelfList {
         return group;
     }
 
+    /** Whether it says what is to be done, and nothing of what things cost or bring. */
+    public boolean isWork() {
+        return group == Group.DO && this != UNCOSTED && this != NO_COST;
+    }
+
     /** Whether its figure is an amount; of the others it is how many there are. */
     public boolean money() {
         return money;

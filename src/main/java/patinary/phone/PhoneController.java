@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
+import patinary.web.House;
 import patinary.web.PhonePages;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -26,16 +27,19 @@ class PhoneController {
     private final ObjectProvider<PhoneLists> families;
     private final JsonMapper json;
     private final ProgramVersion version;
+    private final House house;
 
     PhoneController(
             ObjectProvider<PhoneList> lists,
             ObjectProvider<PhoneLists> families,
             JsonMapper json,
-            ProgramVersion version) {
+            ProgramVersion version,
+            House house) {
         this.lists = lists;
         this.families = families;
         this.json = json;
         this.version = version;
+        this.house = house;
     }
 
     /**
@@ -60,11 +64,13 @@ class PhoneController {
                 : new Token(true, token.getHeaderName(), token.getToken(), who.getName(), version.text());
     }
 
-    /** All lists under their names. The phone asks with the tag of the lists it has. */
+    /** All lists under their names that the person may see. The phone asks with the tag of the lists it has. */
     @GetMapping("/lists")
     ResponseEntity<byte[]> lists() {
         Map<String, Object> all = new TreeMap<>();
-        lists.forEach(list -> all.put(list.name(), list.rows()));
+        lists.stream()
+                .filter(list -> house.tellsCosts() || !list.tellsCosts())
+                .forEach(list -> all.put(list.name(), list.rows()));
         families.forEach(family -> all.putAll(family.all()));
         byte[] body = json.writeValueAsBytes(all);
         return ResponseEntity.ok()

@@ -14,6 +14,11 @@ public interface PhoneList {
     /** The rows, small records in a list; for a plain select each has a {@code value} and a {@code text}. */
     Object rows();
 
+    /** Whether it lets costs or profit be guessed: then it does not go to the phone of a helper. */
+    default boolean tellsCosts() {
+        return false;
+    }
+
     /** A list under a name, read anew whenever a phone asks. */
     static PhoneList of(String name, Supplier<?> rows) {
         return new PhoneList() {

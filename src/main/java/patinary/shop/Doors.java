@@ -5,11 +5,9 @@ import static org.springframework.security.web.header.writers.ReferrerPolicyHead
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
-import java.util.Set;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.http.HttpMethod;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -25,10 +23,9 @@ import org.springframework.security.web.header.writers.CrossOriginResourcePolicy
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
 import org.springframework.security.web.savedrequest.RequestCache;
 import patinary.web.Host;
-import patinary.web.PhonePages;
 import patinary.web.ScriptAnswers;
 
-/** Who may go where. What is not named here needs a sign-in. */
+/** The doors: how somebody comes in, and that {@link Reach} is asked before every request. */
 @Configuration(proxyBeanMethods = false)
 class Doors {
 
@@ -36,10 +33,6 @@ class Doors {
             + "img-src 'self' blob:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; "
             + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
     private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
-    /** What a phone needs to keep copies of the pages that open before the sign-in. */
-    private static final String[] FOR_A_PHONE = {"/phone/token", "/sw.js"};
-
-    private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 
     @Bean
     PasswordEncoder passwordEncoder() {
@@ -66,24 +59,8 @@ class Doors {
             @Value("${patinary.https:false}") boolean publiclyVouchedFor) {
         http.authorizeHttpRequests(doors -> doors.dispatcherTypeMatchers(DispatcherType.FORWARD, DispatcherType.ERROR)
                 .permitAll()
-                .requestMatchers("/setup", "/sign-in", "/help", "/css/**", "/js/**", "/img/**", "/error")
-                .permitAll()
-                .requestMatchers("/actuator/health", "/trust/**", "/manifest.webmanifest")
-                .permitAll()
-                .requestMatchers(HttpMethod.GET, PhonePages.ALL.toArray(String[]::new))
-                .permitAll()
-                .requestMatchers(HttpMethod.GET, FOR_A_PHONE)
-                .permitAll()
-                .requestMatchers("/sign-out")
-                .authenticated()
-                .requestMatchers(HttpMethod.GET, "/for-the-accountant/*")
-                .permitAll()
-                .requestMatchers("/shop/**")
-                .hasRole(Role.OWNER.name())
-                .requestMatchers(Doors::changesSomething)
-                .hasAnyRole(Role.OWNER.name(), Role.HELPER.name())
                 .anyRequest()
-                .authenticated());
+                .access(new DoorKeeper()));
         http.formLogin(form -> form.loginPage("/sign-in")
                 .usernameParameter("name")
                 .passwordParameter("password")
@@ -119,9 +96,5 @@ class Doors {
 
     static boolean mayBeBoundToHttps(HttpServletRequest request) {
         return request.isSecure() && !Host.isLocal(request.getServerName());
-    }
-
-    private static boolean changesSomething(HttpServletRequest request) {
-        return !READING.contains(request.getMethod());
     }
 }

@@ -4,7 +4,7 @@ package patinary.shop;
 public enum Role {
     /** Everything. */
     OWNER,
-    /** Reads and records, but does not change the shop's settings. */
+    /** Records what happens and looks at what there is; sees no costs, no profit, no year and no settings. */
     HELPER,
     /** Reads the years and their files, and nothing else. */
     ACCOUNTANT

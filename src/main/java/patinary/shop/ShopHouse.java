@@ -1,6 +1,7 @@
 package patinary.shop;
 
 import java.time.ZoneId;
+import org.springframework.http.server.PathContainer;
 import org.springframework.stereotype.Component;
 import patinary.money.ShopCurrency;
 import patinary.web.House;
@@ -33,5 +34,16 @@ class ShopHouse implements House {
     @Override
     public ZoneId zone() {
         return shop.zone();
+    }
+
+    @Override
+    public boolean isClosed(String method, String path) {
+        Visitor visitor = Visitor.now();
+        return visitor != Visitor.STRANGER && !Reach.isOpen(visitor, method, PathContainer.parsePath(path));
+    }
+
+    @Override
+    public boolean tellsCosts() {
+        return Visitor.now() != Visitor.HELPER;
     }
 }

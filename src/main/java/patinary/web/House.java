@@ -17,4 +17,16 @@ public interface House {
 
     /** Where the shop's days begin and end. */
     ZoneId zone();
+
+    /**
+     * Whether the way to a page is closed to whoever is signed in, so that pages leave it out. Before the sign-in none is:
+     * there a way leads through it.
+     *
+     * @param method {@code GET} or {@code POST}
+     * @param path a path of the shop, without what follows a question mark
+     */
+    boolean isClosed(String method, String path);
+
+    /** Whether costs, profit and what the shop comes to are shown to whoever is signed in. */
+    boolean tellsCosts();
 }

@@ -46,6 +46,11 @@ public class Shell {
         this.house = house;
     }
 
+    /** Whether costs and profit are shown: to all but a helper. */
+    public boolean tellsCosts() {
+        return house.tellsCosts();
+    }
+
     /** Whether only the years are open: for an accountant. */
     public boolean isYearsOnly() {
         Authentication who = SecurityContextHolder.getContext().getAuthentication();
@@ -59,7 +64,11 @@ public class Shell {
     }
 
     private List<NavEntry> open() {
-        return isYearsOnly() ? List.of(YEAR) : ENTRIES;
+        return ENTRIES.stream().filter(this::isOpen).toList();
+    }
+
+    private boolean isOpen(NavEntry entry) {
+        return !house.isClosed("GET", entry.path());
     }
 
     public List<String> groups() {
@@ -85,7 +94,9 @@ public class Shell {
 
     /** The entries behind "More" in that bar. */
     public List<NavEntry> more() {
-        return Stream.concat(ENTRIES.stream().skip(1), Stream.of(WAITING)).toList();
+        return Stream.concat(ENTRIES.stream().skip(1), Stream.of(WAITING))
+                .filter(this::isOpen)
+                .toList();
     }
 
     /** Whether the page is one that opens without reception and before the sign-in. */
