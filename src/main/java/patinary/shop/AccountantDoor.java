@@ -31,12 +31,11 @@ class AccountantDoor {
 
     @GetMapping("/for-the-accountant/{secret}")
     String enter(@PathVariable String secret, HttpServletRequest request, HttpServletResponse response) {
-        if (pauses.isPaused(from(request), from(request))) {
+        if (!pauses.mayTry(from(request), from(request))) {
             throw new NotFound("a link for the accountant, during a pause");
         }
         Optional<AccountantLinks.Link> link = links.opened(secret);
         if (link.isEmpty()) {
-            pauses.failed(from(request), from(request));
             throw new NotFound("a link for the accountant");
         }
         pauses.succeeded(from(request), from(request));

@@ -1,8 +1,5 @@
 package patinary.shop;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
@@ -10,7 +7,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Base64;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -85,7 +81,7 @@ class AccountantLinks {
                 .params(
                         UUID.randomUUID(),
                         forWhom,
-                        hash(secret),
+                        Secrets.trace(secret),
                         clock.instant().atOffset(ZoneOffset.UTC),
                         endsOn)
                 .update();
@@ -103,7 +99,7 @@ class AccountantLinks {
     /** The link that a secret part opens today. */
     @Transactional(readOnly = true)
     public Optional<Link> opened(String secret) {
-        return open("where token_hash = ?", hash(secret));
+        return open("where token_hash = ?", Secrets.trace(secret));
     }
 
     /** Whether a link still opens; notes that it was used. */
@@ -124,14 +120,5 @@ class AccountantLinks {
 
     private Optional<Link> open(String which, Object key) {
         return jdbc.sql(LINK + which).param(key).query(Link.class).optional().filter(link -> link.isOpen(shop.today()));
-    }
-
-    private static String hash(String secret) {
-        try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
-            throw new IllegalStateException(everyPlatformHasIt);
-        }
     }
 }

@@ -5,32 +5,22 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.security.authentication.LockedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.stereotype.Component;
 
-/** After a refused sign-in: counts it, notes it in the log, and shows the page again with the name kept. */
+/** After a refused sign-in, which is counted already: notes it in the log, and shows the page again with the name kept. */
 @Component
 class AfterRefusal implements AuthenticationFailureHandler {
 
     static final String NAME = "patinary.sign-in.name";
     private static final Logger LOG = LoggerFactory.getLogger(AfterRefusal.class);
 
-    private final Pauses pauses;
-
-    AfterRefusal(Pauses pauses) {
-        this.pauses = pauses;
-    }
-
     @Override
     public void onAuthenticationFailure(
             HttpServletRequest request, HttpServletResponse response, AuthenticationException reason)
             throws IOException {
         String name = nameOf(request);
-        if (!(reason instanceof LockedException)) {
-            pauses.failed(name, request.getRemoteAddr());
-        }
         LOG.warn(
                 "Sign-in refused from {} for a name of {} letters: {}",
                 request.getRemoteAddr(),

@@ -1,6 +1,5 @@
 package patinary.shop;
 
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.Objects;
 import java.util.UUID;
@@ -12,7 +11,6 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class FirstOwner {
 
-    private static final String SIGNS = "abcdefghjkmnpqrstuvwxyz23456789";
     private static final int LENGTH = 20;
 
     private final People people;
@@ -41,11 +39,6 @@ public class FirstOwner {
 
     /** A password that nobody can guess: twenty signs of a set of 31, about 99 bits. */
     public static String password() {
-        SecureRandom random = new SecureRandom();
-        StringBuilder password = new StringBuilder();
-        for (int i = 0; i < LENGTH; i++) {
-            password.append(SIGNS.charAt(random.nextInt(SIGNS.length())));
-        }
-        return password.toString();
+        return Secrets.signs(LENGTH);
     }
 }

@@ -4,11 +4,11 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 
 /**
- * Asks who is signed in already for the password once more, before something that a device left open must not allow
- * (OWASP ASVS 5.0, 7.5: before a highly sensitive step). Wrong answers are slowed down as at the sign-in.
+ * Looks once more at the password of whoever is signed in already. Wrong ones are slowed down as at the sign-in. Before what it
+ * is asked for is in {@link Proofs}.
  */
 @Service
-public class PasswordAgain {
+class PasswordAgain {
 
     private final People people;
     private final PasswordEncoder passwords;
@@ -27,8 +27,8 @@ public class PasswordAgain {
      * @param password as it was typed
      * @param address where the answer came from
      */
-    public boolean isRight(String name, String password, String address) {
-        if (pauses.isPaused(name, address)) {
+    boolean isRight(String name, String password, String address) {
+        if (!pauses.mayTry(name, address)) {
             return false;
         }
         boolean right = people.findByName(name)
@@ -36,8 +36,6 @@ public class PasswordAgain {
                 .isPresent();
         if (right) {
             pauses.succeeded(name, address);
-        } else {
-            pauses.failed(name, address);
         }
         return right;
     }

@@ -24,7 +24,7 @@ class PauseFilter extends OncePerRequestFilter {
             throws ServletException, IOException {
         boolean signingIn =
                 request.getMethod().equals("POST") && request.getRequestURI().equals("/sign-in");
-        if (signingIn && pauses.isPaused(AfterRefusal.nameOf(request), request.getRemoteAddr())) {
+        if (signingIn && !pauses.mayTry(AfterRefusal.nameOf(request), request.getRemoteAddr())) {
             refusal.onAuthenticationFailure(request, response, new LockedException("pause"));
             return;
         }

@@ -27,7 +27,10 @@ import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import patinary.testing.ShopTest;
 
-/** Every route of the program by every kind of visitor: what the table says is what is answered. */
+/**
+ * Every route of the program by everybody who is not the owner: what the table says is what is answered. That a stranger is
+ * asked to sign in, by every route, is in {@link DoorsIT}.
+ */
 @ShopTest
 class ReachIT {
 
@@ -57,7 +60,7 @@ class ReachIT {
         int tried = 0;
         for (Route route : routes()) {
             for (HttpMethod method : METHODS) {
-                for (Visitor visitor : List.of(Visitor.STRANGER, Visitor.ACCOUNTANT, Visitor.HELPER)) {
+                for (Visitor visitor : List.of(Visitor.ACCOUNTANT, Visitor.HELPER)) {
                     if (!isSigningInOrOut(route.path, method)) {
                         tried++;
                         compare(visitor, method, route, wrong);
@@ -65,7 +68,7 @@ class ReachIT {
                 }
             }
         }
-        assertThat(tried).isGreaterThan(2000);
+        assertThat(tried).isGreaterThan(1500);
         assertThat(wrong).isEmpty();
     }
 
@@ -82,9 +85,7 @@ class ReachIT {
         }
         MockHttpServletResponse answer =
                 mvc.perform(as(visitor, method, route.path)).andReturn().getResponse();
-        boolean closed = visitor == Visitor.STRANGER
-                ? String.valueOf(answer.getRedirectedUrl()).endsWith("/sign-in")
-                : "/refused".equals(answer.getForwardedUrl());
+        boolean closed = "/refused".equals(answer.getForwardedUrl());
         boolean itself = route.path.startsWith("/refused");
         if (closed == open && !itself) {
             wrong.add(visitor + " " + method + " " + route.path + " was " + (closed ? "closed" : "open"));
@@ -151,7 +152,7 @@ class ReachIT {
         if (rule == null) {
             return ID;
         }
-        for (String word : List.of(ID, "2025", "word", rule.replaceAll("\\|.*", ""))) {
+        for (String word : List.of(ID, "2025", "word", "0".repeat(64), rule.replaceAll("\\|.*", ""))) {
             if (word.matches(rule)) {
                 return word;
             }

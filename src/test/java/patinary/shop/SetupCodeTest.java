@@ -11,7 +11,7 @@ import org.springframework.boot.test.system.OutputCaptureExtension;
 @ExtendWith(OutputCaptureExtension.class)
 class SetupCodeTest {
 
-    private final PausesTest.MovedClock clock = new PausesTest.MovedClock();
+    private final MovedClock clock = new MovedClock();
 
     @Test
     void isPrintedAndAcceptedInAnyWriting(CapturedOutput console) {
