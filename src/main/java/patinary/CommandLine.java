@@ -9,10 +9,10 @@ import java.util.Map;
  * What was asked for on the command line.
  *
  * @param command what to do
- * @param archive the archive to load or to write, or empty
+ * @param word the archive to load or to write, or the name of a person, or empty
  * @param settings the options as the program's settings, {@code --name=value}
  */
-record CommandLine(Command command, String archive, List<String> settings) {
+record CommandLine(Command command, String word, List<String> settings) {
 
     enum Command {
         SERVE,
@@ -20,12 +20,21 @@ record CommandLine(Command command, String archive, List<String> settings) {
         LOAD,
         EXPORT,
         CHECK,
+        WAY_IN,
         DEMO,
         INVENT,
         HELP;
 
         boolean needsArchive() {
             return this == LOAD || this == EXPORT || this == INVENT;
+        }
+
+        boolean takesWord() {
+            return needsArchive() || this == WAY_IN;
+        }
+
+        String written() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 
@@ -50,6 +59,7 @@ record CommandLine(Command command, String archive, List<String> settings) {
               load ARCHIVE     take a shop archive, a zip or a folder, into an empty shop
               export ARCHIVE   write the whole shop to a zip, or to a folder where the name does not end in .zip
               check            rebuild the books from the documents and compare; says what differs
+              way-in [NAME]    print a code, good for 15 minutes, with which the owner or NAME chooses a new password
               invent ARCHIVE   write ten years of an invented shop to a zip, to try the program at any size
               demo             show an invented shop in a throw-away folder
 
@@ -93,7 +103,7 @@ record CommandLine(Command command, String archive, List<String> settings) {
 
     private static CommandLine of(List<String> words, List<String> settings) throws WrongUse {
         Command command = words.isEmpty() ? Command.SERVE : command(words.get(0));
-        int most = command.needsArchive() ? 2 : 1;
+        int most = command.takesWord() ? 2 : 1;
         if (words.size() > most) {
             throw new WrongUse("Too many words: " + String.join(" ", words.subList(most, words.size())));
         }
@@ -108,7 +118,7 @@ record CommandLine(Command command, String archive, List<String> settings) {
 
     private static Command command(String word) throws WrongUse {
         for (Command command : Command.values()) {
-            if (command.name().toLowerCase(Locale.ROOT).equals(word)) {
+            if (command.written().equals(word)) {
                 return command;
             }
         }

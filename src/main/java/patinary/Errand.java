@@ -30,8 +30,9 @@ final class Errand {
                 program.run(line.settings().toArray(String[]::new))) {
             Errands errands = context.getBean(Errands.class);
             boolean well = switch (line.command()) {
-                case LOAD -> errands.load(line.archive());
-                case EXPORT -> errands.export(line.archive());
+                case LOAD -> errands.load(line.word());
+                case EXPORT -> errands.export(line.word());
+                case WAY_IN -> errands.wayIn(line.word());
                 default -> errands.check();
             };
             return well ? 0 : FAILED;

@@ -30,15 +30,15 @@ public class Patinary {
             case SERVE, HTTPS -> SpringApplication.run(Patinary.class, settings);
             case DEMO -> new Demonstration(settings).serve();
             case INVENT -> System.exit(invent(line));
-            case LOAD, EXPORT, CHECK -> System.exit(new Errand(line).run());
+            case LOAD, EXPORT, CHECK, WAY_IN -> System.exit(new Errand(line).run());
         }
     }
 
     /** Needs no database and no shop, so nothing of the program is started. */
     private static int invent(CommandLine line) {
         try {
-            new InventedShop(line.seed(), line.pieces()).write(Path.of(line.archive()));
-            System.out.printf("An invented shop of %,d pieces is in %s.%n", line.pieces(), line.archive());
+            new InventedShop(line.seed(), line.pieces()).write(Path.of(line.word()));
+            System.out.printf("An invented shop of %,d pieces is in %s.%n", line.pieces(), line.word());
             return 0;
         } catch (IOException | IllegalArgumentException failed) {
             System.err.println("It did not work: " + failed.getMessage());

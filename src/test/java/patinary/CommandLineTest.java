@@ -10,6 +10,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandLineTest {
 
     @Test
+    void printsAWayInForSomebodyOrForTheOwner() throws Exception {
+        assertThat(CommandLine.parse("way-in", "Sam").command()).isEqualTo(CommandLine.Command.WAY_IN);
+        assertThat(CommandLine.parse("way-in", "Sam").word()).isEqualTo("Sam");
+        assertThat(CommandLine.parse("way-in").word()).isEmpty();
+        assertThatThrownBy(() -> CommandLine.parse("way-in", "Sam", "Kim")).isInstanceOf(CommandLine.WrongUse.class);
+        assertThatThrownBy(() -> CommandLine.parse("way_in")).isInstanceOf(CommandLine.WrongUse.class);
+    }
+
+    @Test
     void servesWithoutACommand() throws CommandLine.WrongUse {
         assertThat(CommandLine.parse().command()).isEqualTo(CommandLine.Command.SERVE);
         assertThat(CommandLine.parse("serve", "--data=/srv/shop", "--port=9090").settings())
@@ -30,7 +39,7 @@ class CommandLineTest {
         CommandLine load = CommandLine.parse("--data=x", "load", "shop.zip");
 
         assertThat(load.command()).isEqualTo(CommandLine.Command.LOAD);
-        assertThat(load.archive()).isEqualTo("shop.zip");
+        assertThat(load.word()).isEqualTo("shop.zip");
         assertThat(load.settings()).containsExactly("--patinary.data=x");
     }
 
@@ -40,7 +49,7 @@ class CommandLineTest {
         CommandLine usual = CommandLine.parse("invent", "big.zip");
 
         assertThat(some.command()).isEqualTo(CommandLine.Command.INVENT);
-        assertThat(some.archive()).isEqualTo("big.zip");
+        assertThat(some.word()).isEqualTo("big.zip");
         assertThat(some.pieces()).isEqualTo(250);
         assertThat(some.seed()).isEqualTo(9);
         assertThat(usual.pieces()).isEqualTo(20_000);
@@ -58,7 +67,7 @@ class CommandLineTest {
         assertThat(CommandLine.parse("help").command()).isEqualTo(CommandLine.Command.HELP);
         assertThat(CommandLine.parse("load", "--help").command()).isEqualTo(CommandLine.Command.HELP);
         for (CommandLine.Command command : CommandLine.Command.values()) {
-            assertThat(CommandLine.HELP).contains(command.name().toLowerCase(java.util.Locale.ROOT));
+            assertThat(CommandLine.HELP).contains(command.written());
         }
     }
 

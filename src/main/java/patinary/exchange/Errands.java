@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Service;
 import patinary.ledger.Check;
@@ -17,6 +18,7 @@ import patinary.ledger.Finding;
 import patinary.photos.PhotoCheck;
 import patinary.shop.CurrentShop;
 import patinary.shop.FirstOwner;
+import patinary.shop.WaysIn;
 
 /** The commands beside the server; each says on the console how it went, and returns whether it went well. */
 @Service
@@ -29,6 +31,7 @@ public class Errands {
     private final PhotoCheck photos;
     private final CurrentShop shop;
     private final FirstOwner owner;
+    private final WaysIn ways;
     private final MessageSource messages;
     private final PrintStream out = System.out;
 
@@ -38,12 +41,14 @@ public class Errands {
             PhotoCheck photos,
             CurrentShop shop,
             FirstOwner owner,
+            WaysIn ways,
             MessageSource messages) {
         this.archive = archive;
         this.check = check;
         this.photos = photos;
         this.shop = shop;
         this.owner = owner;
+        this.ways = ways;
         this.messages = messages;
     }
 
@@ -112,6 +117,21 @@ public class Errands {
         long lost = findings.stream().filter(PhotoCheck.Finding::isLoss).count();
         say(lost == 0 ? "exchange.check.photos-right" : "exchange.check.photos-wrong", String.valueOf(lost));
         return lost == 0;
+    }
+
+    /** Prints a code with which a person gives herself a new password; without a name the owner. */
+    public boolean wayIn(String name) {
+        if (!shop.isOpen()) {
+            say("exchange.errand.no-shop");
+            return false;
+        }
+        Optional<WaysIn.Given> given = ways.give(name);
+        if (given.isEmpty()) {
+            say("exchange.errand.nobody", name);
+            return false;
+        }
+        say("exchange.errand.way-in", given.get().name(), given.get().code());
+        return true;
     }
 
     private void exportZip(Path target) throws IOException {

@@ -34,6 +34,8 @@ class AfterSignIn implements AuthenticationSuccessHandler {
             throws IOException {
         pauses.succeeded(AfterRefusal.nameOf(request), request.getRemoteAddr());
         HttpSession session = request.getSession();
+        session.setAttribute(
+                Devices.KIND, DeviceKind.of(request.getHeader("User-Agent")).name());
         if (request.getParameter("ownDevice") != null) {
             session.setAttribute(SignedInState.OWN_DEVICE, true);
             session.setMaxInactiveInterval((int) SignedInState.ON_OWN_DEVICE.toSeconds());

@@ -77,6 +77,7 @@ class Doors {
         http.addFilterBefore(new SignedInState(clock), SecurityContextHolderFilter.class);
         http.addFilterBefore(new PauseFilter(pauses, refused), UsernamePasswordAuthenticationFilter.class);
         http.addFilterBefore(new AccountantRoom(links), AuthorizationFilter.class);
+        http.addFilterAfter(new ProofGate(clock), AuthorizationFilter.class);
         return http.build();
     }
 

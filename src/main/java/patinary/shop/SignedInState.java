@@ -38,7 +38,12 @@ class SignedInState extends OncePerRequestFilter {
     }
 
     private boolean isOver(HttpSession session) {
-        Duration limit = session.getAttribute(OWN_DEVICE) == null ? ELSEWHERE : ON_OWN_DEVICE;
-        return Instant.ofEpochMilli(session.getCreationTime()).plus(limit).isBefore(clock.instant());
+        boolean own = session.getAttribute(OWN_DEVICE) != null;
+        return isOver(own, Instant.ofEpochMilli(session.getCreationTime()), clock.instant());
+    }
+
+    /** Whether a sign-in of that moment has come to its end. */
+    static boolean isOver(boolean onOwnDevice, Instant since, Instant now) {
+        return since.plus(onOwnDevice ? ON_OWN_DEVICE : ELSEWHERE).isBefore(now);
     }
 }

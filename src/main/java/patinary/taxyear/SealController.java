@@ -16,12 +16,11 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
-import patinary.shop.PasswordAgain;
 import patinary.taxbasis.TaxYears;
 import patinary.web.Answers;
 import patinary.web.Notice;
 
-/** What is open in a year, sealing it, and taking its seal off; for the owner only. */
+/** What is open in a year, sealing it, and taking its seal off; for the owner only, who has just shown that it is her. */
 @Controller
 @RequestMapping("/year/{year:[0-9]{4}}/seal")
 class SealController {
@@ -33,21 +32,13 @@ class SealController {
     private final Closing closing;
     private final Refusal refusal;
     private final CurrentShop shop;
-    private final PasswordAgain passwords;
     private final TaxYears taxYears;
 
-    SealController(
-            Seals seals,
-            Closing closing,
-            Refusal refusal,
-            CurrentShop shop,
-            PasswordAgain passwords,
-            TaxYears taxYears) {
+    SealController(Seals seals, Closing closing, Refusal refusal, CurrentShop shop, TaxYears taxYears) {
         this.seals = seals;
         this.closing = closing;
         this.refusal = refusal;
         this.shop = shop;
-        this.passwords = passwords;
         this.taxYears = taxYears;
     }
 
@@ -90,7 +81,7 @@ class SealController {
         return page(year, open, model);
     }
 
-    /** Takes the seal off: with the password typed anew, and with a reason that stays. */
+    /** Takes the seal off, with a reason that stays. */
     @PostMapping("/open")
     String open(
             @PathVariable int year,
@@ -104,10 +95,6 @@ class SealController {
         YearController.require(year);
         Answers answers = new Answers(errors, shop.currency());
         String reason = answers.text("reason", form.reason, NOTE, "closing.error.reason");
-        if (!passwords.isRight(request.getRemoteUser(), form.password, request.getRemoteAddr())) {
-            answers.wrong("password", "closing.error.password");
-        }
-        form.password = "";
         if (!answers.anyWrong() && takenOff(year, request.getRemoteUser(), reason, errors)) {
             Notice.next(redirect, "taxyear.opened", String.valueOf(year));
             return "redirect:/year/" + year;

@@ -4,7 +4,4 @@ package patinary.taxyear;
 class TakeOffForm {
 
     public String reason = "";
-
-    /** The owner's password, typed anew; never shown again. */
-    public String password = "";
 }

@@ -8,6 +8,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.security.core.authority.FactorGrantedAuthority;
+import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
@@ -24,11 +26,23 @@ public final class InventedShop {
 
     private InventedShop() {}
 
-    /** A request as the signed-in owner sends it, with the token that changes need. */
+    /** A request as the owner sends it who has just signed in, with the token that changes need. */
     public static RequestPostProcessor owner() {
+        return person(OWNER, "OWNER");
+    }
+
+    /** The same of a helper, whose name is Kim. */
+    public static RequestPostProcessor helper() {
+        return person("Kim", "HELPER");
+    }
+
+    private static RequestPostProcessor person(String name, String role) {
+        FactorGrantedAuthority now = FactorGrantedAuthority.withAuthority(FactorGrantedAuthority.PASSWORD_AUTHORITY)
+                .issuedAt(Instant.now())
+                .build();
         return request -> SecurityMockMvcRequestPostProcessors.csrf()
-                .postProcessRequest(SecurityMockMvcRequestPostProcessors.user(OWNER)
-                        .roles("OWNER")
+                .postProcessRequest(SecurityMockMvcRequestPostProcessors.user(name)
+                        .authorities(new SimpleGrantedAuthority("ROLE_" + role), now)
                         .postProcessRequest(request));
     }
 

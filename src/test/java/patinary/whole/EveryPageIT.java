@@ -73,9 +73,13 @@ class EveryPageIT {
     void isOpenAndFitForEverybody(Browser.Visit visit) throws IOException {
         archive.load(Path.of("db", "demo"), Progress.SILENT);
         drawn.hang();
+        jdbc.sql(
+                        "insert into person (id, name, password_hash, role, created_at, version)"
+                                + " select cast('00000000-0000-4000-8000-000000000002' as uuid), 'Kim', password_hash, 'HELPER', created_at, 0 from person")
+                .update();
         visit.signIn();
         Set<String> seen = new LinkedHashSet<>();
-        Deque<String> ahead = new ArrayDeque<>(List.of("/", "/no-such-page", sheet()));
+        Deque<String> ahead = new ArrayDeque<>(List.of("/", "/no-such-page", "/way-in", "/prove?back=/me", sheet()));
         while (!ahead.isEmpty()) {
             String path = ahead.poll();
             if (!isFile(path) && seen.add(shape(path))) {
