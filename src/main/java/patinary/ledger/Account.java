@@ -60,6 +60,11 @@ public enum Account {
     /** The other side of everything that was there on the first day. */
     OPENING;
 
+    /** Whether what pieces cost lies here, by piece: in stock, or where they left to. No document posts here for a piece by itself. */
+    boolean bearsPieces() {
+        return this == PIECES || this == COST_OF_PIECES || this == WRITE_OFFS || this == OWN_USE;
+    }
+
     /** Whether the account holds things at cost: pieces, bench or shelf. */
     public boolean isStock() {
         return this == PIECES || this == BENCH || this == SHELF;

@@ -20,23 +20,15 @@ import org.springframework.transaction.annotation.Transactional;
 public class Books {
 
     private final Documents documents;
-    private final PostingStore postings;
+    private final Derivation derivation;
     private final SealStore sealed;
-    private final BooksSettings settings;
     private final JdbcTemplate jdbc;
     private final Clock clock;
 
-    Books(
-            Documents documents,
-            PostingStore postings,
-            SealStore sealed,
-            BooksSettings settings,
-            JdbcTemplate jdbc,
-            Clock clock) {
+    Books(Documents documents, Derivation derivation, SealStore sealed, JdbcTemplate jdbc, Clock clock) {
         this.documents = documents;
-        this.postings = postings;
+        this.derivation = derivation;
         this.sealed = sealed;
-        this.settings = settings;
         this.jdbc = jdbc;
         this.clock = clock;
     }
@@ -66,7 +58,7 @@ public class Books {
                 sealed.keep(document.ref());
             }
         }
-        derive();
+        derivation.ofChanged(several);
     }
 
     /**
@@ -77,7 +69,7 @@ public class Books {
     public void changed(Document document) {
         lock();
         refuseSealed(document);
-        derive();
+        derivation.ofChanged(List.of(document));
     }
 
     /**
@@ -102,7 +94,7 @@ public class Books {
             throw new IllegalArgumentException("A step does not move the document to another day");
         }
         refuseSealed(several, step);
-        derive();
+        derivation.ofChanged(several);
     }
 
     /**
@@ -123,13 +115,8 @@ public class Books {
         lock();
         refuseSealed(
                 several.stream().filter(document -> !isLatestSeal(document)).toList());
-        for (Document document : several) {
-            postings.delete(List.of(document.id()));
-            sealed.forget(document.id());
-            jdbc.update("delete from uncosted_use where document_id = ?", document.id());
-            documents.remove(document);
-        }
-        derive();
+        several.forEach(document -> sealed.forget(document.id()));
+        derivation.ofRemoved(several, () -> several.forEach(documents::remove));
     }
 
     @Transactional(readOnly = true)
@@ -144,36 +131,7 @@ public class Books {
      */
     public void rederive() {
         lock();
-        List<DocumentRef> seals = documents.seals();
-        if (!seals.isEmpty() && sealed.isEmpty()) {
-            derive(List.of());
-            seals.forEach(sealed::keep);
-        }
-        derive();
-    }
-
-    private void derive() {
-        derive(documents.seals());
-    }
-
-    private void derive(List<DocumentRef> seals) {
-        documents.flush();
-        Replay.Result result = Replay.of(settings.stockMethod(), documents.moves());
-        if (!result.problems().isEmpty()) {
-            throw new Refused(result.problems());
-        }
-        List<Posting> kept = seals.isEmpty() ? List.of() : sealed.all();
-        store(SealedPostings.laidOver(seals, kept, result.postings()), result.uncosted());
-    }
-
-    /** Writes only the documents whose postings differ from what is stored. */
-    private void store(List<Posting> derived, List<Replay.Uncosted> uncosted) {
-        PostingChange change = PostingChange.between(postings.all(), PostingStore.grouped(derived));
-        postings.delete(change.stale());
-        postings.insert(change.fresh());
-        if (!uncosted.isEmpty() || !postings.uncosted().isEmpty()) {
-            postings.replaceUncosted(uncosted);
-        }
+        derivation.ofAll();
     }
 
     /** The latest seal may be taken off, which opens its year again; an earlier one stays under it. */

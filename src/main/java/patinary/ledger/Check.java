@@ -3,6 +3,7 @@ package patinary.ledger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -16,12 +17,22 @@ public class Check {
 
     private final Documents documents;
     private final PostingStore postings;
+    private final StrandStore strands;
+    private final UncostedStore uncosted;
     private final SealStore sealed;
     private final BooksSettings settings;
 
-    Check(Documents documents, PostingStore postings, SealStore sealed, BooksSettings settings) {
+    Check(
+            Documents documents,
+            PostingStore postings,
+            StrandStore strands,
+            UncostedStore uncosted,
+            SealStore sealed,
+            BooksSettings settings) {
         this.documents = documents;
         this.postings = postings;
+        this.strands = strands;
+        this.uncosted = uncosted;
         this.sealed = sealed;
         this.settings = settings;
     }
@@ -30,26 +41,48 @@ public class Check {
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
     public List<Finding> run() {
         List<DocumentMoves> moves = documents.moves();
-        Map<UUID, List<Posting>> stored = postings.all();
+        Map<UUID, List<Entry>> entries = postings.all();
         Replay.Result replay = Replay.of(settings.stockMethod(), moves);
         List<Finding> findings = new ArrayList<>();
         replay.problems().forEach(problem -> findings.add(Finding.problem(problem)));
-        List<Posting> books = SealedPostings.laidOver(documents.seals(), sealed.all(), replay.postings());
-        findings.addAll(differences(moves, stored, PostingStore.grouped(books)));
+        List<Entry> books = SealedPostings.laidOver(documents.seals(), sealed.all(), replay.entries());
+        findings.addAll(differences(moves, entries, PostingStore.grouped(books)));
+        Map<UUID, List<Posting>> stored = postings(entries);
         findings.addAll(Balances.unbalanced(stored));
         findings.addAll(
                 Balances.costNotKept(moves, stored, documents.sealedUpTo().orElse(LocalDate.MIN)));
         findings.addAll(StockCheck.differences(replay, stored));
         findings.addAll(uncosted(replay));
+        findings.addAll(strands(moves));
         return findings;
     }
 
+    private static Map<UUID, List<Posting>> postings(Map<UUID, List<Entry>> entries) {
+        Map<UUID, List<Posting>> result = new LinkedHashMap<>();
+        entries.forEach((document, list) ->
+                result.put(document, list.stream().map(Entry::posting).toList()));
+        return result;
+    }
+
+    /** A shop from before strands were kept has none until its next change. */
+    private List<Finding> strands(List<DocumentMoves> moves) {
+        if (!strands.isKept()) {
+            return List.of();
+        }
+        Map<String, Integer> counts = new HashMap<>();
+        moves.stream()
+                .flatMap(document -> Strands.of(document).stream())
+                .forEach(move -> counts.merge(text(move), 1, Integer::sum));
+        strands.all().forEach(move -> counts.merge(text(move), -1, Integer::sum));
+        return findings(Finding.What.STRAND, counts);
+    }
+
     private static List<Finding> differences(
-            List<DocumentMoves> moves, Map<UUID, List<Posting>> stored, Map<UUID, List<Posting>> derived) {
+            List<DocumentMoves> moves, Map<UUID, List<Entry>> stored, Map<UUID, List<Entry>> derived) {
         List<Finding> findings = new ArrayList<>();
         moves.stream().map(DocumentMoves::document).sorted().forEach(document -> {
-            List<Posting> is = stored.getOrDefault(document.id(), List.of());
-            List<Posting> should = derived.getOrDefault(document.id(), List.of());
+            List<Entry> is = stored.getOrDefault(document.id(), List.of());
+            List<Entry> should = derived.getOrDefault(document.id(), List.of());
             for (int line = 0; line < Math.max(is.size(), should.size()); line++) {
                 String found = line < is.size() ? text(is.get(line)) : "-";
                 String expected = line < should.size() ? text(should.get(line)) : "-";
@@ -65,19 +98,24 @@ public class Check {
     private List<Finding> uncosted(Replay.Result replay) {
         Map<String, Integer> counts = new HashMap<>();
         replay.uncosted().forEach(use -> counts.merge(text(use), 1, Integer::sum));
-        postings.uncosted().forEach(use -> counts.merge(text(use), -1, Integer::sum));
+        uncosted.all().forEach(use -> counts.merge(text(use), -1, Integer::sum));
+        return findings(Finding.What.UNCOSTED, counts);
+    }
+
+    private static List<Finding> findings(Finding.What what, Map<String, Integer> counts) {
         return counts.entrySet().stream()
                 .filter(entry -> entry.getValue() != 0)
                 .sorted(Map.Entry.comparingByKey())
                 .map(entry -> Finding.books(
-                        Finding.What.UNCOSTED,
+                        what,
                         entry.getKey(),
                         entry.getValue() > 0 ? "there" : "not there",
                         entry.getValue() > 0 ? "not there" : "there"))
                 .toList();
     }
 
-    private static String text(Posting posting) {
+    private static String text(Entry entry) {
+        Posting posting = entry.posting();
         Tags tags = posting.tags();
         StringBuilder text =
                 new StringBuilder(posting.account() + " " + posting.amount().minor());
@@ -90,7 +128,13 @@ public class Check {
         append(text, "supply", tags.supply());
         append(text, "party", tags.party());
         append(text, "origin", tags.origin());
+        append(text, "meant for", entry.meant());
+        append(text, "move", entry.move());
         return (tags.estimated() ? text.append(" estimated") : text).toString();
+    }
+
+    private static String text(StrandMove move) {
+        return move.strand() + " " + move.document() + " " + move.number() + " " + MoveText.of(move.move());
     }
 
     private static void append(StringBuilder text, String name, @org.jspecify.annotations.Nullable Object value) {

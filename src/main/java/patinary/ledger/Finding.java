@@ -29,7 +29,9 @@ public record Finding(What what, @Nullable DocumentRef document, String subject,
         /** Landed cost of a piece in stock by the postings is not what costing says. */
         PIECE,
         /** The list of uses without a cost is not what costing says. */
-        UNCOSTED
+        UNCOSTED,
+        /** A move that is kept by supply, piece or money place is not one of its document. */
+        STRAND
     }
 
     static Finding problem(Problem problem) {

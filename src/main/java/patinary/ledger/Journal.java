@@ -8,19 +8,35 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 
-/** Collects postings in the order in which they arise and knows which document is at work. */
+/** Collects postings in the order in which they arise and knows which document, and which of its moves, is at work. */
 final class Journal {
 
     private static final DocumentRef NOTHING = new DocumentRef(new UUID(0, 0), DocumentKind.OPENING, LocalDate.MIN);
 
-    private final List<Posting> postings = new ArrayList<>();
+    private final List<Entry> entries = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
-    private DocumentMoves current = new DocumentMoves(NOTHING, List.of());
+    private DocumentRef current = NOTHING;
+    private int move;
+    private @Nullable UUID meant;
     private Amount balance = Amount.ZERO;
 
-    void open(DocumentMoves document) {
+    void open(DocumentRef document) {
         current = document;
         balance = Amount.ZERO;
+    }
+
+    /** What follows comes from this one of the document's moves. */
+    void move(int number) {
+        move = number;
+    }
+
+    /** What follows lands elsewhere than on the piece that it is meant for; null ends it. */
+    void meant(@Nullable UUID piece) {
+        meant = piece;
+    }
+
+    boolean isMeantElsewhere() {
+        return meant != null;
     }
 
     void close() {
@@ -30,7 +46,7 @@ final class Journal {
     }
 
     DocumentRef document() {
-        return current.document();
+        return current;
     }
 
     void post(Account account, Tags tags, Amount amount) {
@@ -49,8 +65,21 @@ final class Journal {
         problems.add(new Problem(document(), reason, subject));
     }
 
-    List<Posting> postings() {
-        return postings;
+    List<Entry> entries() {
+        return entries;
+    }
+
+    /** Hands out what was posted so far, and begins anew. */
+    List<Entry> take() {
+        List<Entry> taken = List.copyOf(entries);
+        entries.clear();
+        return taken;
+    }
+
+    /** Takes over what was posted before, as it was. */
+    void keep(Entry entry) {
+        entries.add(entry);
+        balance = balance.plus(entry.posting().amount());
     }
 
     List<Problem> problems() {
@@ -58,8 +87,7 @@ final class Journal {
     }
 
     private void add(Posting posting) {
-        postings.add(posting);
-        balance = balance.plus(posting.amount());
+        keep(new Entry(posting, move, meant));
     }
 
     /** Where an amount belongs to the document that posts it, naming that document again as its origin says nothing. */

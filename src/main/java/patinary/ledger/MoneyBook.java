@@ -18,6 +18,11 @@ final class MoneyBook {
         this.journal = journal;
     }
 
+    /** So much is at a place by what was posted before. */
+    void hold(UUID place, Amount amount) {
+        held.put(place, amount);
+    }
+
     void follow(Move.Post post) {
         UUID place = post.tags().place();
         if (post.account() == Account.MONEY && place != null) {

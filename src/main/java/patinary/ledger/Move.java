@@ -13,7 +13,13 @@ import patinary.money.Amount;
 public sealed interface Move {
 
     /** A fixed amount on an account. The fixed amounts of a document balance its one-sided moves. */
-    record Post(Account account, Tags tags, Amount amount) implements Move {}
+    record Post(Account account, Tags tags, Amount amount) implements Move {
+        public Post {
+            if (account.bearsPieces() && tags.piece() != null) {
+                throw new IllegalArgumentException("What pieces cost is posted by their own moves alone");
+            }
+        }
+    }
 
     /** A supply comes in at a cost: one side only, the document posts the other. */
     record SupplyIn(UUID supply, StockPlace place, BigDecimal quantity, Amount cost, boolean estimated)

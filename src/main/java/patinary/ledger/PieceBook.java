@@ -13,7 +13,7 @@ import patinary.money.Shares;
  * The landed cost of each piece and where it stands: in stock, on the account it left to, or inside other pieces. Cost
  * that reaches a piece after it left follows it, so that nothing is ever posted into the past.
  */
-final class PieceBook {
+final class PieceBook implements PieceCosts {
 
     private static final class State {
         private Account account = Account.PIECES;
@@ -44,18 +44,31 @@ final class PieceBook {
     }
 
     /** Adds cost to a piece, wherever it is now; one-sided. */
-    void in(UUID piece, Amount amount, Tags tags) {
+    @Override
+    public void in(UUID piece, Amount amount, Tags tags) {
         State state = state(piece);
         if (!state.partOf.isEmpty()) {
-            share(amount, state.partOf, tags);
+            pass(piece, amount, state.partOf, tags);
             return;
         }
         state.add(amount, tags.estimated());
         journal.post(state.account, tags.withPiece(piece).withCategory(state.category), amount);
     }
 
+    /** Passes cost on to what the piece was made part of; told is the piece that it was meant for in the first place. */
+    private void pass(UUID piece, Amount amount, List<PieceShare> partOf, Tags tags) {
+        boolean first = !journal.isMeantElsewhere();
+        if (first) {
+            journal.meant(piece);
+        }
+        share(amount, partOf, tags);
+        if (first) {
+            journal.meant(null);
+        }
+    }
+
     /** Shares cost over pieces; one-sided. */
-    void share(Amount amount, List<PieceShare> shares, Tags tags) {
+    private void share(Amount amount, List<PieceShare> shares, Tags tags) {
         List<Amount> parts =
                 Shares.split(amount, shares.stream().map(PieceShare::weight).toList());
         for (int i = 0; i < parts.size(); i++) {
@@ -63,7 +76,20 @@ final class PieceBook {
         }
     }
 
-    void out(Move.PieceOut move) {
+    /** Follows a move of pieces. */
+    void carryOut(Move move) {
+        if (move instanceof Move.PieceIn in) {
+            in(in.piece(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
+        } else if (move instanceof Move.PieceOut out) {
+            out(out);
+        } else if (move instanceof Move.PieceBack back) {
+            back(back);
+        } else if (move instanceof Move.Regroup regroup) {
+            regroup(regroup.from(), regroup.to());
+        }
+    }
+
+    private void out(Move.PieceOut move) {
         State state = state(move.piece());
         if (state.gone()) {
             journal.problem(Problem.Reason.PIECE_ALREADY_GONE, move.piece());
@@ -73,7 +99,7 @@ final class PieceBook {
     }
 
     /** Only out of the sale that took it: a piece sold again meanwhile belongs to its newer sale. */
-    void back(Move.PieceBack move) {
+    private void back(Move.PieceBack move) {
         State state = state(move.piece());
         if (state.account != Account.COST_OF_PIECES || !move.sale().equals(state.takenBy)) {
             journal.problem(Problem.Reason.PIECE_NOT_SOLD, move.piece());
@@ -83,7 +109,7 @@ final class PieceBook {
     }
 
     /** Refuses before it touches anything: a regrouping done by halves would lose cost. */
-    void regroup(List<UUID> from, List<PieceShare> to) {
+    private void regroup(List<UUID> from, List<PieceShare> to) {
         if (anyGone(from, to)) {
             return;
         }
@@ -135,6 +161,13 @@ final class PieceBook {
 
     private State state(UUID piece) {
         return states.computeIfAbsent(piece, p -> new State());
+    }
+
+    /** Takes over what a piece cost so far, where its moves were followed without knowing all that it cost. */
+    void restore(UUID piece, Amount exact, Amount estimated) {
+        State state = state(piece);
+        state.exact = exact;
+        state.estimated = estimated;
     }
 
     /** Landed cost now in stock, by piece; for checks. */

@@ -10,9 +10,9 @@ import java.util.UUID;
  * @param stale documents whose stored postings go
  * @param fresh postings that come, by document
  */
-record PostingChange(List<UUID> stale, List<List<Posting>> fresh) {
+record PostingChange(List<UUID> stale, List<List<Entry>> fresh) {
 
-    static PostingChange between(Map<UUID, List<Posting>> stored, Map<UUID, List<Posting>> derived) {
+    static PostingChange between(Map<UUID, List<Entry>> stored, Map<UUID, List<Entry>> derived) {
         return new PostingChange(
                 stored.entrySet().stream()
                         .filter(entry -> !entry.getValue().equals(derived.get(entry.getKey())))

@@ -5,13 +5,16 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
@@ -25,12 +28,16 @@ class PostingStore {
             select p.*, d.kind_rank from posting p join document d on d.id = p.document_id
             order by p.document_id, p.line""";
 
+    private static final String SOME = """
+            select p.*, d.kind_rank from posting p join document d on d.id = p.document_id
+            where %s order by p.document_id, p.line""";
+
     private static final String INSERT = """
             insert into posting (document_id, line, doc_date, account, place_id, category, piece_id, supply_id,
-                party_id, origin_id, estimated, amount_minor, quantity)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
+                party_id, origin_id, estimated, amount_minor, quantity, move_no, meant_piece_id)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
 
-    private record Row(int line, Posting posting) {}
+    private record Row(int line, Entry entry) {}
 
     private final JdbcTemplate jdbc;
 
@@ -39,12 +46,52 @@ class PostingStore {
     }
 
     /** All stored postings by document, each in its order. */
-    Map<UUID, List<Posting>> all() {
+    Map<UUID, List<Entry>> all() {
         return jdbc.query(ALL, (row, number) -> read(row)).stream().collect(byDocument());
     }
 
-    static Map<UUID, List<Posting>> grouped(Collection<Posting> postings) {
-        return postings.stream().collect(byDocument());
+    static Map<UUID, List<Entry>> grouped(Collection<Entry> entries) {
+        return entries.stream().collect(byDocument());
+    }
+
+    /** All postings of these documents, each document's in their order. */
+    List<Entry> of(Collection<UUID> documents) {
+        return Batches.of(
+                documents,
+                ids -> jdbc.query(
+                        SOME.formatted("p.document_id in (" + Batches.marks(ids) + ")"),
+                        (row, number) -> read(row),
+                        ids.toArray()));
+    }
+
+    /** All postings of what these pieces cost. */
+    List<Entry> pieceCosts(Collection<UUID> pieces) {
+        return Batches.of(
+                        pieces,
+                        ids -> jdbc.query(
+                                SOME.formatted("p.piece_id in (" + Batches.marks(ids) + ")"),
+                                (row, number) -> read(row),
+                                ids.toArray()))
+                .stream()
+                .filter(Entry::isPieceCost)
+                .toList();
+    }
+
+    Amount heldBefore(UUID place, LocalDate day) {
+        return Amount.of(Objects.requireNonNull(jdbc.queryForObject(
+                "select coalesce(sum(amount_minor), 0) from posting where account = 'MONEY' and place_id = ? and doc_date < ?",
+                Long.class,
+                place,
+                day)));
+    }
+
+    /** All postings of a money place on a day and later. */
+    List<Entry> moneyFrom(UUID place, LocalDate day) {
+        return jdbc.query(
+                SOME.formatted("p.account = 'MONEY' and p.place_id = ? and p.doc_date >= ?"),
+                (row, number) -> read(row),
+                place,
+                day);
     }
 
     void delete(Collection<UUID> documents) {
@@ -53,54 +100,26 @@ class PostingStore {
                 documents.stream().map(id -> new Object[] {id}).toList());
     }
 
-    void insert(Collection<List<Posting>> byDocument) {
+    void insert(Collection<List<Entry>> byDocument) {
         List<Row> rows = byDocument.stream()
-                .flatMap(postings -> java.util.stream.IntStream.range(0, postings.size())
-                        .mapToObj(line -> new Row(line, postings.get(line))))
+                .flatMap(entries ->
+                        IntStream.range(0, entries.size()).mapToObj(line -> new Row(line, entries.get(line))))
                 .toList();
         jdbc.batchUpdate(INSERT, rows, 500, PostingStore::write);
     }
 
-    List<Replay.Uncosted> uncosted() {
-        return jdbc.query(
-                """
-                select u.*, d.kind_rank, d.doc_date from uncosted_use u join document d on d.id = u.document_id
-                order by u.document_id, u.line""",
-                (row, number) -> new Replay.Uncosted(
-                        reference(row),
-                        row.getObject("supply_id", UUID.class),
-                        StockPlace.valueOf(row.getString("place")),
-                        row.getBigDecimal("quantity"),
-                        row.getBoolean("through_pot")));
+    private static Collector<Entry, ?, Map<UUID, List<Entry>>> byDocument() {
+        return Collectors.groupingBy(entry -> entry.document().id(), LinkedHashMap::new, Collectors.toList());
     }
 
-    void replaceUncosted(List<Replay.Uncosted> uses) {
-        jdbc.update("delete from uncosted_use");
-        int line = 0;
-        for (Replay.Uncosted use : uses) {
-            jdbc.update(
-                    "insert into uncosted_use (document_id, line, supply_id, place, quantity, through_pot) values (?, ?, ?, ?, ?, ?)",
-                    use.document().id(),
-                    line++,
-                    use.supply(),
-                    use.place().name(),
-                    use.quantity(),
-                    use.throughPot());
-        }
-    }
-
-    private static java.util.stream.Collector<Posting, ?, Map<UUID, List<Posting>>> byDocument() {
-        return Collectors.groupingBy(p -> p.document().id(), LinkedHashMap::new, Collectors.toList());
-    }
-
-    private static DocumentRef reference(ResultSet row) throws SQLException {
+    static DocumentRef reference(ResultSet row) throws SQLException {
         return new DocumentRef(
                 row.getObject("document_id", UUID.class),
                 DocumentKind.values()[row.getInt("kind_rank")],
                 row.getDate("doc_date").toLocalDate());
     }
 
-    static Posting read(ResultSet row) throws SQLException {
+    static Entry read(ResultSet row) throws SQLException {
         Tags tags = new Tags(
                 row.getObject("place_id", UUID.class),
                 row.getString("category"),
@@ -109,16 +128,17 @@ class PostingStore {
                 row.getObject("party_id", UUID.class),
                 row.getObject("origin_id", UUID.class),
                 row.getBoolean("estimated"));
-        return new Posting(
+        Posting posting = new Posting(
                 reference(row),
                 Account.valueOf(row.getString("account")),
                 tags,
                 Amount.of(row.getLong("amount_minor")),
                 Objects.requireNonNullElse(row.getBigDecimal("quantity"), BigDecimal.ZERO));
+        return new Entry(posting, row.getInt("move_no"), row.getObject("meant_piece_id", UUID.class));
     }
 
     private static void write(PreparedStatement statement, Row row) throws SQLException {
-        Posting posting = row.posting();
+        Posting posting = row.entry().posting();
         Tags tags = posting.tags();
         statement.setObject(1, posting.document().id());
         statement.setInt(2, row.line());
@@ -133,6 +153,8 @@ class PostingStore {
         statement.setBoolean(11, tags.estimated());
         statement.setLong(12, posting.amount().minor());
         statement.setBigDecimal(13, posting.quantity());
+        statement.setInt(14, row.entry().move());
+        id(statement, 15, row.entry().meant());
     }
 
     private static void id(PreparedStatement statement, int index, @Nullable UUID id) throws SQLException {

@@ -11,25 +11,31 @@ import patinary.money.Amount;
 /**
  * Turns documents into postings: the whole of costing as one pure function. Documents are taken in canonical order,
  * whatever order they were typed in, and nothing is ever posted to a date before the document that causes it; a year
- * whose documents do not change therefore never changes.
+ * whose documents do not change therefore never changes. This is the definition that {@link Rederivation} comes to for a
+ * part of the documents.
  */
 public final class Replay {
 
     /**
      * What a replay found.
      *
-     * @param postings all postings, in canonical order
+     * @param entries all postings, in canonical order, with the moves that they come from
      * @param problems documents that cannot be carried out beside the others
      * @param uncosted uses that no receipt has given a cost yet
      * @param stock quantity and cost left of each supply at each place
      * @param pieces landed cost of each piece in stock
      */
     public record Result(
-            List<Posting> postings,
+            List<Entry> entries,
             List<Problem> problems,
             List<Uncosted> uncosted,
             List<StockLeft> stock,
-            Map<UUID, Amount> pieces) {}
+            Map<UUID, Amount> pieces) {
+
+        public List<Posting> postings() {
+            return entries.stream().map(Entry::posting).toList();
+        }
+    }
 
     /**
      * A quantity, in the supply's base unit, whose cost is not known yet, or not all of it.
@@ -58,8 +64,11 @@ public final class Replay {
     }
 
     private void carryOut(DocumentMoves document) {
-        journal.open(document);
-        document.moves().forEach(this::carryOut);
+        journal.open(document.document());
+        for (int number = 0; number < document.moves().size(); number++) {
+            journal.move(number);
+            carryOut(document.moves().get(number));
+        }
         journal.close();
     }
 
@@ -67,33 +76,18 @@ public final class Replay {
         if (move instanceof Move.Post post) {
             journal.post(post.account(), post.tags(), post.amount());
             money.follow(post);
-        } else if (move instanceof Move.SupplyIn in) {
-            supplies.at(in.supply(), in.place())
-                    .bring(in.quantity(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
-        } else if (move instanceof Move.SupplyOut out) {
-            supplies.take(out);
-        } else if (move instanceof Move.SupplyBack back) {
-            supplies.back(back);
-        } else if (move instanceof Move.Mixed mixed) {
-            supplies.at(mixed.pot(), StockPlace.BENCH).bring(mixed.quantity(), Amount.ZERO, Tags.NONE);
-        } else if (move instanceof Move.Counted counted) {
-            supplies.at(counted.supply(), counted.place()).count(counted.quantity(), counted.waste());
         } else if (move instanceof Move.MoneyCounted counted) {
             money.count(counted);
-        } else if (move instanceof Move.PieceIn in) {
-            pieces.in(in.piece(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
-        } else if (move instanceof Move.PieceOut out) {
-            pieces.out(out);
-        } else if (move instanceof Move.PieceBack back) {
-            pieces.back(back);
-        } else if (move instanceof Move.Regroup regroup) {
-            pieces.regroup(regroup.from(), regroup.to());
+        } else if (Strands.isOfPieces(move)) {
+            pieces.carryOut(move);
+        } else {
+            supplies.carryOut(move);
         }
     }
 
     private Result result() {
         return new Result(
-                List.copyOf(journal.postings()),
+                List.copyOf(journal.entries()),
                 List.copyOf(journal.problems()),
                 supplies.uncosted(),
                 supplies.left(),

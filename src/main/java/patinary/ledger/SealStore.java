@@ -14,7 +14,7 @@ class SealStore {
             order by p.document_id, p.line""";
 
     private static final String FIELDS = "document_id, line, doc_date, account, place_id, category, piece_id,"
-            + " supply_id, party_id, origin_id, estimated, amount_minor, quantity";
+            + " supply_id, party_id, origin_id, estimated, amount_minor, quantity, move_no, meant_piece_id";
 
     private final JdbcTemplate jdbc;
 
@@ -23,7 +23,7 @@ class SealStore {
     }
 
     /** What was sealed, of all seals, each document's postings in their order. */
-    List<Posting> all() {
+    List<Entry> all() {
         return jdbc.query(ALL, (row, number) -> PostingStore.read(row));
     }
 

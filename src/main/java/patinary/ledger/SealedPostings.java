@@ -73,16 +73,16 @@ final class SealedPostings {
      * @param derived what all documents give, in canonical order
      * @return what was sealed, the difference, and what was derived for later days
      */
-    static List<Posting> laidOver(Collection<DocumentRef> seals, Collection<Posting> sealed, List<Posting> derived) {
+    static List<Entry> laidOver(Collection<DocumentRef> seals, Collection<Entry> sealed, List<Entry> derived) {
         DocumentRef seal = seals.stream().max(Comparator.naturalOrder()).orElse(null);
         if (seal == null) {
             return derived;
         }
         LocalDate last = seal.date();
-        List<Posting> result = new ArrayList<>(sealed);
-        List<Posting> within = new ArrayList<>();
-        List<Posting> later = new ArrayList<>();
-        derived.forEach(posting -> (posting.document().date().isAfter(last) ? later : within).add(posting));
+        List<Entry> result = new ArrayList<>(sealed);
+        List<Entry> within = new ArrayList<>();
+        List<Entry> later = new ArrayList<>();
+        derived.forEach(entry -> (entry.document().date().isAfter(last) ? later : within).add(entry));
         result.addAll(differences(firstOpenDay(seal), within, sealed));
         result.addAll(later);
         return List.copyOf(result);
@@ -93,11 +93,18 @@ final class SealedPostings {
         return new DocumentRef(seal.id(), seal.kind(), seal.date().plusDays(1));
     }
 
-    private static List<Posting> differences(DocumentRef under, List<Posting> derived, Collection<Posting> sealed) {
+    private static List<Entry> differences(DocumentRef under, List<Entry> derived, Collection<Entry> sealed) {
         TreeMap<Key, Sum> sums = new TreeMap<>(Comparator.comparing(Key::order));
-        derived.forEach(posting -> add(sums, posting, posting.amount(), posting.quantity()));
-        sealed.forEach(posting -> add(
-                sums, posting, posting.amount().negated(), posting.quantity().negate()));
+        derived.stream()
+                .map(Entry::posting)
+                .forEach(posting -> add(sums, posting, posting.amount(), posting.quantity()));
+        sealed.stream()
+                .map(Entry::posting)
+                .forEach(posting -> add(
+                        sums,
+                        posting,
+                        posting.amount().negated(),
+                        posting.quantity().negate()));
         return sums.entrySet().stream()
                 .filter(entry -> !entry.getValue().isNothing())
                 .map(entry -> new Posting(
@@ -106,6 +113,7 @@ final class SealedPostings {
                         entry.getKey().tags(),
                         entry.getValue().amount(),
                         entry.getValue().quantity()))
+                .map(posting -> new Entry(posting, 0, null))
                 .toList();
     }
 

@@ -26,9 +26,9 @@ final class SupplyBooks {
     private final Pots pots = new Pots();
     private final StockMethod method;
     private final Journal journal;
-    private final PieceBook pieces;
+    private final PieceCosts pieces;
 
-    SupplyBooks(StockMethod method, Journal journal, PieceBook pieces) {
+    SupplyBooks(StockMethod method, Journal journal, PieceCosts pieces) {
         this.method = method;
         this.journal = journal;
         this.pieces = pieces;
@@ -38,15 +38,26 @@ final class SupplyBooks {
         return journal;
     }
 
-    PieceBook pieces() {
-        return pieces;
-    }
-
     SupplyBook at(UUID supply, StockPlace place) {
         return books.computeIfAbsent(new Key(supply, place), k -> new SupplyBook(supply, place, method, this));
     }
 
-    void take(Move.SupplyOut move) {
+    /** Follows a move of supplies. */
+    void carryOut(Move move) {
+        if (move instanceof Move.SupplyIn in) {
+            at(in.supply(), in.place()).bring(in.quantity(), in.cost(), Tags.NONE.withEstimated(in.estimated()));
+        } else if (move instanceof Move.SupplyOut out) {
+            take(out);
+        } else if (move instanceof Move.SupplyBack back) {
+            back(back);
+        } else if (move instanceof Move.Mixed mixed) {
+            at(mixed.pot(), StockPlace.BENCH).bring(mixed.quantity(), Amount.ZERO, Tags.NONE);
+        } else if (move instanceof Move.Counted counted) {
+            at(counted.supply(), counted.place()).count(counted.quantity(), counted.waste());
+        }
+    }
+
+    private void take(Move.SupplyOut move) {
         if (!pots.mayTake(move)) {
             journal.problem(Problem.Reason.POT_OF_ITSELF, move.supply());
             return;
@@ -58,7 +69,7 @@ final class SupplyBooks {
                 .add(use);
     }
 
-    void back(Move.SupplyBack move) {
+    private void back(Move.SupplyBack move) {
         Taking taking = new Taking(move.sale(), new Key(move.supply(), move.place()));
         at(move.supply(), move.place()).back(move.quantity(), takings.getOrDefault(taking, List.of()));
     }

@@ -129,6 +129,11 @@ final class HistoryCheck {
         assertThat(pieces.values()).as("pieces that left").allMatch(Amount::isZero);
     }
 
+    static Map<UUID, List<Posting>> grouped(List<Posting> postings) {
+        return postings.stream()
+                .collect(Collectors.groupingBy(posting -> posting.document().id()));
+    }
+
     /** After a count there is what was counted, and nothing at that place waits any more. */
     void countsAreBelieved() {
         List<DocumentMoves> documents = history.documents();
@@ -145,8 +150,8 @@ final class HistoryCheck {
 
     /** Books kept evening by evening, with mistakes put right, are those derived at once. */
     void orderOfTypingPlaysNoPart(long seed) {
-        Map<UUID, List<Posting>> typed = new Typing(method, history, seed).done();
-        assertThat(typed).isEqualTo(PostingStore.grouped(result.postings()));
+        Map<UUID, List<Entry>> typed = new Typing(method, history, seed).done();
+        assertThat(typed).isEqualTo(PostingStore.grouped(result.entries()));
     }
 
     /** What a document says itself stands in its postings, once: its fixed amounts, and the quantities it moves. */

@@ -38,7 +38,7 @@ class SealedHistoryTest {
         private StockMethod method = StockMethod.FIFO;
 
         List<Posting> books() {
-            return SealedPostings.laidOver(seals, sealed, result().postings());
+            return laidOver(seals, sealed, result().postings());
         }
 
         Replay.Result result() {
@@ -131,16 +131,15 @@ class SealedHistoryTest {
     private static boolean holds(Shop shop, List<Posting> sealed) {
         List<Posting> books = shop.books();
         assertThat(upTo(books, LAST_SEALED)).as("what was sealed").isEqualTo(sealed);
-        assertThat(PostingStore.grouped(books).values())
+        assertThat(grouped(books).values())
                 .as("every document adds to zero")
                 .allSatisfy(postings -> assertThat(
                                 postings.stream().map(Posting::amount).collect(Amount.sum()))
                         .isEqualTo(Amount.ZERO));
-        assertThat(StockCheck.differences(shop.result(), PostingStore.grouped(books)))
+        assertThat(StockCheck.differences(shop.result(), grouped(books)))
                 .as("stock and pieces go on from the seal as costing says")
                 .isEmpty();
-        assertThat(Balances.costNotKept(
-                        shop.documents.values().stream().toList(), PostingStore.grouped(books), LocalDate.MIN))
+        assertThat(Balances.costNotKept(shop.documents.values().stream().toList(), grouped(books), LocalDate.MIN))
                 .as("cost is kept on every day")
                 .isEmpty();
         assertThat(stock(books, LAST_SEALED)).as("closing stock").isEqualTo(stock(sealed, LAST_SEALED));
@@ -162,9 +161,9 @@ class SealedHistoryTest {
         Collections.shuffle(shuffled, new Random(books.size()));
         List<DocumentRef> seals = new ArrayList<>(shop.seals);
         Collections.reverse(seals);
-        assertThat(PostingStore.grouped(SealedPostings.laidOver(
+        assertThat(grouped(laidOver(
                         seals, shop.sealed, Replay.of(shop.method, shuffled).postings())))
-                .isEqualTo(PostingStore.grouped(books));
+                .isEqualTo(grouped(books));
     }
 
     private static Left stock(Collection<Posting> postings, LocalDate day) {
@@ -181,6 +180,20 @@ class SealedHistoryTest {
         return postings.stream()
                 .filter(posting -> !posting.document().date().isAfter(day))
                 .toList();
+    }
+
+    private static List<Posting> laidOver(Collection<DocumentRef> seals, List<Posting> sealed, List<Posting> derived) {
+        return SealedPostings.laidOver(seals, entries(sealed), entries(derived)).stream()
+                .map(Entry::posting)
+                .toList();
+    }
+
+    private static List<Entry> entries(List<Posting> postings) {
+        return postings.stream().map(posting -> new Entry(posting, 0, null)).toList();
+    }
+
+    private static Map<UUID, List<Posting>> grouped(List<Posting> postings) {
+        return HistoryCheck.grouped(postings);
     }
 
     private static StockMethod other(StockMethod method) {

@@ -32,7 +32,7 @@ final class Typing {
     private final Random random;
     private final List<DocumentMoves> waiting;
     private final Map<UUID, DocumentMoves> accepted = new HashMap<>();
-    private final Map<UUID, List<Posting>> stored = new LinkedHashMap<>();
+    private final Map<UUID, List<Entry>> stored = new LinkedHashMap<>();
     private final Map<UUID, DocumentMoves> right = new HashMap<>();
 
     Typing(StockMethod method, RandomHistory history, long seed) {
@@ -44,7 +44,7 @@ final class Typing {
     }
 
     /** The stored postings by document, when all of the history is in the books and nothing else. */
-    Map<UUID, List<Posting>> done() {
+    Map<UUID, List<Entry>> done() {
         int each = 1 + waiting.size() / EVENINGS;
         for (int evening = 0; evening < EVENINGS; evening++) {
             List<DocumentMoves> now = new ArrayList<>(waiting.subList(0, Math.min(each, waiting.size())));
@@ -87,14 +87,14 @@ final class Typing {
     /** Nothing is posted to a day before the first that was typed, changed or removed: so no sealed year changes. */
     private void store(Map<UUID, DocumentMoves> wanted, Replay.Result result) {
         LocalDate from = firstTouched(wanted);
-        Map<UUID, List<Posting>> before = before(from);
-        PostingChange change = PostingChange.between(stored, PostingStore.grouped(result.postings()));
+        Map<UUID, List<Entry>> before = before(from);
+        PostingChange change = PostingChange.between(stored, PostingStore.grouped(result.entries()));
         change.stale().forEach(stored::remove);
         change.fresh().forEach(fresh -> stored.put(fresh.get(0).document().id(), fresh));
         accepted.clear();
         accepted.putAll(wanted);
         assertThat(before(from)).as("before %s", from).isEqualTo(before);
-        assertThat(stored).isEqualTo(PostingStore.grouped(result.postings()));
+        assertThat(stored).isEqualTo(PostingStore.grouped(result.entries()));
     }
 
     private LocalDate firstTouched(Map<UUID, DocumentMoves> wanted) {
@@ -109,7 +109,7 @@ final class Typing {
                 .orElse(LocalDate.MAX);
     }
 
-    private Map<UUID, List<Posting>> before(LocalDate day) {
+    private Map<UUID, List<Entry>> before(LocalDate day) {
         return stored.entrySet().stream()
                 .filter(entry -> entry.getValue().get(0).document().date().isBefore(day))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));

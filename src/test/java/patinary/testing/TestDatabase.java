@@ -39,6 +39,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
     public void initialize(ConfigurableApplicationContext context) {
         TestPropertyValues.of(address())
                 .and("patinary.setup-code=" + SETUP_CODE)
+                // Every change that a test makes is held against all documents replayed, on one database.
+                .and("patinary.books.proved=" + CHOSEN.equals("h2"))
                 .applyTo(context);
     }
 

@@ -1,0 +1,107 @@
+package patinary.ledger;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Documents that were recorded, changed or removed, as the books know them and as they are now.
+ */
+final class Change {
+
+    /** One row of a strand, with its move as text, so that equal numbers are equal however they are written. */
+    private record Row(UUID strand, DocumentRef document, int number, String move) {
+        static Row of(StrandMove move) {
+            return new Row(move.strand(), move.document(), move.number(), MoveText.of(move.move()));
+        }
+    }
+
+    private final Set<UUID> ids;
+    private final Map<UUID, DocumentMoves> now = new HashMap<>();
+    private final List<StrandMove> before;
+    private final List<StrandMove> after;
+    private final Map<UUID, List<Entry>> stored;
+
+    /**
+     * @param ids all documents of the change
+     * @param present those that are there after it, as they are now
+     * @param kept what is stored from before
+     */
+    Change(Collection<UUID> ids, Collection<DocumentMoves> present, KeptBooks kept) {
+        this.ids = Set.copyOf(ids);
+        present.forEach(document -> now.put(document.document().id(), document));
+        before = kept.movesOf(ids);
+        after = present.stream()
+                .flatMap(document -> Strands.of(document).stream())
+                .toList();
+        stored = kept.entries(ids).stream()
+                .collect(Collectors.groupingBy(entry -> entry.document().id()));
+    }
+
+    Set<UUID> ids() {
+        return ids;
+    }
+
+    /** The moves that the documents now have in strands. */
+    List<StrandMove> after() {
+        return after;
+    }
+
+    Collection<DocumentMoves> present() {
+        return now.values();
+    }
+
+    @Nullable
+    DocumentMoves now(UUID document) {
+        return now.get(document);
+    }
+
+    /** What was posted by the documents until now. */
+    Map<UUID, List<Entry>> stored() {
+        return stored;
+    }
+
+    /** Whether strands must be written anew. */
+    boolean movesStrands() {
+        return !rows(before).equals(rows(after));
+    }
+
+    /** The strands of one sort in which something is not as it was. */
+    Set<UUID> touched(Predicate<Move> sort) {
+        Set<Row> was = rows(before);
+        Set<Row> is = rows(after);
+        return Stream.concat(before.stream(), after.stream())
+                .filter(move -> sort.test(move.move()))
+                .filter(move -> {
+                    Row row = Row.of(move);
+                    return !was.contains(row) || !is.contains(row);
+                })
+                .map(StrandMove::strand)
+                .collect(Collectors.toSet());
+    }
+
+    /** The first document, in canonical order, whose postings may be others; nothing where none has or had any. */
+    Optional<DocumentRef> from() {
+        return Stream.of(
+                        before.stream().map(StrandMove::document),
+                        stored.values().stream().flatMap(List::stream).map(Entry::document),
+                        now.values().stream()
+                                .filter(document -> !document.moves().isEmpty())
+                                .map(DocumentMoves::document))
+                .flatMap(all -> all)
+                .min(DocumentRef::compareTo);
+    }
+
+    private static Set<Row> rows(List<StrandMove> moves) {
+        return moves.stream().map(Row::of).collect(Collectors.toCollection(HashSet::new));
+    }
+}

@@ -1,0 +1,87 @@
+package patinary.ledger;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import patinary.ledger.StrandMove.Step;
+import patinary.money.Amount;
+
+/**
+ * Some supplies followed by themselves from their first move on, and what each of their moves from a document on gives:
+ * postings, and cost for pieces, whichever account that will land on.
+ */
+final class SupplyRun {
+
+    /** What a move of a supply gives. */
+    sealed interface Event {
+
+        record Posted(Entry entry) implements Event {}
+
+        record Delivered(UUID piece, Amount amount, Tags tags) implements Event {}
+    }
+
+    private final Map<Step, List<Event>> events = new HashMap<>();
+    private final Journal journal = new Journal();
+    private final SupplyBooks supplies;
+    private List<Event> current = new ArrayList<>();
+
+    private SupplyRun(StockMethod method) {
+        supplies = new SupplyBooks(method, journal, (piece, amount, tags) -> {
+            takePosted();
+            current.add(new Event.Delivered(piece, amount, tags));
+        });
+    }
+
+    /**
+     * @param moves all moves of the supplies, in canonical order
+     * @param from what is before this document is followed without being told
+     */
+    static SupplyRun of(StockMethod method, List<StrandMove> moves, DocumentRef from) {
+        SupplyRun run = new SupplyRun(method);
+        moves.forEach(move -> run.follow(move, move.document().compareTo(from) >= 0));
+        return run;
+    }
+
+    private void follow(StrandMove move, boolean told) {
+        current = new ArrayList<>();
+        journal.open(move.document());
+        journal.move(move.number());
+        supplies.carryOut(move.move());
+        takePosted();
+        if (told) {
+            events.put(move.step(), current);
+        }
+    }
+
+    private void takePosted() {
+        journal.take().forEach(entry -> current.add(new Event.Posted(entry)));
+    }
+
+    List<Event> at(Step step) {
+        return events.getOrDefault(step, List.of());
+    }
+
+    /** The pieces that something was delivered to. */
+    Set<UUID> pieces() {
+        Set<UUID> pieces = new HashSet<>();
+        events.values()
+                .forEach(list -> list.forEach(event -> {
+                    if (event instanceof Event.Delivered delivered) {
+                        pieces.add(delivered.piece());
+                    }
+                }));
+        return pieces;
+    }
+
+    List<Problem> problems() {
+        return journal.problems();
+    }
+
+    List<Replay.Uncosted> uncosted() {
+        return supplies.uncosted();
+    }
+}

@@ -1,0 +1,113 @@
+package patinary.ledger;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.stream.Stream;
+import patinary.money.Amount;
+
+/** Books kept in memory as the program keeps them in its database: moves of strands, postings, and what has no cost yet. */
+final class KeptInMemory implements KeptBooks {
+
+    private final Map<UUID, List<StrandMove>> moves = new HashMap<>();
+    private final Map<UUID, List<Entry>> entries = new HashMap<>();
+    private final Map<String, Integer> uncosted = new HashMap<>();
+
+    Map<UUID, List<Entry>> entries() {
+        return entries;
+    }
+
+    Map<String, Integer> uncosted() {
+        return uncosted;
+    }
+
+    void take(Change change, Rederivation.Result result) {
+        change.ids().forEach(moves::remove);
+        // By way of its text, as the database keeps it.
+        change.present()
+                .forEach(document -> moves.put(
+                        document.document().id(),
+                        Strands.of(document).stream()
+                                .map(move -> new StrandMove(
+                                        move.strand(),
+                                        move.document(),
+                                        move.number(),
+                                        MoveText.read(MoveText.of(move.move()))))
+                                .toList()));
+        change.ids().forEach(entries::remove);
+        result.derived().forEach((id, list) -> {
+            if (list.isEmpty()) {
+                entries.remove(id);
+            } else {
+                entries.put(id, list);
+            }
+        });
+        uncosted.keySet()
+                .removeIf(text -> result.supplies().stream().anyMatch(supply -> text.contains(supply.toString())));
+        uncosted.putAll(texts(result.uncosted()));
+    }
+
+    static Map<String, Integer> texts(List<Replay.Uncosted> uses) {
+        Map<String, Integer> texts = new HashMap<>();
+        uses.forEach(use -> texts.merge(
+                use.document().id() + " " + use.supply() + " " + use.place() + " "
+                        + use.quantity().stripTrailingZeros().toPlainString() + " " + use.throughPot(),
+                1,
+                Integer::sum));
+        return texts;
+    }
+
+    @Override
+    public List<StrandMove> movesOf(Collection<UUID> documents) {
+        return documents.stream()
+                .flatMap(id -> moves.getOrDefault(id, List.of()).stream())
+                .toList();
+    }
+
+    @Override
+    public List<StrandMove> strands(Collection<UUID> strands) {
+        return moves.values().stream()
+                .flatMap(List::stream)
+                .filter(move -> strands.contains(move.strand()))
+                .toList();
+    }
+
+    @Override
+    public List<Entry> entries(Collection<UUID> documents) {
+        return documents.stream()
+                .flatMap(id -> entries.getOrDefault(id, List.of()).stream())
+                .toList();
+    }
+
+    @Override
+    public List<Entry> pieceCosts(Collection<UUID> pieces) {
+        return all().filter(Entry::isPieceCost)
+                .filter(entry -> pieces.contains(
+                                Objects.requireNonNull(entry.posting().tags().piece()))
+                        || pieces.contains(Objects.requireNonNull(entry.intended())))
+                .toList();
+    }
+
+    @Override
+    public Amount heldBefore(UUID place, LocalDate day) {
+        return all().filter(
+                        entry -> entry.isOf(place) && entry.document().date().isBefore(day))
+                .map(entry -> entry.posting().amount())
+                .collect(Amount.sum());
+    }
+
+    @Override
+    public List<Entry> moneyFrom(UUID place, LocalDate day) {
+        return all().filter(
+                        entry -> entry.isOf(place) && !entry.document().date().isBefore(day))
+                .toList();
+    }
+
+    private Stream<Entry> all() {
+        return entries.values().stream().flatMap(List::stream);
+    }
+}
