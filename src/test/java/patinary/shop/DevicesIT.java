@@ -11,8 +11,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import jakarta.servlet.http.Cookie;
+import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import patinary.testing.InventedShop;
@@ -36,6 +38,12 @@ class DevicesIT {
     private AccountantLinks links;
 
     @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private Clock clock;
+
+    @Autowired
     private CurrentShop shop;
 
     @Test
@@ -56,6 +64,28 @@ class DevicesIT {
                 .andExpect(redirectedUrl("/me"));
         mvc.perform(get("/").cookie(phone)).andExpect(redirectedUrl("/sign-in"));
         mvc.perform(get("/").cookie(computer)).andExpect(status().isOk());
+    }
+
+    @Test
+    void wasLastSeenAtMostOnceAMinute() throws Exception {
+        Cookie phone = signIn(PHONE, InventedShop.PASSWORD);
+        long now = clock.millis();
+        seen(now - 30_000);
+        mvc.perform(get("/me").cookie(phone)).andExpect(status().isOk());
+        assertThat(lastSeen()).isEqualTo(now - 30_000);
+        seen(now - 90_000);
+        mvc.perform(get("/me").cookie(phone)).andExpect(status().isOk());
+        assertThat(lastSeen()).isGreaterThanOrEqualTo(now);
+    }
+
+    private void seen(long millis) {
+        jdbc.sql("update spring_session set last_access_time = ?").param(millis).update();
+    }
+
+    private long lastSeen() {
+        return jdbc.sql("select max(last_access_time) from spring_session where principal_name is not null")
+                .query(Long.class)
+                .single();
     }
 
     @Test
