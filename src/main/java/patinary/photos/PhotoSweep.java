@@ -9,6 +9,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
+import patinary.jobs.Leases;
 
 /**
  * Throws away, once a day, photos that were taken away long ago and files that no row names. A file is given time: its
@@ -29,17 +30,23 @@ class PhotoSweep {
     private final PhotoRows rows;
     private final PhotoFolder folder;
     private final Clock clock;
+    private final Leases leases;
 
-    PhotoSweep(PhotoRows rows, PhotoFolder folder, Clock clock) {
+    PhotoSweep(PhotoRows rows, PhotoFolder folder, Clock clock, Leases leases) {
         this.rows = rows;
         this.folder = folder;
         this.clock = clock;
+        this.leases = leases;
+    }
+
+    /** Copies of the program share one folder; one of them sweeps it. */
+    @Scheduled(initialDelayString = "PT10M", fixedDelayString = "P1D")
+    void onceADay() throws IOException {
+        leases.once("photo-sweep", Duration.ofHours(23), Duration.ofHours(6), this::sweep);
     }
 
     /** @return how many files were thrown away */
-    @Scheduled(initialDelayString = "PT10M", fixedDelayString = "P1D")
     int sweep() throws IOException {
-        rows.forget(clock.instant().minus(KEPT_AWAY));
         Instant old = clock.instant().minus(GRACE);
         int thrown = 0;
         for (String name : folder.names(old)) {
@@ -48,6 +55,8 @@ class PhotoSweep {
             }
         }
         folder.tidy(old);
+        // Their files go at the next sweep: a backup that began before still finds them.
+        rows.forget(clock.instant().minus(KEPT_AWAY));
         if (thrown > 0) {
             LOG.info("Threw away {} photo files that nothing names", thrown);
         }

@@ -4,7 +4,7 @@
  * {@code photos/parts}; reports join the view {@code piece_photo}.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"phone", "shop", "web"})
+@ApplicationModule(allowedDependencies = {"jobs", "phone", "shop", "web"})
 package patinary.photos;
 
 import org.jspecify.annotations.NullMarked;

@@ -82,6 +82,7 @@ class OwnHttps {
                     Fingerprint.of(road.authority().certificate()));
         }
 
+        /** Each copy of the program for itself: it is its own way in that takes up what was renewed. */
         @Scheduled(initialDelay = 12, fixedDelay = 12, timeUnit = TimeUnit.HOURS)
         void renew() throws IOException, GeneralSecurityException {
             if (road.renew()) {
