@@ -36,12 +36,32 @@ class ArchiveExport {
     }
 
     /** All files are of one moment, however long writing them takes. */
-    @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
+    @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
     public void write(ArchiveSink sink, Progress progress) throws IOException {
+        write(sink, false, progress);
+    }
+
+    /** The same with {@link BookFigures} beside it, by which a backup is held against what is made of it later. */
+    @Transactional(readOnly = true, isolation = Isolation.SERIALIZABLE)
+    public void writeWithFigures(ArchiveSink sink, Progress progress) throws IOException {
+        write(sink, true, progress);
+    }
+
+    /**
+     * The one snapshot is the isolation above: what H2 calls repeatable read begins one for each table when it is first
+     * read, so that a document could be there without its lines.
+     */
+    private void write(ArchiveSink sink, boolean withFigures, Progress progress) throws IOException {
         ShopCurrency currency = shop.currency();
         try (ArchiveWriter writer = new ArchiveWriter(sink, new Cells(currency))) {
             for (ArchiveTable table : ArchiveTables.ALL) {
                 write(table, writer, new Fields(currency), progress);
+            }
+            if (withFigures) {
+                writer.file(
+                        BookFigures.FILE,
+                        BookFigures.HEADER,
+                        BookFigures.of(jdbc).lines(currency));
             }
             photos.write(writer, progress);
         } catch (UncheckedIOException failed) {

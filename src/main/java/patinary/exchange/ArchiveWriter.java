@@ -53,6 +53,13 @@ final class ArchiveWriter implements AutoCloseable {
         }
     }
 
+    /** A file of a few rows that is no table of the shop. */
+    void file(String name, List<String> header, List<List<String>> rows) throws IOException {
+        begin(name, header);
+        rows.forEach(this::print);
+        end();
+    }
+
     /** A file that is no table, as it is. */
     void file(String name, Path content) throws IOException {
         digest = Manifest.digest();

@@ -19,10 +19,19 @@ final class ManifestCheck {
         this.errors = errors;
     }
 
+    /** Refuses an archive without a manifest too: the program itself writes none without one. */
+    void runStrictly() throws IOException {
+        run();
+        if (!source.names().contains(Manifest.FILE)) {
+            errors.add(ArchiveError.ofFile(Manifest.FILE, "no-manifest"));
+        }
+        errors.refuseIfAny();
+    }
+
     /** @return the pictures that the shop had lost already when the archive was written */
     Set<String> run() throws IOException {
         for (String name : source.names()) {
-            if (!name.equals(Manifest.FILE) && ArchiveTables.ofFile(name).isEmpty() && !PhotoTables.isFile(name)) {
+            if (!isBeside(name) && ArchiveTables.ofFile(name).isEmpty() && !PhotoTables.isFile(name)) {
                 errors.add(ArchiveError.ofFile(name, "file-unknown"));
             }
         }
@@ -32,7 +41,12 @@ final class ManifestCheck {
         return lost;
     }
 
-    private Map<String, String> read() throws IOException {
+    private static boolean isBeside(String name) {
+        return name.equals(Manifest.FILE) || name.equals(BookFigures.FILE);
+    }
+
+    /** Every line of the manifest. */
+    Map<String, String> read() throws IOException {
         Map<String, String> entries = new HashMap<>();
         new CsvFile(source, errors).read(Manifest.FILE, List.of(Manifest.NAME, Manifest.VALUE), (line, cells) -> {
             if (entries.put(cells.get(0), cells.get(1)) != null) {

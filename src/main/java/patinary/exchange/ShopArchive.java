@@ -30,6 +30,25 @@ public class ShopArchive {
         zip.flush();
     }
 
+    /** Writes the shop as a zip with what its books say beside it. The stream is left open. */
+    public void backup(OutputStream stream, Progress progress) throws IOException {
+        ZipOutputStream zip = new ZipOutputStream(stream);
+        export.writeWithFigures(new ZipSink(zip), progress);
+        zip.finish();
+        zip.flush();
+    }
+
+    /**
+     * Reads a zip that was just written once more, every byte of it, and holds it against its manifest.
+     *
+     * @throws ArchiveRefused where it is not what was written
+     */
+    public static void readBack(Path zip) throws IOException {
+        try (ArchiveSource source = source(zip)) {
+            new ManifestCheck(source, new ErrorList()).runStrictly();
+        }
+    }
+
     /** Writes the shop as files in a folder, which is made where it is missing. */
     public void exportFolder(Path folder, Progress progress) throws IOException {
         Files.createDirectories(folder.resolve(PhotoTables.FOLDER));
@@ -43,8 +62,15 @@ public class ShopArchive {
      * @throws ArchiveRefused with everything that is wrong with it; nothing was stored
      */
     public void load(Path archive, Progress progress) throws IOException {
-        try (ArchiveSource source = Files.isDirectory(archive) ? new FolderSource(archive) : new ZipSource(archive)) {
+        try (ArchiveSource source = source(archive)) {
             load(source, progress);
+        }
+    }
+
+    /** @throws ArchiveRefused where it is neither a folder nor a zip that can be read */
+    static ArchiveSource source(Path archive) throws IOException {
+        try {
+            return Files.isDirectory(archive) ? new FolderSource(archive) : new ZipSource(archive);
         } catch (ZipException noZip) {
             throw new ArchiveRefused(ArchiveError.ofFile("", "no-zip"));
         }
