@@ -1,5 +1,6 @@
 package patinary;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,16 +22,19 @@ record CommandLine(Command command, String word, List<String> settings) {
         EXPORT,
         CHECK,
         WAY_IN,
+        BACKUP,
+        REHEARSE,
+        PROVE,
         DEMO,
         INVENT,
         HELP;
 
         boolean needsArchive() {
-            return this == LOAD || this == EXPORT || this == INVENT;
+            return this == LOAD || this == EXPORT || this == INVENT || this == PROVE;
         }
 
         boolean takesWord() {
-            return needsArchive() || this == WAY_IN;
+            return needsArchive() || this == WAY_IN || this == BACKUP || this == REHEARSE;
         }
 
         String written() {
@@ -58,6 +62,9 @@ record CommandLine(Command command, String word, List<String> settings) {
               https            the same, also encrypted for the phone; needs --names, see the page /trust
               load ARCHIVE     take a shop archive, a zip or a folder, into an empty shop
               export ARCHIVE   write the whole shop to a zip, or to a folder where the name does not end in .zip
+              backup [FILE]    write a backup while the shop may stay open; without a name where its page says
+              rehearse [FILE]  restore a backup beside the shop, check and compare; without a name the latest
+              prove ARCHIVE    the same without a shop: make a throw-away one of an archive and check it
               check            rebuild the books from the documents and compare; says what differs
               way-in [NAME]    print a code, good for 15 minutes, with which the owner or NAME chooses a new password
               invent ARCHIVE   write ten years of an invented shop to a zip, to try the program at any size
@@ -72,9 +79,11 @@ record CommandLine(Command command, String word, List<String> settings) {
               --seed=N         the number that an invented shop is drawn from (default: 1)
               --help           this text
 
-            The program ends with 0 where all went well, 1 where it did not, 2 where it was not understood.
+            The program ends with 0 where all went well, 1 where it did not, 2 where it was not understood, and 3 where the
+            shop's data is of a newer program.
             """;
 
+    private static final String DATA = "--patinary.data=";
     private static final String NAMES = "--patinary.https.names=";
     private static final String PIECES = "--patinary.invent.pieces=";
     private static final String SEED = "--patinary.invent.seed=";
@@ -130,7 +139,7 @@ record CommandLine(Command command, String word, List<String> settings) {
         String name = equals < 0 ? option : option.substring(0, equals);
         String value = equals < 0 ? "" : option.substring(equals + 1);
         if (name.equals("--data") && !value.isBlank()) {
-            return "--patinary.data=" + value;
+            return DATA + value;
         }
         if (name.equals("--port") && isPort(value)) {
             return "--server.port=" + value;
@@ -155,6 +164,16 @@ record CommandLine(Command command, String word, List<String> settings) {
                 EXAMPLES.containsKey(name)
                         ? "The option " + name + " needs a value, as in " + name + EXAMPLES.get(name)
                         : "There is no option " + name + ".");
+    }
+
+    /** The folder of the shop, as the program itself would find it. */
+    Path data() {
+        Map<String, String> environment = System.getenv();
+        String otherwise = System.getProperty("patinary.data", environment.getOrDefault("PATINARY_DATA", "./data"));
+        return Path.of(settings.stream()
+                .filter(setting -> setting.startsWith(DATA))
+                .map(setting -> setting.substring(DATA.length()))
+                .reduce(otherwise, (earlier, later) -> later));
     }
 
     /** How many pieces to invent. */

@@ -27,9 +27,7 @@ final class Demonstration {
         SpringApplication.getShutdownHandlers().add(() -> remove(folder));
         // Whatever database the surroundings name, the invented shop never goes into a real one.
         settings.add("--patinary.data=" + folder);
-        settings.add("--spring.datasource.url=jdbc:h2:file:" + folder + "/shop;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE");
-        settings.add("--spring.datasource.username=sa");
-        settings.add("--spring.datasource.password=");
+        settings.addAll(ThrowAwayShop.embedded(folder));
         settings.add("--" + DemoData.SETTING + "=true");
         SpringApplication program = new SpringApplication(Patinary.class);
         // Its password is known to everybody: by default only this machine may reach it.

@@ -30,7 +30,8 @@ public class Patinary {
             case SERVE, HTTPS -> SpringApplication.run(Patinary.class, settings);
             case DEMO -> new Demonstration(settings).serve();
             case INVENT -> System.exit(invent(line));
-            case LOAD, EXPORT, CHECK, WAY_IN -> System.exit(new Errand(line).run());
+            case PROVE -> System.exit(new ThrowAwayShop(line).prove());
+            case LOAD, EXPORT, CHECK, WAY_IN, BACKUP, REHEARSE -> System.exit(new Errand(line).run());
         }
     }
 

@@ -36,6 +36,9 @@ final class Proofs {
                     // The whole shop going out, or another coming in.
                     row(EVERY, "/shop/archive", "/shop/archive"),
                     row(READING, "/shop/archive/download", "/shop/archive"),
+                    row(READING, "/shop/backups/download", "/shop/backups"),
+                    // Where the whole shop goes every night.
+                    row(EVERY, "/shop/backups/plan", "/shop/backups"),
                     // Who may come in.
                     row(EVERY, "/shop/people/**", "/shop/people"),
                     row(EVERY, "/shop/accountant/**", "/shop/accountant"),

@@ -48,6 +48,8 @@ class ProofsIT {
             "GET /shop/archive",
             "GET /shop/archive/download",
             "POST /shop/archive",
+            "GET /shop/backups/download",
+            "POST /shop/backups/plan",
             "GET /shop/people",
             "POST /shop/people",
             "GET /shop/people/" + ID,
