@@ -61,12 +61,16 @@ class ArchiveImport {
         books.rederive();
     }
 
-    private void refuseUnlessEmpty() {
-        boolean filled = ArchiveTables.ALL.stream()
+    /** Whether nothing has been recorded here, so that an archive may come in. */
+    boolean isShopEmpty() {
+        return ArchiveTables.ALL.stream()
                 .filter(table -> !table.isShop())
-                .anyMatch(table -> !jdbc.queryForList("select 1 from " + table.name() + " fetch first 1 rows only")
+                .allMatch(table -> jdbc.queryForList("select 1 from " + table.name() + " fetch first 1 rows only")
                         .isEmpty());
-        if (filled) {
+    }
+
+    private void refuseUnlessEmpty() {
+        if (!isShopEmpty()) {
             throw new ArchiveRefused(ArchiveError.ofFile("", "not-empty"));
         }
     }

@@ -4,6 +4,7 @@ import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.zip.CRC32;
 import java.util.zip.ZipException;
 
 /**
@@ -11,14 +12,24 @@ import java.util.zip.ZipException;
  */
 final class BoundedStream extends FilterInputStream {
 
+    static final long NO_SUM = -1;
+
     private final String name;
     private final long most;
+    private final long sum;
+    private final CRC32 crc = new CRC32();
     private long read;
 
     BoundedStream(InputStream stream, String name, long most) {
+        this(stream, name, most, NO_SUM);
+    }
+
+    /** @param sum the CRC-32 that the zip says, which its own reader does not compare; or {@link #NO_SUM} */
+    BoundedStream(InputStream stream, String name, long most, long sum) {
         super(stream);
         this.name = name;
         this.most = most;
+        this.sum = sum;
     }
 
     @Override
@@ -29,7 +40,12 @@ final class BoundedStream extends FilterInputStream {
         } catch (ZipException | EOFException broken) {
             throw damaged();
         }
-        count(next < 0 ? 0 : 1);
+        if (next < 0) {
+            ended();
+        } else {
+            crc.update(next);
+            count(1);
+        }
         return next;
     }
 
@@ -41,8 +57,19 @@ final class BoundedStream extends FilterInputStream {
         } catch (ZipException | EOFException broken) {
             throw damaged();
         }
-        count(Math.max(got, 0));
+        if (got < 0) {
+            ended();
+        } else {
+            crc.update(bytes, from, got);
+            count(got);
+        }
         return got;
+    }
+
+    private void ended() {
+        if (sum != NO_SUM && sum != crc.getValue()) {
+            throw damaged();
+        }
     }
 
     private ArchiveRefused damaged() {

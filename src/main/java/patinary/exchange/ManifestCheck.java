@@ -22,7 +22,7 @@ final class ManifestCheck {
     /** Refuses an archive without a manifest too: the program itself writes none without one. */
     void runStrictly() throws IOException {
         run();
-        if (!source.names().contains(Manifest.FILE)) {
+        if (!source.names().contains(Manifest.FILE) && !source.names().contains(BookFigures.FILE)) {
             errors.add(ArchiveError.ofFile(Manifest.FILE, "no-manifest"));
         }
         errors.refuseIfAny();
@@ -37,6 +37,8 @@ final class ManifestCheck {
         }
         if (source.names().contains(Manifest.FILE)) {
             compare(read());
+        } else if (source.names().contains(BookFigures.FILE)) {
+            errors.add(ArchiveError.ofFile(Manifest.FILE, "no-manifest"));
         }
         return lost;
     }

@@ -71,9 +71,14 @@ public class ShopArchive {
     static ArchiveSource source(Path archive) throws IOException {
         try {
             return Files.isDirectory(archive) ? new FolderSource(archive) : new ZipSource(archive);
-        } catch (ZipException noZip) {
+        } catch (ZipException | IllegalArgumentException noZip) {
             throw new ArchiveRefused(ArchiveError.ofFile("", "no-zip"));
         }
+    }
+
+    /** Whether nothing has been recorded in this shop, so that an archive may come in. */
+    public boolean isShopEmpty() {
+        return imports.isShopEmpty();
     }
 
     void load(ArchiveSource source, Progress progress) throws IOException {

@@ -2,12 +2,14 @@ package patinary.exchange;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /**
@@ -18,6 +20,11 @@ final class ZipSource implements ArchiveSource {
 
     private static final int MOST_ENTRIES = 200;
     private static final long MOST_BYTES = 512L * 1024 * 1024;
+
+    /** Tables and pictures together pack to a tenth at best; what packs a hundred times smaller is made to fill a disk. */
+    private static final long MOST_PACKED = 200;
+
+    private static final long SMALL = 16L * 1024 * 1024;
 
     /** Photos are bounded for themselves: each by {@link PhotoImport#MOST_BYTES}, all of them by their number. */
     static final int MOST_PHOTOS = 100_000;
@@ -35,6 +42,7 @@ final class ZipSource implements ArchiveSource {
         zip = new ZipFile(file.toFile());
         try {
             look(mostEntries);
+            refuseBomb(Files.size(file));
         } catch (ArchiveRefused refused) {
             zip.close();
             throw refused;
@@ -48,8 +56,15 @@ final class ZipSource implements ArchiveSource {
 
     @Override
     public InputStream open(String name) throws IOException {
-        long most = PhotoTables.isFile(name) ? PhotoImport.MOST_BYTES : mostBytes;
-        return new BoundedStream(zip.getInputStream(entries.get(name)), name, most);
+        ZipEntry entry = entries.get(name);
+        long most = PhotoTables.isFile(name) ? PhotoImport.MOST_BYTES + 1L : mostBytes;
+        // No more than it declares: the sum of what is declared was looked at.
+        long declared = entry.getSize() < 0 ? most : Math.min(most, entry.getSize());
+        try {
+            return new BoundedStream(zip.getInputStream(entry), name, declared, entry.getCrc());
+        } catch (ZipException unknownPacking) {
+            throw new ArchiveRefused(ArchiveError.ofFile(name, "damaged"));
+        }
     }
 
     @Override
@@ -77,6 +92,14 @@ final class ZipSource implements ArchiveSource {
             errors.add(ArchiveError.ofFile("", "zip-size", String.valueOf(mostBytes)));
         }
         errors.refuseIfAny();
+    }
+
+    private void refuseBomb(long packed) {
+        long declared =
+                zip.stream().mapToLong(entry -> Math.max(0, entry.getSize())).sum();
+        if (declared > SMALL && declared / MOST_PACKED > packed) {
+            throw new ArchiveRefused(ArchiveError.ofFile("", "zip-bomb", String.valueOf(MOST_PACKED)));
+        }
     }
 
     private long tables() {

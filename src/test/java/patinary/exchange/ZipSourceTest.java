@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipEntry;
@@ -47,6 +48,67 @@ class ZipSourceTest {
         assertThatThrownBy(() -> new ZipSource(zip, 10, 2)).isInstanceOf(ArchiveRefused.class);
     }
 
+    /** The library that writes zips refuses to write a name twice; so one is forged in the bytes. */
+    @Test
+    void refusesANameThatStandsTwice() throws IOException {
+        Path zip = zip("a.csv", "b.csv");
+        byte[] bytes = Files.readAllBytes(zip);
+        String text = new String(bytes, StandardCharsets.ISO_8859_1).replace("b.csv", "a.csv");
+        Files.write(zip, text.getBytes(StandardCharsets.ISO_8859_1));
+
+        assertThat(reasons(() -> new ZipSource(zip))).containsExactly("exchange.error.zip-twice");
+    }
+
+    @Test
+    void refusesWhatUnpacksToAThousandTimesItsSize() throws IOException {
+        Path zip = folder.resolve("bomb.zip");
+        try (ZipOutputStream stream = new ZipOutputStream(Files.newOutputStream(zip))) {
+            stream.putNextEntry(new ZipEntry("shop.csv"));
+            for (int megabyte = 0; megabyte < 20; megabyte++) {
+                stream.write(new byte[1024 * 1024]);
+            }
+            stream.closeEntry();
+        }
+
+        assertThat(Files.size(zip)).isLessThan(40_000);
+        assertThat(reasons(() -> new ZipSource(zip))).containsExactly("exchange.error.zip-bomb");
+    }
+
+    /** The size in the list of the files is forged: 1 in place of 5. */
+    @Test
+    void readsNoMoreThanAFileDeclares() throws IOException {
+        Path zip = zip("shop.csv");
+        byte[] bytes = Files.readAllBytes(zip);
+        int list = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("PK\u0001\u0002");
+        assertThat(bytes[list + 24]).isEqualTo((byte) 5);
+        bytes[list + 24] = 1;
+        Files.write(zip, bytes);
+
+        try (ZipSource source = new ZipSource(zip)) {
+            assertThat(reasons(() -> source.open("shop.csv").readAllBytes()))
+                    .containsExactly("exchange.error.zip-size");
+        }
+    }
+
+    /** Its check sum in the list is forged, as if the content had been altered and packed anew. */
+    @Test
+    void comparesTheCheckSum() throws IOException {
+        Path zip = zip("shop.csv");
+        byte[] bytes = Files.readAllBytes(zip);
+        int list = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("PK\u0001\u0002");
+        bytes[list + 16] ^= 1;
+        Files.write(zip, bytes);
+
+        try (ZipSource source = new ZipSource(zip)) {
+            assertThat(reasons(() -> source.open("shop.csv").readAllBytes())).containsExactly("exchange.error.damaged");
+        }
+    }
+
+    private static java.util.List<String> reasons(org.assertj.core.api.ThrowableAssert.ThrowingCallable reading) {
+        ArchiveRefused refused = org.assertj.core.api.Assertions.catchThrowableOfType(ArchiveRefused.class, reading);
+        return refused.errors().stream().map(ArchiveError::message).toList();
+    }
+
     @Test
     void leavesAReadMeAlone() throws IOException {
         try (ZipSource source = new ZipSource(zip("shop.csv", "README.md"))) {
@@ -59,7 +121,7 @@ class ZipSourceTest {
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
             for (String name : names) {
                 zip.putNextEntry(new ZipEntry(name));
-                zip.write("three".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+                zip.write("three".getBytes(StandardCharsets.US_ASCII));
                 zip.closeEntry();
             }
         }
