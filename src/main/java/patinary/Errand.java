@@ -62,7 +62,8 @@ final class Errand {
     private boolean askTheRunningProgram() {
         System.err.println("The shop is open: asking the running program.");
         try {
-            Optional<AskBox.Answer> answer = new AskBox(line.data()).ask(line.command().written(), file(), LOOKS);
+            Optional<AskBox.Answer> answer =
+                    new AskBox(line.data()).ask(line.command().written(), file(), LOOKS);
             if (answer.isPresent()) {
                 return tell(answer.get());
             }

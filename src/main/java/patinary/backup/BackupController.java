@@ -103,7 +103,7 @@ class BackupController {
         var plan = new PlanAnswers(new Answers(errors, shop.currency())).read(form);
         if (plan.isEmpty()) {
             response.setStatus(422);
-                return page(null, model);
+            return page(null, model);
         }
         plans.store(plan.get());
         Notice.next(redirect, "backup.plan.saved");

@@ -37,6 +37,7 @@ final class Proofs {
                     row(EVERY, "/shop/archive", "/shop/archive"),
                     row(READING, "/shop/archive/download", "/shop/archive"),
                     row(READING, "/shop/backups/download", "/shop/backups"),
+                    row(EVERY, "/shop/backups/restore", "/shop/backups/restore"),
                     // Where the whole shop goes every night.
                     row(EVERY, "/shop/backups/plan", "/shop/backups"),
                     // Who may come in.

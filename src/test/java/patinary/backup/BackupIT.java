@@ -28,6 +28,7 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
 import patinary.jobs.Leases;
@@ -192,6 +193,36 @@ class BackupIT {
                 .andExpect(redirectedUrl(PAGE));
         assertThat(plans.read()).isEqualTo(new BackupPlan(true, "", 22, 9, 30));
         assertThat(plans.isBesideTheShop(plans.read())).isTrue();
+    }
+
+    @Test
+    void isRestoredFromTheFolderIntoAnEmptyShop() throws Exception {
+        String piece = "insert into piece (id, code, title, material, place, note, version)"
+                + " values (cast('00000000-0000-4000-8000-00000000000b' as uuid), 'X-1', 'Box', '', '', '', 0)";
+        jdbc.sql(piece).update();
+        backups.make(Progress.SILENT);
+        String name = rehearsals.latest().orElseThrow().getFileName().toString();
+
+        restore(name)
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("An archive only goes into an empty one")));
+        jdbc.sql("delete from piece").update();
+        restore("../" + name)
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("Choose one of the files")));
+        restore(name).andExpect(redirectedUrl("/"));
+
+        assertThat(jdbc.sql("select title from piece").query(String.class).single())
+                .isEqualTo("Box");
+        Files.write(folder.resolve(name), new byte[] {'P', 'K', 3, 4});
+        jdbc.sql("delete from piece").update();
+        restore(name)
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("This is no zip file, or a damaged one.")));
+    }
+
+    private ResultActions restore(String name) throws Exception {
+        return web.perform(post(PAGE + "/restore").param("file", name).with(InventedShop.owner()));
     }
 
     /** In a process of its own, with the classes that this test runs with. */

@@ -49,6 +49,8 @@ class ProofsIT {
             "GET /shop/archive/download",
             "POST /shop/archive",
             "GET /shop/backups/download",
+            "GET /shop/backups/restore",
+            "POST /shop/backups/restore",
             "POST /shop/backups/plan",
             "GET /shop/people",
             "POST /shop/people",
