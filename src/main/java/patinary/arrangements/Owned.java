@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -67,21 +68,23 @@ class Owned {
     record Owed(UUID saleId, LocalDate docDate, String owners, long amountMinor) {}
 
     private static final String ROWS = """
-            select piece_id, code, title, arrangement, owner, since, price_minor, due_on, share_percent, share_minor, state,
-                   state_since, minutes, supplies_minor, purchase_minor, sales_minor, profit_minor, sale_id
-            from piece_of_others
-            order by case when state in ('SOLD', 'GONE') then 1 else 0 end, coalesce(due_on, since), code""";
+        select piece_id, code, title, arrangement, owner, since, price_minor, due_on, share_percent, share_minor, state,
+               state_since, minutes, supplies_minor, purchase_minor, sales_minor, profit_minor, sale_id
+        from piece_of_others
+        order by case when state in ('SOLD', 'GONE') then 1 else 0 end, coalesce(due_on, since), code\
+        """;
 
     private static final String OWED = """
-            select o.receipt_id as sale_id, d.doc_date, o.amount_minor,
-                   (select min(po.owner) || case when min(po.owner) < max(po.owner) then ', ' || max(po.owner) else '' end
-                    from sale_piece sp
-                    join piece_owner po on po.piece_id = sp.piece_id
-                    where sp.sale_id = s.id) as owners
-            from owed_by_shop o
-            join sale s on s.id = o.receipt_id
-            join document d on d.id = s.id
-            order by d.doc_date, d.id""";
+        select o.receipt_id as sale_id, d.doc_date, o.amount_minor,
+               (select min(po.owner) || case when min(po.owner) < max(po.owner) then ', ' || max(po.owner) else '' end
+                from sale_piece sp
+                join piece_owner po on po.piece_id = sp.piece_id
+                where sp.sale_id = s.id) as owners
+        from owed_by_shop o
+        join sale s on s.id = o.receipt_id
+        join document d on d.id = s.id
+        order by d.doc_date, d.id\
+        """;
 
     private final JdbcClient jdbc;
 
@@ -100,8 +103,9 @@ class Owned {
 
     Optional<Terms> find(UUID piece) {
         return jdbc.sql("""
-                        select piece_id, arrangement, owner, since, price_minor, due_on, share_percent, share_minor, note
-                        from piece_owner where piece_id = ?""").param(piece).query(Terms.class).optional();
+            select piece_id, arrangement, owner, since, price_minor, due_on, share_percent, share_minor, note
+            from piece_owner where piece_id = ?\
+            """).param(piece).query(Terms.class).optional();
     }
 
     static boolean isMoreThanAll(Percent percent) {
@@ -118,9 +122,10 @@ class Owned {
     @Transactional
     void add(Terms terms) {
         jdbc.sql("""
-                        insert into piece_owner (piece_id, arrangement, owner, since, price_minor, due_on, share_percent,
-                                                 share_minor, note, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+            insert into piece_owner (piece_id, arrangement, owner, since, price_minor, due_on, share_percent,
+                                     share_minor, note, version)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, 0)\
+            """)
                 .params(
                         terms.pieceId(),
                         terms.arrangement(),
@@ -134,13 +139,22 @@ class Owned {
                 .update();
     }
 
+    long version(UUID piece) {
+        return jdbc.sql("select version from piece_owner where piece_id = ?")
+                .param(piece)
+                .query(Long.class)
+                .single();
+    }
+
+    /** @throws OptimisticLockingFailureException where somebody changed it since its form was drawn */
     @Transactional
-    void change(Terms terms) {
-        jdbc.sql("""
-                        update piece_owner
-                        set owner = ?, since = ?, price_minor = ?, due_on = ?, share_percent = ?, share_minor = ?, note = ?,
-                            version = version + 1
-                        where piece_id = ?""")
+    void change(Terms terms, long version) {
+        int changed = jdbc.sql("""
+            update piece_owner
+            set owner = ?, since = ?, price_minor = ?, due_on = ?, share_percent = ?, share_minor = ?, note = ?,
+                version = version + 1
+            where piece_id = ? and version = ?\
+            """)
                 .params(
                         terms.owner(),
                         terms.since(),
@@ -149,8 +163,12 @@ class Owned {
                         terms.sharePercent(),
                         terms.shareMinor(),
                         terms.note(),
-                        terms.pieceId())
+                        terms.pieceId(),
+                        version)
                 .update();
+        if (changed == 0) {
+            throw new OptimisticLockingFailureException("Terms of piece " + terms.pieceId() + " are stale");
+        }
     }
 
     @Transactional

@@ -65,6 +65,7 @@ class OwnedDesk {
         Owned.Terms terms = terms(piece);
         OwnedForm form = blank();
         form.id = piece.toString();
+        form.version = owned.version(piece);
         form.title = owned.title(piece);
         form.owner = terms.owner();
         form.since = terms.since().toString();
@@ -124,7 +125,7 @@ class OwnedDesk {
         Owned.Terms before = terms(piece);
         Owned.Terms terms = read(form, Arrangement.valueOf(before.arrangement()), answers, piece);
         if (!answers.anyWrong()) {
-            owned.change(terms);
+            owned.change(terms, form.version);
         }
         return !errors.hasErrors();
     }

@@ -4,6 +4,7 @@ package patinary.arrangements;
 class OwnedForm {
 
     public String id = "";
+    public long version;
     public String title = "";
     public String owner = "";
     public String since = "";

@@ -77,7 +77,9 @@ class GridController {
 
     @GetMapping(Ids.PATH)
     String edit(@PathVariable UUID id, Model model) {
-        model.addAttribute("form", GridForm.of(own(id)));
+        GridForm form = GridForm.of(own(id));
+        form.version = grids.version(id).orElse(0L);
+        model.addAttribute("form", form);
         return form(id, true, model);
     }
 
@@ -94,7 +96,7 @@ class GridController {
             response.setStatus(422);
             return form(id, grids.find(id.toString()).isPresent(), model);
         }
-        grids.keep(id, form.name, grid.get());
+        grids.keep(id, form.name, grid.get(), form.version);
         Notice.next(redirect, "labels.grid.saved", form.name);
         return "redirect:/labels/grids";
     }

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 /** A grid of her own, as typed. */
 class GridForm {
 
+    public long version;
     public String name = "";
     public String paper = Paper.LETTER.name();
     public String columns = "1";

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -80,14 +81,31 @@ class LabelGrids {
                 > 0;
     }
 
-    /** Keeps a grid of hers, new or changed. */
+    /** The version of a grid of hers, or nothing where it is new. */
+    Optional<Long> version(UUID id) {
+        return jdbc.sql("select version from label_grid where id = ?")
+                .param(id)
+                .query(Long.class)
+                .optional();
+    }
+
+    /**
+     * Keeps a grid of hers, new or changed.
+     *
+     * @throws OptimisticLockingFailureException where somebody changed it since its form was drawn
+     */
     @Transactional
-    public void keep(UUID id, String name, LabelGrid grid) {
+    public void keep(UUID id, String name, LabelGrid grid, long version) {
+        Optional<Long> stored = version(id);
+        if (stored.filter(known -> known != version).isPresent()) {
+            throw new OptimisticLockingFailureException("Label grid " + id + " is stale");
+        }
         remove(id);
         jdbc.sql("""
-                        insert into label_grid (name, paper, grid_rows, grid_columns, left_mm, top_mm, width_mm,
-                            height_mm, across_mm, down_mm, id, version)
-                        values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)""")
+            insert into label_grid (name, paper, grid_rows, grid_columns, left_mm, top_mm, width_mm,
+                height_mm, across_mm, down_mm, id, version)
+            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)\
+            """)
                 .params(
                         name,
                         grid.paper().name(),
@@ -99,7 +117,8 @@ class LabelGrids {
                         grid.height(),
                         grid.across(),
                         grid.down(),
-                        id)
+                        id,
+                        stored.map(known -> known + 1).orElse(0L))
                 .update();
     }
 

@@ -75,6 +75,7 @@ class PackingController {
     String edit(@PathVariable UUID id, Model model) {
         PackingLists.Facts facts = known(id);
         PackingForm form = new PackingForm();
+        form.version = lists.version(id);
         form.title = facts.title();
         form.day = facts.marketDay().toString();
         form.channel = facts.channelId() == null ? "" : facts.channelId().toString();
@@ -97,7 +98,7 @@ class PackingController {
             response.setStatus(422);
             return form(id, model);
         }
-        lists.change(facts);
+        lists.change(facts, form.version);
         Notice.next(redirect, "packing.saved");
         return "redirect:/market-days/" + id;
     }

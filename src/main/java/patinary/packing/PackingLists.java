@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -44,11 +45,12 @@ class PackingLists {
         long total =
                 jdbc.sql("select count(*) from packing_list").query(Long.class).single();
         List<Row> rows = jdbc.sql("""
-                        select l.id, l.title, l.market_day, c.name as channel,
-                               (select count(*) from packing_piece p where p.packing_list_id = l.id) as pieces,
-                               (select count(*) from packing_piece p where p.packing_list_id = l.id and p.packed) as packed
-                        from packing_list l left join channel c on c.id = l.channel_id
-                        order by l.market_day desc, l.id offset :offset rows fetch next :size rows only""")
+            select l.id, l.title, l.market_day, c.name as channel,
+                   (select count(*) from packing_piece p where p.packing_list_id = l.id) as pieces,
+                   (select count(*) from packing_piece p where p.packing_list_id = l.id and p.packed) as packed
+            from packing_list l left join channel c on c.id = l.channel_id
+            order by l.market_day desc, l.id offset :offset rows fetch next :size rows only\
+            """)
                 .param("offset", window.offset())
                 .param("size", window.size())
                 .query(Row.class)
@@ -65,18 +67,29 @@ class PackingLists {
 
     @Transactional
     public void add(Facts facts) {
-        jdbc.sql(
-                        "insert into packing_list (title, market_day, channel_id, note, id, version) values (?, ?, ?, ?, ?, 0)")
+        jdbc.sql("insert into packing_list (title, market_day, channel_id, note, id, version) values (?, ?, ?,"
+                        + " ?, ?, 0)")
                 .params(facts.title(), facts.marketDay(), facts.channelId(), facts.note(), facts.id())
                 .update();
     }
 
+    long version(UUID id) {
+        return jdbc.sql("select version from packing_list where id = ?")
+                .param(id)
+                .query(Long.class)
+                .single();
+    }
+
+    /** @throws OptimisticLockingFailureException where somebody changed it since its form was drawn */
     @Transactional
-    public void change(Facts facts) {
-        jdbc.sql("update packing_list set title = ?, market_day = ?, channel_id = ?, note = ?, version = version + 1"
-                        + " where id = ?")
-                .params(facts.title(), facts.marketDay(), facts.channelId(), facts.note(), facts.id())
+    public void change(Facts facts, long version) {
+        int changed = jdbc.sql("update packing_list set title = ?, market_day = ?, channel_id = ?, note = ?,"
+                        + " version = version + 1 where id = ? and version = ?")
+                .params(facts.title(), facts.marketDay(), facts.channelId(), facts.note(), facts.id(), version)
                 .update();
+        if (changed == 0) {
+            throw new OptimisticLockingFailureException("Market day " + facts.id() + " is stale");
+        }
     }
 
     /** Takes a list away on which nothing is packed; false where something is. */

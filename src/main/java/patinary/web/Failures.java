@@ -1,8 +1,10 @@
 package patinary.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.dao.OptimisticLockingFailureException;
@@ -16,6 +18,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.json.JacksonJsonView;
+import patinary.durable.StoreFailure;
 
 /**
  * Turns what went wrong in a controller into a page that says so kindly and gives nothing away; for a script into the
@@ -25,9 +28,11 @@ import org.springframework.web.servlet.view.json.JacksonJsonView;
 class Failures {
 
     private final MessageSource messages;
+    private final BothVersions both;
 
-    Failures(MessageSource messages) {
+    Failures(MessageSource messages, BothVersions both) {
         this.messages = messages;
+        this.both = both;
     }
 
     @ExceptionHandler
@@ -41,10 +46,14 @@ class Failures {
         return page(request, "404", HttpStatus.NOT_FOUND);
     }
 
-    /** Somebody else, or another device, changed the same thing in between. */
+    /** Somebody else, or another device, changed the same thing in between. Nothing is returned once the page is drawn. */
     @ExceptionHandler
-    ModelAndView changedMeanwhile(OptimisticLockingFailureException stale, HttpServletRequest request) {
-        return page(request, "409", HttpStatus.CONFLICT);
+    @Nullable
+    ModelAndView changedMeanwhile(
+            OptimisticLockingFailureException stale, HttpServletRequest request, HttpServletResponse response) {
+        return !ScriptAnswers.wanted(request) && both.show(request, response)
+                ? null
+                : page(request, "409", HttpStatus.CONFLICT);
     }
 
     /** Refusals belong to the sign-in, which knows whether to ask for a name or to say no. */
@@ -54,7 +63,11 @@ class Failures {
     }
 
     @ExceptionHandler
-    ModelAndView anythingElse(Exception failure, HttpServletRequest request) {
+    ModelAndView anythingElse(Exception failure, HttpServletRequest request) throws Exception {
+        if (StoreFailure.of(failure) != StoreFailure.NONE) {
+            // Told outside everything that asks the store, see StoreTrouble.
+            throw failure;
+        }
         if (Severed.is(failure)) {
             return page(request, "4xx", HttpStatus.BAD_REQUEST);
         }

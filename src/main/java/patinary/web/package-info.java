@@ -1,6 +1,6 @@
 /** The shell around every page: layout, fields, words for amounts and dates, error pages. Knows no feature. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure"})
+@ApplicationModule(allowedDependencies = {"money", "measure", "durable"})
 package patinary.web;
 
 import org.jspecify.annotations.NullMarked;

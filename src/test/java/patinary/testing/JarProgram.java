@@ -101,7 +101,7 @@ public final class JarProgram implements AutoCloseable {
                 .redirectOutput(home.resolve("unpacking.log").toFile())
                 .start();
         try {
-            if (!process.waitFor(120, TimeUnit.SECONDS) || process.exitValue() != 0) {
+            if (!process.waitFor(300, TimeUnit.SECONDS) || process.exitValue() != 0) {
                 throw new IOException("Could not unpack the jar: " + Files.readString(home.resolve("unpacking.log")));
             }
         } catch (InterruptedException stopped) {

@@ -46,6 +46,8 @@ final class ForcingServer implements AutoCloseable {
                 Stream.concat(Stream.of(root), root.descendants()).toList();
         all.forEach(ProcessHandle::destroyForcibly);
         all.forEach(process -> process.onExit().join());
+        // Lets go of the folder, which it holds for as long as it takes itself to be running.
+        started().close();
     }
 
     @Override
