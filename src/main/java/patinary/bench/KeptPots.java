@@ -10,6 +10,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import patinary.ledger.Trail;
 import patinary.measure.Dimension;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
@@ -24,11 +25,13 @@ class KeptPots {
     private final Supplies supplies;
     private final JdbcClient jdbc;
     private final MessageSource messages;
+    private final Trail trail;
 
-    KeptPots(Supplies supplies, JdbcClient jdbc, MessageSource messages) {
+    KeptPots(Supplies supplies, JdbcClient jdbc, MessageSource messages, Trail trail) {
         this.supplies = supplies;
         this.jdbc = jdbc;
         this.messages = messages;
+        this.trail = trail;
     }
 
     /** By when each kept pot is to be used, as far as that is known. */
@@ -69,6 +72,7 @@ class KeptPots {
                 if (supplies.findById(pot.keptAs()).isPresent()) {
                     throw new NotFound("pot " + pot.keptAs());
                 }
+                trail.thing("supply", pot.keptAs());
                 UUID line = line(content, pot);
                 supplies.save(new Supply(pot.keptAs(), facts(line, freeName(line, pot, content))));
             }
@@ -86,9 +90,12 @@ class KeptPots {
     /** Removes what is kept no longer; to be called after the entry is stored. */
     void clear(UUID entry, List<UUID> before) {
         List<UUID> now = of(entry);
-        before.stream()
-                .filter(pot -> !now.contains(pot))
-                .forEach(pot -> supplies.findById(pot).ifPresent(supplies::delete));
+        before.stream().filter(pot -> !now.contains(pot)).forEach(this::remove);
+    }
+
+    private void remove(UUID pot) {
+        trail.thing("supply", pot);
+        supplies.findById(pot).ifPresent(supplies::delete);
     }
 
     private boolean isKeptBy(UUID entry, UUID supply) {

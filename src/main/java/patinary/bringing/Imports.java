@@ -14,6 +14,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import patinary.ledger.Trail;
 
 /** What files brought in. */
 @Repository
@@ -46,10 +47,12 @@ class Imports {
 
     private final JdbcClient jdbc;
     private final Clock clock;
+    private final Trail trail;
 
-    Imports(JdbcClient jdbc, Clock clock) {
+    Imports(JdbcClient jdbc, Clock clock, Trail trail) {
         this.jdbc = jdbc;
         this.clock = clock;
+        this.trail = trail;
     }
 
     List<Row> latest(int most) {
@@ -77,6 +80,8 @@ class Imports {
     }
 
     void add(UUID id, String fileName, UUID channel, Collection<UUID> sales) {
+        trail.outOf(fileName);
+        trail.thing("sales_import", id);
         jdbc.sql("insert into sales_import (id, file_name, channel_id, brought_in_at, sales) values (?, ?, ?, ?, ?)")
                 .params(id, fileName, channel, now(), sales.size())
                 .update();
@@ -88,6 +93,7 @@ class Imports {
     }
 
     void undone(UUID id) {
+        trail.thing("sales_import", id);
         jdbc.sql("update sales_import set undone_at = ? where id = ?")
                 .params(now(), id)
                 .update();

@@ -3,6 +3,7 @@ package patinary.buyers;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.access.AccessDeniedException;
@@ -33,16 +34,21 @@ class Erasing {
             + " union all select id from refund where sale_id in (" + SALES + ")"
             + " union all select id from postage where sale_id in (" + SALES + "))";
 
+    private static final String NAMELESS = "select s.id from sale s join document d on d.id = s.id"
+            + " where s.buyer = '' and d.doc_date < :before and s.posted_on is not null";
+
     private final JdbcClient jdbc;
     private final Buyers buyers;
     private final LongTexts texts;
+    private final KeptNames kept;
     private final Drafts drafts;
     private final Books books;
 
-    Erasing(JdbcClient jdbc, Buyers buyers, LongTexts texts, Drafts drafts, Books books) {
+    Erasing(JdbcClient jdbc, Buyers buyers, LongTexts texts, KeptNames kept, Drafts drafts, Books books) {
         this.jdbc = jdbc;
         this.buyers = buyers;
         this.texts = texts;
+        this.kept = kept;
         this.drafts = drafts;
         this.books = books;
     }
@@ -64,10 +70,15 @@ class Erasing {
     /** Erases the addresses and tracking numbers of sales without a name that were made before a day. */
     void eraseNameless(LocalDate before) {
         books.hold();
-        jdbc.sql("""
-                        update sending set destination = '', tracking = '', version = version + 1
-                        where sale_id in (select s.id from sale s join document d on d.id = s.id
-                                          where s.buyer = '' and d.doc_date < ? and s.posted_on is not null)""").param(before).update();
+        Set<UUID> sales =
+                jdbc.sql(NAMELESS).param("before", before).query(UUID.class).set();
+        jdbc.sql("update sending set destination = '', tracking = '', version = version + 1 where sale_id in ("
+                        + NAMELESS + ")")
+                .param("before", before)
+                .update();
+        if (!sales.isEmpty()) {
+            kept.emptyAddresses(sales);
+        }
     }
 
     private void erase(String name, Also also) {
@@ -75,6 +86,10 @@ class Erasing {
         String word = ErasedName.next(buyers.names());
         List<UUID> waiting = drafts.naming(written);
         drafts.throwAway(waiting);
+        Set<UUID> papers = jdbc.sql("select id from document where id in " + PAPERS)
+                .param("name", name.toLowerCase(Locale.ROOT))
+                .query(UUID.class)
+                .set();
         // An edit that somebody has open would put the name back: it is stale from now on.
         update("update document set version = version + 1 where id in " + PAPERS, name);
         if (also.notes()) {
@@ -94,6 +109,7 @@ class Erasing {
         rename("sale", name, word);
         rename("payment", name, word);
         texts.replace(written, word);
+        kept.replace(name, word, papers, also);
     }
 
     private void rename(String table, String name, String word) {

@@ -10,6 +10,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptDraft.DraftPiece;
+import patinary.ledger.Trail;
 import patinary.pieces.NewPieces;
 import patinary.pieces.Piece;
 import patinary.pieces.Pieces;
@@ -21,11 +22,13 @@ class ReceiptPieces {
     private final NewPieces newPieces;
     private final Pieces pieces;
     private final JdbcTemplate jdbc;
+    private final Trail trail;
 
-    ReceiptPieces(NewPieces newPieces, Pieces pieces, JdbcTemplate jdbc) {
+    ReceiptPieces(NewPieces newPieces, Pieces pieces, JdbcTemplate jdbc, Trail trail) {
         this.newPieces = newPieces;
         this.pieces = pieces;
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /**
@@ -56,6 +59,7 @@ class ReceiptPieces {
      */
     void remove(Collection<UUID> gone) {
         for (UUID piece : gone) {
+            trail.thing("piece", piece);
             try {
                 jdbc.update("delete from piece_tag where piece_id = ?", piece);
                 jdbc.update("delete from piece where id = ?", piece);
@@ -87,6 +91,7 @@ class ReceiptPieces {
     }
 
     private void rewrite(UUID id, DraftPiece draft) {
+        trail.thing("piece", id);
         pieces.findById(id).ifPresent(piece -> {
             Piece.Facts old = piece.facts();
             piece.rewrite(new Piece.Facts(

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.money.Percent;
 
 /** Adds, changes and removes sources. */
@@ -14,9 +15,11 @@ import patinary.money.Percent;
 class SourceDesk {
 
     private final Sources sources;
+    private final Trail trail;
 
-    SourceDesk(Sources sources) {
+    SourceDesk(Sources sources, Trail trail) {
         this.sources = sources;
+        this.trail = trail;
     }
 
     @Transactional(readOnly = true)
@@ -33,6 +36,7 @@ class SourceDesk {
     }
 
     void add(UUID id, SourceForm form, @Nullable Percent tax) {
+        trail.thing("source", id);
         sources.save(new Source(id, form.name.strip(), form.note.strip(), form.resaleCertificate.strip(), tax));
     }
 
@@ -41,6 +45,7 @@ class SourceDesk {
         if (source.version() != form.version) {
             throw new ObjectOptimisticLockingFailureException(Source.class, id);
         }
+        trail.thing("source", id);
         source.rewrite(form.name.strip(), form.note.strip(), form.resaleCertificate.strip(), tax);
     }
 

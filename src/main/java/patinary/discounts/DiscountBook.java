@@ -12,6 +12,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.web.NotFound;
 
 /** Her codes, read and kept, with the sales they were used on. */
@@ -55,10 +56,12 @@ public class DiscountBook {
 
     private final DiscountCodes codes;
     private final JdbcClient jdbc;
+    private final Trail trail;
 
-    DiscountBook(DiscountCodes codes, JdbcClient jdbc) {
+    DiscountBook(DiscountCodes codes, JdbcClient jdbc, Trail trail) {
         this.codes = codes;
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /** What a code takes off; capitals and small letters are the same. Nothing where there is no such code. */
@@ -94,6 +97,7 @@ public class DiscountBook {
 
     /** Adds it, or changes the one of that id where it is still as it was when the form was drawn. */
     void save(UUID id, long version, Discount discount, String note) {
+        trail.thing("discount_code", id);
         Optional<DiscountCode> stored = codes.findById(id);
         if (stored.isEmpty()) {
             codes.save(new DiscountCode(id, discount, note));
@@ -107,6 +111,7 @@ public class DiscountBook {
 
     /** Sales keep the code they were made with. */
     void remove(UUID id) {
+        trail.thing("discount_code", id);
         codes.delete(codes.findById(id).orElseThrow(() -> new NotFound("Discount code " + id)));
     }
 

@@ -83,8 +83,7 @@ class ArchiveExport {
     }
 
     private void rows(ArchiveTable table, Fields fields, Consumer<Row> rows) {
-        boolean byText = table.key().stream()
-                .anyMatch(name -> table.columns().get(table.position(name)).type() == Type.TEXT);
+        boolean byText = table.isKeptByText();
         List<Row> kept = new ArrayList<>();
         jdbc.query(ArchiveSql.select(table), result -> {
             Row row = row(table, fields, result);
@@ -99,7 +98,7 @@ class ArchiveExport {
         kept.forEach(rows);
     }
 
-    private static Row row(ArchiveTable table, Fields fields, ResultSet result) throws SQLException {
+    static Row row(ArchiveTable table, Fields fields, ResultSet result) throws SQLException {
         List<@Nullable Object> values = new ArrayList<>();
         for (Column column : table.columns()) {
             values.add(fields.get(result, column));

@@ -19,7 +19,7 @@ import patinary.shop.CurrentShop;
 class ArchiveImport {
 
     private static final int BATCH = 500;
-    private static final String DOCUMENT = """
+    static final String DOCUMENT = """
             insert into document (id, kind, kind_rank, doc_date, note, recorded_at, version)
             values (?, ?, ?, ?, ?, ?, 0)""";
 
@@ -105,7 +105,7 @@ class ArchiveImport {
         });
     }
 
-    private static Object[] document(ArchiveTable table, Row row) {
+    static Object[] document(ArchiveTable table, Row row) {
         patinary.ledger.DocumentKind kind = java.util.Objects.requireNonNull(table.kind());
         java.time.Instant recorded = (java.time.Instant) java.util.Objects.requireNonNull(row.get("recorded_at"));
         return new Object[] {

@@ -46,6 +46,11 @@ record ArchiveTable(
         return columns.stream().anyMatch(column -> column.name().equals("id"));
     }
 
+    /** Whether a text is part of its key: each database has its own order of letters. */
+    boolean isKeptByText() {
+        return key().stream().anyMatch(name -> columns.get(position(name)).type() == Type.TEXT);
+    }
+
     boolean isShop() {
         return name.equals(ThingTables.SHOP);
     }

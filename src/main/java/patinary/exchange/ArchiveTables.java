@@ -25,7 +25,8 @@ final class ArchiveTables {
                     BringingTables.ALL,
                     PhoneTables.ALL,
                     PhotoTables.ALL,
-                    TaxViewTables.ALL)
+                    TaxViewTables.ALL,
+                    HistoryTables.ALL)
             .flatMap(List::stream)
             .toList();
 

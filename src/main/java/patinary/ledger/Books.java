@@ -22,13 +22,21 @@ public class Books {
     private final Documents documents;
     private final Derivation derivation;
     private final SealStore sealed;
+    private final Trail trail;
     private final JdbcTemplate jdbc;
     private final Clock clock;
 
-    Books(Documents documents, Derivation derivation, SealStore sealed, JdbcTemplate jdbc, Clock clock) {
+    Books(
+            Documents documents,
+            Derivation derivation,
+            SealStore sealed,
+            Trail trail,
+            JdbcTemplate jdbc,
+            Clock clock) {
         this.documents = documents;
         this.derivation = derivation;
         this.sealed = sealed;
+        this.trail = trail;
         this.jdbc = jdbc;
         this.clock = clock;
     }
@@ -49,6 +57,7 @@ public class Books {
      */
     public void recordAll(List<? extends Document> several) {
         lock();
+        trail.documents(several, null);
         refuseSealed(several);
         for (Document document : several) {
             document.recorded(clock.instant());
@@ -68,6 +77,7 @@ public class Books {
      */
     public void changed(Document document) {
         lock();
+        trail.documents(List.of(document), null);
         refuseSealed(document);
         derivation.ofChanged(List.of(document));
     }
@@ -90,6 +100,7 @@ public class Books {
      */
     public void continuedAll(List<? extends Document> several, LocalDate step) {
         lock();
+        trail.documents(several, step);
         if (several.stream().anyMatch(document -> !document.date().equals(document.storedDate()))) {
             throw new IllegalArgumentException("A step does not move the document to another day");
         }
@@ -113,6 +124,7 @@ public class Books {
      */
     public void removeAll(List<? extends Document> several) {
         lock();
+        trail.documents(several, null);
         refuseSealed(
                 several.stream().filter(document -> !isLatestSeal(document)).toList());
         several.forEach(document -> sealed.forget(document.id()));

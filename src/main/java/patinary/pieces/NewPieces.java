@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 
 /** Makes pieces for the documents that bring them, each with the next free code. */
 @Service
@@ -33,10 +34,12 @@ public class NewPieces {
 
     private final Pieces pieces;
     private final JdbcTemplate jdbc;
+    private final Trail trail;
 
-    NewPieces(Pieces pieces, JdbcTemplate jdbc) {
+    NewPieces(Pieces pieces, JdbcTemplate jdbc, Trail trail) {
         this.pieces = pieces;
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /** A new piece with the next code; to be called inside the transaction that records its document. */
@@ -54,6 +57,7 @@ public class NewPieces {
     }
 
     private void store(UUID id, String code, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
+        trail.thing("piece", id);
         pieces.saveAndFlush(new Piece(id, new Piece.Facts(code, title, kindId, styleId, "", null, "", "", List.of())));
     }
 
@@ -89,6 +93,7 @@ public class NewPieces {
                 return false;
             }
         }
+        trail.thing("piece", id);
         pieces.findById(id).ifPresent(pieces::delete);
         return true;
     }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.web.NotFound;
 
 /** Reads and changes what is known of pieces. */
@@ -22,10 +23,12 @@ class PieceDesk {
 
     private final Pieces pieces;
     private final OwnLists lists;
+    private final Trail trail;
 
-    PieceDesk(Pieces pieces, OwnLists lists) {
+    PieceDesk(Pieces pieces, OwnLists lists, Trail trail) {
         this.pieces = pieces;
         this.lists = lists;
+        this.trail = trail;
     }
 
     /** @throws NotFound where there is no such piece */
@@ -51,6 +54,7 @@ class PieceDesk {
         if (piece.version() != version) {
             throw new OptimisticLockingFailureException("Piece " + id + " is stale");
         }
+        trail.thing("piece", id);
         Piece.Facts facts = typed.facts();
         piece.rewrite(new Piece.Facts(
                 facts.code(),

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.shop.MoneyPlace;
 import patinary.shop.MoneyPlaces;
 import patinary.web.Choice;
@@ -27,10 +28,12 @@ class ChannelBook {
 
     private final Channels channels;
     private final MoneyPlaces places;
+    private final Trail trail;
 
-    ChannelBook(Channels channels, MoneyPlaces places) {
+    ChannelBook(Channels channels, MoneyPlaces places, Trail trail) {
         this.channels = channels;
         this.places = places;
+        this.trail = trail;
     }
 
     @Transactional(readOnly = true)
@@ -73,6 +76,7 @@ class ChannelBook {
     }
 
     public void add(UUID id, Kept kept) {
+        trail.thing("channel", id);
         if (channels.findById(id).isEmpty()) {
             channels.save(new Channel(id, kept.name(), place(kept), kept.passesTax(), kept.fees()));
         }
@@ -83,6 +87,7 @@ class ChannelBook {
         if (channel.version() != version) {
             throw new OptimisticLockingFailureException("Channel " + id + " is stale");
         }
+        trail.thing("channel", id);
         channel.rewrite(kept.name(), place(kept), kept.passesTax(), kept.fees());
     }
 

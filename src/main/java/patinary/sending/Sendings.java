@@ -9,6 +9,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Books;
+import patinary.ledger.Trail;
 import patinary.money.Amount;
 import patinary.selling.Postage;
 import patinary.selling.Sale;
@@ -33,11 +34,13 @@ class Sendings {
     private final JdbcClient jdbc;
     private final Books books;
     private final CurrentShop shop;
+    private final Trail trail;
 
-    Sendings(JdbcClient jdbc, Books books, CurrentShop shop) {
+    Sendings(JdbcClient jdbc, Books books, CurrentShop shop, Trail trail) {
         this.jdbc = jdbc;
         this.books = books;
         this.shop = shop;
+        this.trail = trail;
     }
 
     /**
@@ -106,6 +109,7 @@ class Sendings {
 
     private void begin(UUID sale) {
         books.hold();
+        trail.thing("sale", sale);
         jdbc.sql("""
                         insert into sending (sale_id, picked_up, packed_on, destination, size, weight_g, service_id, tracking)
                         select s.id, false, null, '', '', null, null, '' from sale s

@@ -7,6 +7,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 
 /** Keeps the supplies and their lines; refuses what documents that already name a supply would not survive. */
 @Service
@@ -34,11 +35,13 @@ class SupplyKeeping {
     private final Supplies supplies;
     private final SupplyLines lines;
     private final JdbcClient jdbc;
+    private final Trail trail;
 
-    SupplyKeeping(Supplies supplies, SupplyLines lines, JdbcClient jdbc) {
+    SupplyKeeping(Supplies supplies, SupplyLines lines, JdbcClient jdbc, Trail trail) {
         this.supplies = supplies;
         this.lines = lines;
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /** Whether any document names the supply. */
@@ -64,6 +67,7 @@ class SupplyKeeping {
 
     /** Stores a supply, with a new line of its own where one is named. */
     void save(UUID id, Supply.Facts facts, @Nullable SupplyLine newLine, long version) {
+        trail.thing("supply", id);
         Supply.Facts complete =
                 newLine == null ? facts : facts.inLine(lines.save(newLine).id());
         Optional<Supply> stored = supplies.findById(id);
@@ -80,6 +84,7 @@ class SupplyKeeping {
         if (isUsed(id)) {
             return false;
         }
+        trail.thing("supply", id);
         jdbc.sql("delete from supply_measure_change where supply_id = ?")
                 .param(id)
                 .update();
@@ -88,6 +93,7 @@ class SupplyKeeping {
     }
 
     void saveLine(UUID id, String name, String maker, long version) {
+        trail.thing("supply_line", id);
         Optional<SupplyLine> stored = lines.findById(id);
         if (stored.isEmpty()) {
             lines.save(new SupplyLine(id, name, maker));
@@ -105,6 +111,7 @@ class SupplyKeeping {
                         .single()
                 > 0;
         if (!used) {
+            trail.thing("supply_line", id);
             lines.findById(id).ifPresent(lines::delete);
         }
         return !used;

@@ -148,7 +148,8 @@ public class Shell {
         return here.getPath() + "?" + here.getQuery();
     }
 
-    private static String path() {
+    /** The address of the page, without what is asked of it. */
+    public String path() {
         HttpServletRequest request = request();
         Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
         return failed instanceof String path ? path : request.getRequestURI();

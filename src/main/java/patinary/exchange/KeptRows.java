@@ -1,0 +1,248 @@
+package patinary.exchange;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+import patinary.ledger.DocumentKind;
+import patinary.shop.CurrentShop;
+
+/**
+ * Reads what documents and other things are made of as they stand in the database, and puts kept rows back in the same form in
+ * which an archive is taken in. Nothing is derived here: whoever puts documents back has the books derive anew.
+ */
+@Repository
+public class KeptRows {
+
+    private static final int AT_ONCE = 200;
+    private static final String DOCUMENT_CHANGED =
+            "update document set doc_date = ?, note = ?, version = version + 1 where id = ?";
+
+    private final JdbcTemplate jdbc;
+    private final CurrentShop shop;
+
+    KeptRows(DataSource store, CurrentShop shop) {
+        jdbc = new JdbcTemplate(store);
+        this.shop = shop;
+    }
+
+    /** The table that documents of a kind are rows of. */
+    public static String table(DocumentKind kind) {
+        return ArchiveTables.ALL.stream()
+                .filter(table -> table.kind() == kind)
+                .findFirst()
+                .map(ArchiveTable::name)
+                .orElseThrow();
+    }
+
+    /** The kind of document that a table holds; nothing where it holds other things. */
+    public static Optional<DocumentKind> kind(String table) {
+        return Family.of(table).map(Family::root).map(ArchiveTable::kind);
+    }
+
+    /** The columns by which a row of a table is told from its like. */
+    public static List<String> key(String table) {
+        return ArchiveTables.ofFile(table + ".csv").map(ArchiveTable::key).orElse(List.of());
+    }
+
+    /** Every table whose rows, with what belongs to them, can be read here. */
+    public static Set<String> tables() {
+        return Family.roots();
+    }
+
+    /** The tables whose rows belong to the rows of another. */
+    public static List<String> members(String table) {
+        return family(table).members().stream()
+                .map(member -> member.table().name())
+                .toList();
+    }
+
+    /** The columns of a table; none where this version of the program does not know it. */
+    public static List<String> columns(String table) {
+        return ArchiveTables.ofFile(table + ".csv")
+                .map(known -> known.columns().stream().map(Column::name).toList())
+                .orElse(List.of());
+    }
+
+    /** Where a table stands in the archive: behind those that it refers to. */
+    public static int place(String table) {
+        return ArchiveTables.ALL.indexOf(ArchiveTables.named(table));
+    }
+
+    /**
+     * What rows of a table are made of.
+     *
+     * @return by id; what is not there is left out
+     */
+    public Map<UUID, Content> read(String table, Collection<UUID> ids) {
+        Family family = family(table);
+        List<UUID> all = List.copyOf(new HashSet<>(ids));
+        Map<UUID, Map<String, List<Map<String, String>>>> found = new HashMap<>();
+        for (int from = 0; from < all.size(); from += AT_ONCE) {
+            List<UUID> some = all.subList(from, Math.min(all.size(), from + AT_ONCE));
+            read(family.self(), some, found);
+            if (some.stream().anyMatch(found::containsKey)) {
+                family.members().forEach(member -> read(member, some, found));
+            }
+        }
+        Map<UUID, Content> contents = new HashMap<>();
+        found.forEach((id, tables) -> contents.put(id, new Content(tables)));
+        return contents;
+    }
+
+    /**
+     * Makes a row and what belongs to it what it was; tables in which nothing differs are left alone.
+     *
+     * @param now what is there; null where it is not there
+     * @throws UnreadableContent where the content names what this program does not know
+     */
+    public void put(String table, UUID id, @Nullable Content now, Content then) {
+        Family family = family(table);
+        if (now == null) {
+            insertRoot(family.root(), id, then);
+            family.members().forEach(member -> insert(member, id, then));
+            return;
+        }
+        if (!now.rows(table).equals(then.rows(table))) {
+            updateRoot(family.root(), id, then);
+        }
+        Set<String> changed = new HashSet<>();
+        family.members().stream()
+                .map(member -> member.table().name())
+                .filter(name -> !now.rows(name).equals(then.rows(name)))
+                .forEach(changed::add);
+        List<Family.Member> anew = family.with(changed);
+        clear(anew, id);
+        anew.forEach(member -> insert(member, id, then));
+    }
+
+    /**
+     * Takes away something that is no document, with what belongs to it.
+     *
+     * @throws org.springframework.dao.DataIntegrityViolationException where something else names it
+     */
+    public void remove(String table, UUID id) {
+        Family family = family(table);
+        clear(family.members(), id);
+        jdbc.update(ArchiveSql.delete(family.self()), id);
+    }
+
+    private void clear(List<Family.Member> members, UUID id) {
+        for (int i = members.size() - 1; i >= 0; i--) {
+            jdbc.update(ArchiveSql.delete(members.get(i)), id);
+        }
+    }
+
+    private void read(Family.Member member, List<UUID> some, Map<UUID, Map<String, List<Map<String, String>>>> found) {
+        ArchiveTable table = member.table();
+        List<Row> rows = new ArrayList<>();
+        Fields fields = new Fields(shop.currency());
+        jdbc.query(
+                ArchiveSql.select(member, some.size()),
+                result -> {
+                    rows.add(ArchiveExport.row(table, fields, result));
+                },
+                some.toArray());
+        if (table.isKeptByText()) {
+            rows.sort(Comparator.comparing(row -> row.joined(table.key())));
+        }
+        Cells cells = new Cells(shop.currency());
+        for (Row row : rows) {
+            UUID id = (UUID) Objects.requireNonNull(row.get(member.owner()));
+            found.computeIfAbsent(id, fresh -> new LinkedHashMap<>())
+                    .computeIfAbsent(table.name(), fresh -> new ArrayList<>())
+                    .add(texts(member, row, cells));
+        }
+    }
+
+    private static Map<String, String> texts(Family.Member member, Row row, Cells cells) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (int i = 0; i < row.values().size(); i++) {
+            Column column = member.table().columns().get(i);
+            String text = cells.write(column, row.values().get(i));
+            if (!text.isEmpty() && !column.name().equals(member.owner())) {
+                texts.put(column.name(), text);
+            }
+        }
+        return texts;
+    }
+
+    private void insertRoot(ArchiveTable table, UUID id, Content then) {
+        Row row = rows(new Family.Member(table, "id"), id, then).get(0);
+        if (table.kind() != null) {
+            jdbc.update(ArchiveImport.DOCUMENT, ArchiveImport.document(table, row));
+        }
+        insert(table, row);
+    }
+
+    private void insert(Family.Member member, UUID id, Content then) {
+        rows(member, id, then).forEach(row -> insert(member.table(), row));
+    }
+
+    private void insert(ArchiveTable table, Row row) {
+        Fields fields = new Fields(shop.currency());
+        List<Column> columns = ArchiveSql.own(table);
+        jdbc.update(ArchiveSql.insert(table), statement -> {
+            for (int i = 0; i < columns.size(); i++) {
+                fields.set(
+                        statement, i + 1, columns.get(i), row.get(columns.get(i).name()));
+            }
+        });
+    }
+
+    private void updateRoot(ArchiveTable table, UUID id, Content then) {
+        Row row = rows(new Family.Member(table, "id"), id, then).get(0);
+        if (table.kind() != null) {
+            jdbc.update(DOCUMENT_CHANGED, row.get("date"), row.get("note"), id);
+        }
+        String update = ArchiveSql.update(table);
+        if (update.isEmpty()) {
+            return;
+        }
+        Fields fields = new Fields(shop.currency());
+        List<Column> columns = ArchiveSql.own(table).stream()
+                .filter(column -> !column.name().equals("id"))
+                .toList();
+        jdbc.update(update, statement -> {
+            for (int i = 0; i < columns.size(); i++) {
+                fields.set(
+                        statement, i + 1, columns.get(i), row.get(columns.get(i).name()));
+            }
+            statement.setObject(columns.size() + 1, id);
+        });
+    }
+
+    /** The rows of a member with typed values, as an archive's reader would give them. */
+    private List<Row> rows(Family.Member member, UUID id, Content content) {
+        Cells cells = new Cells(shop.currency());
+        ArchiveTable table = member.table();
+        List<Row> rows = new ArrayList<>();
+        for (Map<String, String> texts : content.rows(table.name())) {
+            List<@Nullable Object> values = new ArrayList<>();
+            for (Column column : table.columns()) {
+                values.add(
+                        column.name().equals(member.owner())
+                                ? id
+                                : CellValue.read(cells, table, column, texts.getOrDefault(column.name(), "")));
+            }
+            rows.add(new Row(table, 0, values));
+        }
+        return rows;
+    }
+
+    private static Family family(String table) {
+        return Family.of(table).orElseThrow(() -> new UnreadableContent(table));
+    }
+}

@@ -1,0 +1,82 @@
+package patinary.history;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import patinary.web.Fmt;
+
+/** Puts stored changes into words. */
+@Component
+class Telling {
+
+    private final Words words;
+    private final Names names;
+    private final Fmt fmt;
+
+    Telling(Words words, Names names, Fmt fmt) {
+        this.words = words;
+        this.names = names;
+        this.fmt = fmt;
+    }
+
+    /** What was done together stands together, in the order in which it comes. */
+    List<Told.Done> told(List<Change> changes) {
+        Map<UUID, List<Change>> acts = new LinkedHashMap<>();
+        changes.forEach(change ->
+                acts.computeIfAbsent(change.act(), fresh -> new ArrayList<>()).add(change));
+        return acts.values().stream().map(this::done).toList();
+    }
+
+    private Told.Done done(List<Change> act) {
+        Change first = act.get(0);
+        return new Told.Done(
+                first.act(),
+                fmt.moment(first.at()),
+                first.who(),
+                word(first.cameBy()),
+                first.file(),
+                first.undoes(),
+                act.stream().map(this::about).toList());
+    }
+
+    private Told.About about(Change change) {
+        Subject subject = new Subject(change.kind(), change.subject());
+        return new Told.About(
+                words.kind(change.kind()),
+                words.title(subject, change.latest()),
+                word(change.what()),
+                page(subject),
+                Differences.between(change.before(), change.after()).stream()
+                        .map(row -> line(change, row))
+                        .toList());
+    }
+
+    private @Nullable String page(Subject subject) {
+        return Pages.of(subject).filter(page -> names.isThere(subject)).orElse(null);
+    }
+
+    private Told.Line line(Change change, Differences.RowChange row) {
+        boolean own = row.table().equals(change.kind());
+        String telling = own ? "" : words.line(row.table(), row.row());
+        String called = words.rows(row.table());
+        return new Told.Line(
+                own,
+                telling.isEmpty() ? called : called + ": " + telling,
+                word(row.what()),
+                row.cells().stream()
+                        .map(cell -> new Told.Field(
+                                words.field(row.table(), cell.column()),
+                                words.cell(row.table(), cell.column(), cell.before(), row.row()),
+                                words.cell(row.table(), cell.column(), cell.after(), row.row())))
+                        .toList());
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+}

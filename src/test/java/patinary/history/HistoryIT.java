@@ -1,0 +1,206 @@
+package patinary.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.flash;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+import static patinary.testing.InventedShop.owner;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import patinary.history.Change.What;
+import patinary.ledger.Books;
+import patinary.money.Amount;
+import patinary.selling.Postage;
+import patinary.testing.ShopTest;
+import patinary.testing.Trestle;
+import patinary.web.Window;
+
+/** Who changed what, and taking it back. All names are invented. */
+@ShopTest
+class HistoryIT {
+
+    private static final LocalDate SOLD = LocalDate.of(2025, 3, 10);
+
+    @Autowired
+    private ApplicationContext program;
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private JdbcClient jdbc;
+
+    @Autowired
+    private Changes changes;
+
+    private Trestle trestle;
+
+    @BeforeEach
+    void pieces() {
+        trestle = new Trestle(program);
+        trestle.piece("Tin tray", "Box 1");
+        trestle.piece("Enamel jug", "Box 1");
+    }
+
+    @Test
+    void aSaleIsRecordedChangedAndRemovedAndEachIsTakenBack() throws Exception {
+        List<Map<String, Object>> nothingSold = postings();
+        UUID id = sell("P0001", "20");
+        assertThat(of("sale", id)).extracting(Change::what).containsExactly(What.RECORDED);
+        Change recorded = of("sale", id).get(0);
+        assertThat(recorded.who()).isEqualTo("Robin");
+        assertThat(recorded.cameBy()).isEqualTo(CameBy.FORM);
+        assertThat(recorded.day()).isEqualTo(SOLD);
+        List<Map<String, Object>> sold = postings();
+
+        send(change(id, "25")).andExpect(status().is3xxRedirection()).andExpect(flash().attributeExists("undoable"));
+        Change changed = of("sale", id).get(0);
+        assertThat(Differences.between(changed.before(), changed.after()))
+                .extracting(Differences.RowChange::table, Differences.RowChange::cells)
+                .contains(tuple("sale_line", List.of(new Differences.Cell("price", "20.00", "25.00"))));
+        page("/sales/" + id)
+                .andExpect(content().string(containsString("History: 2 changes")))
+                .andExpect(content().string(containsString("<del>$20.00</del>")));
+        page("/history/" + changed.act())
+                .andExpect(content().string(containsString("Sale of 10 Mar 2025")))
+                .andExpect(content().string(not(containsString("??"))));
+
+        send(post("/sales/" + id + "/remove")).andExpect(status().is3xxRedirection());
+        assertThat(of("sale", id).get(0).what()).isEqualTo(What.REMOVED);
+        assertThat(postings()).isEqualTo(nothingSold);
+
+        undo(of("sale", id).get(0)).andExpect(status().is3xxRedirection());
+        assertThat(of("sale", id).get(0).cameBy()).isEqualTo(CameBy.UNDO);
+        page("/sales/" + id).andExpect(content().string(containsString("$25.00")));
+
+        undo(changed)
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("Undo the later change first")));
+
+        send(change(id, "20")).andExpect(status().is3xxRedirection());
+        assertThat(postings()).isEqualTo(sold);
+        Change again = of("sale", id).get(0);
+        undo(again).andExpect(status().is3xxRedirection());
+        assertThat(of("sale", id).get(0).after()).isEqualTo(again.before());
+        undo(of("sale", id).get(0)).andExpect(status().is3xxRedirection());
+        assertThat(postings()).isEqualTo(sold);
+        page("/history").andExpect(content().string(containsString("by undoing")));
+    }
+
+    @Test
+    void whatOthersRestOnIsNotTakenBack() throws Exception {
+        UUID id = sell("P0001", "20");
+        program.getBean(Books.class)
+                .record(new Postage(UUID.randomUUID(), SOLD, "", id, trestle.cash, Amount.of(300), Amount.ZERO, false));
+
+        undo(of("sale", id).get(0))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("Something else names")));
+        assertThat(of("sale", id)).hasSize(1);
+        assertThat(changes.page(new Changes.Wanted(null, null, "", "postage"), Window.of(1))
+                        .rows())
+                .extracting(Change::cameBy, Change::who)
+                .containsExactly(tuple(CameBy.COMMAND, ""));
+    }
+
+    @Test
+    void aSealedYearForbidsIt() throws Exception {
+        UUID id = sell("P0001", "20");
+        send(post("/year/2025/seal").param("sure", "true").param("nonetheless", "true"))
+                .andExpect(status().is3xxRedirection());
+
+        undo(of("sale", id).get(0))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("lies in a sealed year")));
+        UUID seal = jdbc.sql("select id from year_seal").query(UUID.class).single();
+        undo(of("year_seal", seal).get(0))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("on the page of its year")));
+    }
+
+    @Test
+    void whatIsRefusedLeavesNoTrace() throws Exception {
+        UUID first = sell("P0001", "20");
+        UUID second = UUID.randomUUID();
+        send(sale(second, "P0001", "20")).andExpect(status().is(422));
+
+        assertThat(of("sale", second)).isEmpty();
+        assertThat(of("sale", first)).hasSize(1);
+    }
+
+    @Test
+    void theListIsFiltered() throws Exception {
+        sell("P0001", "20");
+        page("/history?kind=sale").andExpect(content().string(containsString("Sale of 10 Mar 2025")));
+        page("/history?kind=trip").andExpect(content().string(containsString("Nothing was changed that fits")));
+        page("/history?day=1999-01-01").andExpect(content().string(containsString("Nothing was changed that fits")));
+        page("/history?who=Robin&kind=sale").andExpect(content().string(containsString("Sale of 10 Mar 2025")));
+        page("/history?day=nonsense").andExpect(content().string(containsString("Sale of 10 Mar 2025")));
+        mvc.perform(get("/history/" + UUID.randomUUID()).with(owner())).andExpect(status().isNotFound());
+    }
+
+    private List<Change> of(String kind, UUID id) {
+        return changes.of(new Subject(kind, id), 20);
+    }
+
+    private ResultActions undo(Change change) throws Exception {
+        return send(post("/history/" + change.act() + "/undo"));
+    }
+
+    private UUID sell(String code, String price) throws Exception {
+        UUID id = UUID.randomUUID();
+        send(sale(id, code, price)).andExpect(status().is3xxRedirection());
+        return id;
+    }
+
+    private MockHttpServletRequestBuilder sale(UUID id, String code, String price) {
+        return fields(post("/sales/new"), code, price).param("id", id.toString());
+    }
+
+    private MockHttpServletRequestBuilder change(UUID id, String price) {
+        long version = jdbc.sql("select version from document where id = ?")
+                .param(id)
+                .query(Long.class)
+                .single();
+        return fields(post("/sales/" + id + "/edit"), "P0001", price).param("version", String.valueOf(version));
+    }
+
+    private MockHttpServletRequestBuilder fields(MockHttpServletRequestBuilder form, String code, String price) {
+        return form.param("date", SOLD.toString())
+                .param("channel", trestle.stall.toString())
+                .param("buyer", "Ann Invented")
+                .param("lines[0].codes", code)
+                .param("lines[0].price", price);
+    }
+
+    private ResultActions send(MockHttpServletRequestBuilder form) throws Exception {
+        return mvc.perform(form.with(owner()));
+    }
+
+    private ResultActions page(String path) throws Exception {
+        return mvc.perform(get(path).with(owner())).andExpect(status().isOk());
+    }
+
+    private List<Map<String, Object>> postings() {
+        return jdbc.sql(
+                        "select document_id, line, doc_date, account, amount_minor from posting order by document_id, line")
+                .query()
+                .listOfRows();
+    }
+}
