@@ -52,6 +52,14 @@ class Changes {
         entities.flush();
     }
 
+    /** The moment of the latest change; nothing where there is none. */
+    Optional<Instant> latest() {
+        return jdbc.sql("select changed_at from history order by changed_at desc fetch first 1 row only")
+                .query((row, number) ->
+                        row.getObject("changed_at", OffsetDateTime.class).toInstant())
+                .optional();
+    }
+
     void add(List<Change> several) {
         template.batchUpdate(ADD, several, AT_ONCE, (statement, change) -> {
             int at = 0;
@@ -104,7 +112,7 @@ class Changes {
     boolean isLater(Subject subject, UUID act) {
         return jdbc.sql("""
                         select count(*) from history h where h.subject_id = :subject and h.kind = :kind and h.act_id <> :act
-                            and h.changed_at >= (select max(a.changed_at) from history a where a.act_id = :act)""")
+                            and h.changed_at > (select max(a.changed_at) from history a where a.act_id = :act)""")
                         .param("subject", subject.id())
                         .param("kind", subject.kind())
                         .param("act", act)

@@ -3,6 +3,7 @@ package patinary.history;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -113,7 +114,7 @@ class Keeper implements Trail {
         Map<Subject, Content> after = new LinkedHashMap<>();
         byKind.forEach((kind, ids) ->
                 rows.read(kind, ids).forEach((id, content) -> after.put(new Subject(kind, id), content)));
-        Instant now = clock.instant();
+        Instant now = now();
         List<Change> kept = new ArrayList<>();
         before.forEach((subject, was) -> {
             Content is = after.get(subject);
@@ -125,6 +126,15 @@ class Keeper implements Trail {
             changes.add(kept);
             hand.did(act.id());
         }
+    }
+
+    /** Later than every change before it, even where the machine's clock was set back: the order of changes is that of their moments. */
+    private Instant now() {
+        Instant clocked = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        return changes.latest()
+                .map(latest -> latest.plus(1, ChronoUnit.MICROS))
+                .filter(clocked::isBefore)
+                .orElse(clocked);
     }
 
     private Change change(

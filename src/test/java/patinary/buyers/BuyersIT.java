@@ -73,7 +73,8 @@ class BuyersIT {
         String hash = hash();
         assertThat(placesOf("invénted"))
                 .as("the test sees the name where it stands")
-                .hasSize(9);
+                .hasSize(10)
+                .contains("history.content_after");
 
         Buyer ann = buyers.of(sale).orElseThrow();
         assertThat(ann.sales()).as("one buyer whatever the case").isEqualTo(2);
@@ -93,7 +94,9 @@ class BuyersIT {
         assertThat(placesOf("track-1")).isEmpty();
         assertThat(placesOf("erased buyer 1"))
                 .contains("sale.buyer", "payment.buyer", "document.note", "delivery.words");
-        assertThat(placesOf("order-77")).as("kept unless chosen").containsExactly("sale.order_reference");
+        assertThat(placesOf("order-77"))
+                .as("kept unless chosen")
+                .containsExactly("history.content_after", "sale.order_reference");
         assertThat(postings()).isEqualTo(postings);
         assertThat(hash()).isEqualTo(hash);
         page("/year/2025").andExpect(content().string(not(containsString("no longer those that were sealed"))));
@@ -125,6 +128,18 @@ class BuyersIT {
                         .query(String.class)
                         .single())
                 .isEmpty();
+    }
+
+    @Test
+    void theNameGoesFromTheHistoryOfWhatWasRemovedToo() throws Exception {
+        UUID removed = sell("P0003", SOLD, NAME, "ORDER-99");
+        mvc.perform(post("/sales/" + removed + "/remove").with(owner())).andExpect(status().is3xxRedirection());
+        mvc.perform(post("/buyers/" + sale).with(owner()).param("sure", "true").param("orders", "true"))
+                .andExpect(status().is3xxRedirection());
+
+        assertThat(placesOf("invénted")).isEmpty();
+        assertThat(placesOf("order-99")).isEmpty();
+        assertThat(placesOf("erased buyer 1")).contains("history.content_before", "history.content_after");
     }
 
     @Test

@@ -87,6 +87,7 @@ public final class DemoShop {
         new Covering(shop).report();
         new Driving(shop).write();
         new YearEnds(shop).write();
+        new Changing(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -11,20 +11,31 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 import static patinary.testing.InventedShop.owner;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import patinary.exchange.ShopArchive;
 import patinary.history.Change.What;
 import patinary.ledger.Books;
+import patinary.ledger.Check;
 import patinary.money.Amount;
 import patinary.selling.Postage;
 import patinary.testing.ShopTest;
@@ -153,6 +164,80 @@ class HistoryIT {
         page("/history?who=Robin&kind=sale").andExpect(content().string(containsString("Sale of 10 Mar 2025")));
         page("/history?day=nonsense").andExpect(content().string(containsString("Sale of 10 Mar 2025")));
         mvc.perform(get("/history/" + UUID.randomUUID()).with(owner())).andExpect(status().isNotFound());
+    }
+
+    /** Invented: sales that come, change and go, expenses, and a code, in an order that the seed draws. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2})
+    void whateverWasDoneUndoingAllOfItGivesTheSameArchive(long seed, @TempDir Path folder) throws Exception {
+        UUID first = sell("P0001", "20");
+        Map<String, String> before = archive(folder.resolve("before"));
+        Random random = new Random(seed);
+        List<UUID> acts = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            long known = count();
+            draw(random, first);
+            if (count() > known) {
+                acts.add(changes.page(new Changes.Wanted(null, null, "", ""), Window.of(1))
+                        .rows()
+                        .get(0)
+                        .act());
+            }
+        }
+        assertThat(acts).as("what was drawn").hasSizeGreaterThan(6);
+        assertThat(archive(folder.resolve("between"))).isNotEqualTo(before);
+
+        for (int i = acts.size() - 1; i >= 0; i--) {
+            send(post("/history/" + acts.get(i) + "/undo")).andExpect(status().is3xxRedirection());
+        }
+
+        assertThat(archive(folder.resolve("after"))).isEqualTo(before);
+        assertThat(program.getBean(Check.class).run()).isEmpty();
+    }
+
+    private void draw(Random random, UUID first) throws Exception {
+        List<UUID> sales = jdbc.sql("select id from sale where id <> ? order by id")
+                .param(first)
+                .query(UUID.class)
+                .list();
+        String price = String.valueOf(10 + random.nextInt(40));
+        switch (random.nextInt(5)) {
+            case 0 -> send(change(first, price));
+            case 1 -> send(sale(UUID.randomUUID(), "P0002", price));
+            case 2 -> {
+                if (!sales.isEmpty()) {
+                    send(post("/sales/" + sales.get(0) + "/remove"));
+                }
+            }
+            case 3 ->
+                send(post("/expenses/new")
+                        .param("id", UUID.randomUUID().toString())
+                        .param("date", SOLD.toString())
+                        .param("category", "software")
+                        .param("payee", "Web host (invented)")
+                        .param("placeId", trestle.cash.toString())
+                        .param("amount", price));
+            default ->
+                send(post("/sales/" + first + "/posted")
+                        .param("day", SOLD.plusDays(random.nextInt(9)).toString()));
+        }
+    }
+
+    private long count() {
+        return jdbc.sql("select count(*) from history").query(Long.class).single();
+    }
+
+    /** Every file but the history itself and the manifest that names it. */
+    private Map<String, String> archive(Path folder) throws Exception {
+        program.getBean(ShopArchive.class).exportFolder(folder, (file, rows) -> {});
+        Map<String, String> files = new TreeMap<>();
+        try (Stream<Path> all = Files.list(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                files.put(file.getFileName().toString(), Files.readString(file));
+            }
+        }
+        files.keySet().removeAll(List.of("history.csv", "manifest.csv"));
+        return files;
     }
 
     private List<Change> of(String kind, UUID id) {
