@@ -10,6 +10,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.money.Percent;
 
 /** Pieces that belong to other people: their terms, and how they stand. */
@@ -87,9 +88,11 @@ class Owned {
         """;
 
     private final JdbcClient jdbc;
+    private final Trail trail;
 
-    Owned(JdbcClient jdbc) {
+    Owned(JdbcClient jdbc, Trail trail) {
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /** Those that are here first, by the day they are due or came. */
@@ -121,6 +124,7 @@ class Owned {
 
     @Transactional
     void add(Terms terms) {
+        trail.thing("piece", terms.pieceId());
         jdbc.sql("""
             insert into piece_owner (piece_id, arrangement, owner, since, price_minor, due_on, share_percent,
                                      share_minor, note, version)
@@ -149,6 +153,7 @@ class Owned {
     /** @throws OptimisticLockingFailureException where somebody changed it since its form was drawn */
     @Transactional
     void change(Terms terms, long version) {
+        trail.thing("piece", terms.pieceId());
         int changed = jdbc.sql("""
             update piece_owner
             set owner = ?, since = ?, price_minor = ?, due_on = ?, share_percent = ?, share_minor = ?, note = ?,
@@ -173,6 +178,7 @@ class Owned {
 
     @Transactional
     void remove(UUID piece) {
+        trail.thing("piece", piece);
         jdbc.sql("delete from piece_owner where piece_id = ?").param(piece).update();
     }
 }

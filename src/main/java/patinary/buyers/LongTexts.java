@@ -7,7 +7,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Every text of the shop that is long enough to say something about somebody, found by asking the database which there are: what
- * a later version adds is looked at too. Names of her own lists are shorter, as are words of the program.
+ * a later version adds is looked at too. The history is left to {@link KeptNames}. Names of her own lists are shorter, as are words of the program.
  */
 @Repository
 @Transactional
@@ -21,7 +21,7 @@ class LongTexts {
             join information_schema.tables t on t.table_schema = c.table_schema and t.table_name = c.table_name
             where lower(c.table_schema) = 'public' and t.table_type = 'BASE TABLE'
               and lower(c.data_type) = 'character varying' and c.character_maximum_length >= ?
-              and lower(c.table_name) not in ('flyway_schema_history', 'person', 'shop', 'spring_session', 'spring_session_attributes')
+              and lower(c.table_name) not in ('flyway_schema_history', 'history', 'person', 'shop', 'spring_session', 'spring_session_attributes')
             order by 1, 2""";
 
     private record Column(String tableName, String columnName) {}

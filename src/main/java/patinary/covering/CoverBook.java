@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.shop.CurrentShop;
 
 /** What payouts are said to cover: read, kept, and taken back. */
@@ -64,10 +65,12 @@ public class CoverBook {
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
+    private final Trail trail;
 
-    CoverBook(JdbcClient jdbc, CurrentShop shop) {
+    CoverBook(JdbcClient jdbc, CurrentShop shop, Trail trail) {
         this.jdbc = jdbc;
         this.shop = shop;
+        this.trail = trail;
     }
 
     /** How each of some payouts stands, as the end of a message key; for lists of payouts. */
@@ -147,6 +150,7 @@ public class CoverBook {
      * @return whether all of it may be: of that balance, not later, and covered by no other payout
      */
     boolean say(UUID id, Collection<UUID> documents) {
+        trail.thing("payout", id);
         jdbc.sql("delete from payout_cover where payout_id = ?").param(id).update();
         PayoutFacts payout = find(id).map(Cover::payout).orElseThrow();
         Map<UUID, Movement> open =
@@ -167,6 +171,7 @@ public class CoverBook {
 
     /** Takes back what was said of a payout. */
     void takeBack(UUID payout) {
+        trail.thing("payout", payout);
         jdbc.sql("delete from payout_cover where payout_id = ?").param(payout).update();
     }
 

@@ -108,19 +108,6 @@ class Changes {
                 .list();
     }
 
-    /** Whether a subject was changed after an act. */
-    boolean isLater(Subject subject, UUID act) {
-        return jdbc.sql("""
-                        select count(*) from history h where h.subject_id = :subject and h.kind = :kind and h.act_id <> :act
-                            and h.changed_at > (select max(a.changed_at) from history a where a.act_id = :act)""")
-                        .param("subject", subject.id())
-                        .param("kind", subject.kind())
-                        .param("act", act)
-                        .query(Long.class)
-                        .single()
-                > 0;
-    }
-
     Page<Change> page(Wanted wanted, Window window) {
         String where = """
                  from history where (cast(:from as timestamp with time zone) is null or changed_at >= :from)

@@ -59,7 +59,7 @@ class HistoryController {
         Page<Change> rows = changes.page(
                 new Changes.Wanted(begin(on), on == null ? null : begin(on.plusDays(1)), who, kind), Window.of(page));
         model.addAttribute("rows", rows);
-        model.addAttribute("told", telling.told(rows.rows()));
+        model.addAttribute("told", telling.briefly(rows.rows()));
         model.addAttribute("day", on == null ? "" : on.toString());
         model.addAttribute("who", who);
         model.addAttribute("kind", kind);

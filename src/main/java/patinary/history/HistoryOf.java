@@ -1,9 +1,13 @@
 package patinary.history;
 
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
+import org.springframework.web.context.request.RequestContextHolder;
+import org.springframework.web.context.request.ServletRequestAttributes;
 import patinary.web.Shell;
 
 /** What the layout asks while it is drawn: the history of the one thing that a page shows, at the foot of that page. */
@@ -24,9 +28,14 @@ class HistoryOf {
         this.shell = shell;
     }
 
-    /** The latest changes of what a page shows; none where it shows no single thing, or nobody may see it. */
-    public List<Told.Done> at(String path) {
-        Optional<Subject> subject = shell.isSignedIn() && !shell.isYearsOnly() ? Pages.at(path) : Optional.empty();
+    /** The latest changes of what the page shows; none where it shows no single thing, or an error, or nobody may see it. */
+    public List<Told.Done> here() {
+        HttpServletRequest request =
+                ((ServletRequestAttributes) RequestContextHolder.currentRequestAttributes()).getRequest();
+        boolean may = shell.isSignedIn()
+                && !shell.isYearsOnly()
+                && request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE) == null;
+        Optional<Subject> subject = may ? Pages.at(request.getRequestURI()) : Optional.empty();
         return subject.map(one -> telling.told(changes.of(one, MOST))).orElse(List.of());
     }
 

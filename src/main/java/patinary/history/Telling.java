@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import patinary.web.Fmt;
@@ -24,15 +25,24 @@ class Telling {
         this.fmt = fmt;
     }
 
-    /** What was done together stands together, in the order in which it comes. */
+    /** What was done together stands together, in the order in which it comes; with every field that differs. */
     List<Told.Done> told(List<Change> changes) {
+        return grouped(changes, this::about);
+    }
+
+    /** The same for a list: without the fields. */
+    List<Told.Done> briefly(List<Change> changes) {
+        return grouped(changes, this::brief);
+    }
+
+    private List<Told.Done> grouped(List<Change> changes, Function<Change, Told.About> about) {
         Map<UUID, List<Change>> acts = new LinkedHashMap<>();
         changes.forEach(change ->
                 acts.computeIfAbsent(change.act(), fresh -> new ArrayList<>()).add(change));
-        return acts.values().stream().map(this::done).toList();
+        return acts.values().stream().map(act -> done(act, about)).toList();
     }
 
-    private Told.Done done(List<Change> act) {
+    private Told.Done done(List<Change> act, Function<Change, Told.About> about) {
         Change first = act.get(0);
         return new Told.Done(
                 first.act(),
@@ -41,7 +51,13 @@ class Telling {
                 word(first.cameBy()),
                 first.file(),
                 first.undoes(),
-                act.stream().map(this::about).toList());
+                act.stream().map(about).toList());
+    }
+
+    private Told.About brief(Change change) {
+        Subject subject = new Subject(change.kind(), change.subject());
+        return new Told.About(
+                words.kind(change.kind()), words.title(subject, change.latest()), word(change.what()), null, List.of());
     }
 
     private Told.About about(Change change) {

@@ -55,7 +55,7 @@ class Undo {
         if (all.isEmpty()) {
             throw new NotFound("act " + act);
         }
-        refuseWhereChangedSince(act, all);
+        refuseWhereChangedSince(all);
         refuseSealed(all);
         keeper.undoing(act);
         try {
@@ -68,27 +68,25 @@ class Undo {
         return keeper.current();
     }
 
-    /** Whether nothing that an act changed was changed since, as far as the history knows; what else forbids it is found when it is tried. */
+    /** Whether everything that an act changed is as it left it; what else forbids undoing is found when it is tried. */
     @Transactional(readOnly = true)
     public boolean mayBe(UUID act) {
         List<Change> all = changes.of(act);
-        return !all.isEmpty() && all.stream().noneMatch(change -> isSeal(change) || isLater(act, change));
+        return !all.isEmpty() && all.stream().noneMatch(Undo::isSeal) && isAsLeft(all);
     }
 
-    private boolean isLater(UUID act, Change change) {
-        return changes.isLater(subject(change), act);
-    }
-
-    private void refuseWhereChangedSince(UUID act, List<Change> all) {
-        Map<Subject, Content> now = now(all);
-        for (Change change : all) {
-            if (isSeal(change)) {
-                throw new CannotUndo(CannotUndo.Reason.SEAL);
-            }
-            if (isLater(act, change) || !isAsLeft(now.get(subject(change)), change)) {
-                throw new CannotUndo(CannotUndo.Reason.CHANGED_SINCE);
-            }
+    private void refuseWhereChangedSince(List<Change> all) {
+        if (all.stream().anyMatch(Undo::isSeal)) {
+            throw new CannotUndo(CannotUndo.Reason.SEAL);
         }
+        if (!isAsLeft(all)) {
+            throw new CannotUndo(CannotUndo.Reason.CHANGED_SINCE);
+        }
+    }
+
+    private boolean isAsLeft(List<Change> all) {
+        Map<Subject, Content> now = now(all);
+        return all.stream().allMatch(change -> isAsLeft(now.get(subject(change)), change));
     }
 
     /** What the act did not touch may have changed since, such as what was packed of a sale. */
@@ -103,6 +101,7 @@ class Undo {
     private Map<Subject, Content> now(List<Change> all) {
         Map<Subject, Content> now = new HashMap<>();
         all.stream()
+                .filter(change -> KeptRows.tables().contains(change.kind()))
                 .collect(Collectors.groupingBy(Change::kind, Collectors.mapping(Change::subject, Collectors.toSet())))
                 .forEach((kind, ids) ->
                         rows.read(kind, ids).forEach((id, content) -> now.put(new Subject(kind, id), content)));

@@ -12,6 +12,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.money.Percent;
 import patinary.web.Choice;
 
@@ -35,10 +36,15 @@ public class TaxPlaces {
         }
     }
 
-    private final JdbcClient jdbc;
+    /** The file of the shop archive that keeps them. */
+    private static final String TABLE = "tax_place";
 
-    TaxPlaces(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Trail trail;
+
+    TaxPlaces(JdbcClient jdbc, Trail trail) {
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     @Transactional(readOnly = true)
@@ -119,6 +125,7 @@ public class TaxPlaces {
 
     /** A new place with its first rate; sent twice it is there once. */
     void add(UUID id, String name, TaxRule first) {
+        trail.thing(TABLE, id);
         if (find(id).isEmpty()) {
             jdbc.sql("insert into tax_place (id, name, version) values (?, ?, 0)")
                     .params(id, name)
@@ -128,6 +135,7 @@ public class TaxPlaces {
     }
 
     void rename(UUID id, long version, String name) {
+        trail.thing(TABLE, id);
         int changed = jdbc.sql("update tax_place set name = ?, version = version + 1 where id = ? and version = ?")
                 .params(name, id, version)
                 .update();
@@ -138,11 +146,13 @@ public class TaxPlaces {
 
     /** One more rate; the caller has seen that no other begins on that day. */
     void addRate(UUID id, TaxRule rule) {
+        trail.thing(TABLE, id);
         insert(id, rule);
     }
 
     /** Takes a rate away that no sale rests on. @return whether it could be */
     boolean removeRate(UUID id, LocalDate from) {
+        trail.thing(TABLE, id);
         return jdbc.sql("""
                         delete from tax_place_rate
                         where tax_place_id = :place and valid_from = :from
@@ -152,6 +162,7 @@ public class TaxPlaces {
 
     /** Removes a place that nothing names. @return whether it could be */
     boolean remove(UUID id) {
+        trail.thing(TABLE, id);
         return find(id).filter(place -> place.uses() == 0).isPresent()
                 && jdbc.sql("delete from tax_place where id = ?").param(id).update() > 0;
     }

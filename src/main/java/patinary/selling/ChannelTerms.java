@@ -5,6 +5,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.money.Amount;
 import patinary.money.Percent;
 
@@ -25,9 +26,11 @@ public class ChannelTerms {
     }
 
     private final JdbcClient jdbc;
+    private final Trail trail;
 
-    ChannelTerms(JdbcClient jdbc) {
+    ChannelTerms(JdbcClient jdbc, Trail trail) {
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     @Transactional(readOnly = true)
@@ -43,6 +46,7 @@ public class ChannelTerms {
 
     /** Replaces what was kept of a channel. */
     void keep(UUID channel, UsualTerms terms) {
+        trail.thing("channel", channel);
         jdbc.sql("delete from channel_usual where channel_id = ?")
                 .param(channel)
                 .update();

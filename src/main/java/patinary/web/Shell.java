@@ -148,8 +148,7 @@ public class Shell {
         return here.getPath() + "?" + here.getQuery();
     }
 
-    /** The address of the page, without what is asked of it. */
-    public String path() {
+    private static String path() {
         HttpServletRequest request = request();
         Object failed = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
         return failed instanceof String path ? path : request.getRequestURI();

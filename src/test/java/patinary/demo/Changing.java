@@ -43,7 +43,12 @@ final class Changing {
 
         Map<String, String> twice =
                 with(last("owner_money", OWNER_MONEY), "id", id("twice").toString());
-        change(evening.plusSeconds(900), "owner_money", twice, content("owner_money", twice), "");
+        change(
+                Instant.parse(twice.get("recorded_at")).plusSeconds(80),
+                "owner_money",
+                twice,
+                content("owner_money", twice),
+                "");
     }
 
     private void change(Instant at, String kind, Map<String, String> subject, String before, String after) {
