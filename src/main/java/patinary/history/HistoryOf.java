@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.context.request.ServletRequestAttributes;
+import patinary.web.House;
 import patinary.web.Shell;
 
 /** What the layout asks while it is drawn: the history of the one thing that a page shows, at the foot of that page. */
@@ -20,12 +21,14 @@ class HistoryOf {
     private final Telling telling;
     private final Undo undo;
     private final Shell shell;
+    private final House house;
 
-    HistoryOf(Changes changes, Telling telling, Undo undo, Shell shell) {
+    HistoryOf(Changes changes, Telling telling, Undo undo, Shell shell, House house) {
         this.changes = changes;
         this.telling = telling;
         this.undo = undo;
         this.shell = shell;
+        this.house = house;
     }
 
     /** The latest changes of what the page shows; none where it shows no single thing, or an error, or nobody may see it. */
@@ -33,7 +36,7 @@ class HistoryOf {
         HttpServletRequest request =
                 ((ServletRequestAttributes) RequestContextHolder.currentRequestAttributes()).getRequest();
         boolean may = shell.isSignedIn()
-                && !shell.isYearsOnly()
+                && !house.isClosed("GET", "/history")
                 && request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE) == null;
         Optional<Subject> subject = may ? Pages.at(request.getRequestURI()) : Optional.empty();
         return subject.map(one -> telling.told(changes.of(one, MOST))).orElse(List.of());

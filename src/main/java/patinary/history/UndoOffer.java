@@ -10,6 +10,7 @@ import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.support.RequestContextUtils;
+import patinary.web.House;
 
 /** Where a form changed something and a notice says so on the next page, the notice offers to undo it. */
 @Component
@@ -17,6 +18,12 @@ class UndoOffer implements HandlerInterceptor, WebMvcConfigurer {
 
     private static final String NOTICE = "notice";
     private static final String OFFER = "undoable";
+
+    private final House house;
+
+    UndoOffer(House house) {
+        this.house = house;
+    }
 
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
@@ -28,7 +35,9 @@ class UndoOffer implements HandlerInterceptor, WebMvcConfigurer {
             HttpServletRequest request, HttpServletResponse response, Object handler, @Nullable ModelAndView page) {
         Map<String, Object> next = RequestContextUtils.getOutputFlashMap(request);
         if (next != null && next.containsKey(NOTICE)) {
-            Hand.done(request).ifPresent(act -> next.put(OFFER, act.toString()));
+            Hand.done(request)
+                    .filter(act -> !house.isClosed("POST", "/history/" + act + "/undo"))
+                    .ifPresent(act -> next.put(OFFER, act.toString()));
         }
     }
 }
