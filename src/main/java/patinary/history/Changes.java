@@ -52,6 +52,12 @@ class Changes {
         entities.flush();
     }
 
+    /** Lets go of all entities: what is written past them is read anew. */
+    void forget() {
+        entities.flush();
+        entities.clear();
+    }
+
     /** The moment of the latest change; nothing where there is none. */
     Optional<Instant> latest() {
         return jdbc.sql("select changed_at from history order by changed_at desc fetch first 1 row only")

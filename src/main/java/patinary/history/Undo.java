@@ -134,15 +134,17 @@ class Undo {
                 .sorted(Comparator.comparingInt(change -> KeptRows.place(change.kind())))
                 .toList();
         inOrder.forEach(keeper::takingBack);
-        inOrder.forEach(this::putBack);
         List<Document> recorded = reversed(inOrder)
                 .filter(change -> change.before() == null && isDocument(change))
                 .flatMap(change -> books.find(Document.class, change.subject()).stream())
                 .toList();
-        if (recorded.isEmpty()) {
-            books.rederive();
-        } else {
+        if (!recorded.isEmpty()) {
             books.removeAll(recorded);
+            changes.forget();
+        }
+        if (inOrder.stream().anyMatch(change -> change.before() != null)) {
+            inOrder.forEach(this::putBack);
+            books.rederive();
         }
         reversed(inOrder)
                 .filter(change -> change.before() == null && !isDocument(change))
