@@ -9,17 +9,24 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import patinary.exchange.ArchiveRefused;
+import patinary.exchange.Progress;
+import patinary.exchange.ShopArchive;
 import patinary.ledger.Check;
 import patinary.measure.Dimension;
 import patinary.selling.Channel;
@@ -30,6 +37,7 @@ import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyLine;
 import patinary.supplies.SupplyLines;
+import patinary.testing.CleanShop;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
@@ -59,6 +67,15 @@ class ArrangementsIT {
 
     @Autowired
     private Check check;
+
+    @Autowired
+    private ShopArchive archive;
+
+    @Autowired
+    private ApplicationContext program;
+
+    @TempDir
+    private Path scratch;
 
     private final UUID cash = UUID.randomUUID();
     private final UUID stall = UUID.randomUUID();
@@ -130,6 +147,8 @@ class ArrangementsIT {
                 .andExpect(redirectedUrl("/bills"));
         assertThat(balances()).isEqualTo(Map.of("SALES", -3400L, "MONEY", 1360L, "COST_OF_PIECES", 2040L));
 
+        comesBackFromItsArchive();
+
         // What was paid to the owner rests on the sale.
         perform(post("/sales/" + sale + "/remove")).andExpect(redirectedUrl("/sales/" + sale));
         read("/sales/" + sale).andExpect(content().string(containsString("Paid to the owner")));
@@ -145,6 +164,19 @@ class ArrangementsIT {
                 .andExpect(redirectedUrl("/sales/" + sale));
         assertThat(balances()).isEqualTo(Map.of("SALES", -3400L, "REFUNDS", 3400L, "MONEY", -2040L, "PAYABLE", 2040L));
         assertThat(check.run()).isEmpty();
+    }
+
+    /** A payment for a sale is taken in as one for a receipt is. */
+    private void comesBackFromItsArchive() throws IOException {
+        archive.exportFolder(scratch, Progress.SILENT);
+        Map<String, Long> before = balances();
+        CleanShop.afresh(program);
+        try {
+            archive.load(scratch, Progress.SILENT);
+        } catch (ArchiveRefused refused) {
+            throw new AssertionError(refused.errors().toString(), refused);
+        }
+        assertThat(balances()).isEqualTo(before);
     }
 
     /** Sent back unsold, it leaves without a trace of money; taken in by mistake, it can be removed before. */

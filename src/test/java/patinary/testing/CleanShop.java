@@ -51,6 +51,12 @@ public final class CleanShop implements BeforeEachCallback {
         }
     }
 
+    /** The invented shop as it is when a test starts. */
+    public static void afresh(ApplicationContext program) {
+        empty(program);
+        InventedShop.open(program);
+    }
+
     private static List<String> tablesWithoutReferenceData(JdbcClient jdbc) {
         List<String> tables = jdbc.sql("""
                         select lower(table_name) from information_schema.tables
