@@ -18,6 +18,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import patinary.places.Places;
+import patinary.web.Answers;
 import patinary.web.Choice;
 
 /** Choosing pieces and the sheet, and the file to print. Nothing is stored by printing. */
@@ -125,7 +126,7 @@ class LabelController {
 
     private static @Nullable LocalDate day(String typed) {
         try {
-            return typed.isBlank() ? null : LocalDate.parse(typed.strip());
+            return typed.isBlank() ? null : Answers.day(typed.strip());
         } catch (DateTimeParseException unreadable) {
             return null;
         }

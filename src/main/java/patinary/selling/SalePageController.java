@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
+import patinary.web.Answers;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 
@@ -89,7 +90,7 @@ class SalePageController {
     String posted(@PathVariable UUID id, @RequestParam(defaultValue = "") String day, RedirectAttributes redirect) {
         LocalDate sold = documents.read(Sale.class, id, Sale::date).orElseThrow(() -> new NotFound("Sale " + id));
         try {
-            LocalDate sent = day.isBlank() ? null : LocalDate.parse(day);
+            LocalDate sent = day.isBlank() ? null : Answers.day(day);
             if (sent != null && (sent.isBefore(sold) || sent.isAfter(shop.today()))) {
                 Notice.next(redirect, "selling.error.posted-day");
                 return "redirect:/sales/" + id;

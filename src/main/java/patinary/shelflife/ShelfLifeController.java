@@ -104,7 +104,7 @@ class ShelfLifeController {
     }
 
     private static Optional<LocalDate> day(String text) {
-        return text.isBlank() ? Optional.empty() : Optional.of(LocalDate.parse(text.strip()));
+        return text.isBlank() ? Optional.empty() : Optional.of(Answers.day(text.strip()));
     }
 
     /** The lots that came in by a receipt or on the first day, the newest first: a pot has its day from its entry. */

@@ -1,6 +1,5 @@
 package patinary.shop;
 
-import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.springframework.validation.Errors;
@@ -35,7 +34,7 @@ final class Answers {
 
     void date(String field, String answer, String message) {
         try {
-            LocalDate.parse(answer);
+            patinary.web.Answers.day(answer);
         } catch (DateTimeParseException unreadable) {
             errors.rejectValue(field, message);
         }

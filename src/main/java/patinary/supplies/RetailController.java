@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import patinary.shop.CurrentShop;
+import patinary.web.Answers;
 
 /** The retail shelf: what stands there, what is asked, what it is worth at cost, what was sold. */
 @Controller
@@ -46,7 +47,7 @@ class RetailController {
     /** A day that cannot be read is today: the page says which day it shows. */
     private LocalDate read(String day) {
         try {
-            return day.isBlank() ? shop.today() : LocalDate.parse(day);
+            return day.isBlank() ? shop.today() : Answers.day(day);
         } catch (DateTimeParseException unreadable) {
             return shop.today();
         }

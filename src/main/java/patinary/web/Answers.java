@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.support.DefaultMessageSourceResolvable;
 import org.springframework.validation.Errors;
@@ -29,6 +30,11 @@ public final class Answers {
 
     /** As many decimals as the database keeps of a quantity. */
     private static final int QUANTITY_SCALE = 14;
+
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 9999;
+
+    private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d{1,20}([.,]\\d{0,20})?|[.,]\\d{1,20})");
 
     private final Errors errors;
     private final ShopCurrency currency;
@@ -80,7 +86,20 @@ public final class Answers {
     }
 
     public Optional<LocalDate> optionalDate(String field, @Nullable String answer) {
-        return read(field, answer, DateTimeParseException.class, "web.answer.date", LocalDate::parse);
+        return read(field, answer, DateTimeParseException.class, "web.answer.date", Answers::day);
+    }
+
+    /**
+     * A day as the shop can keep one: of a year that its calendar, both databases and the archive read alike.
+     *
+     * @throws DateTimeParseException where it is none
+     */
+    public static LocalDate day(CharSequence text) {
+        LocalDate day = LocalDate.parse(text);
+        if (day.getYear() < FIRST_YEAR || day.getYear() > LAST_YEAR) {
+            throw new DateTimeParseException("Out of range", text, 0);
+        }
+        return day;
     }
 
     /** An amount of zero or more that must be there. */
@@ -134,7 +153,15 @@ public final class Answers {
                 answer,
                 NumberFormatException.class,
                 message,
-                text -> new BigDecimal(text.replace(',', '.')).setScale(QUANTITY_SCALE, RoundingMode.HALF_UP));
+                text -> plain(text).setScale(QUANTITY_SCALE, RoundingMode.HALF_UP));
+    }
+
+    /** Digits with a point or a comma among them. With an exponent, a few signs could name a number that fills the memory. */
+    private static BigDecimal plain(String text) {
+        if (!PLAIN.matcher(text).matches()) {
+            throw new NumberFormatException(text);
+        }
+        return new BigDecimal(text.replace(',', '.'));
     }
 
     /** A whole number of zero or more, or nothing. */
