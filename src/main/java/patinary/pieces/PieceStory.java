@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import patinary.web.NotFound;
 
 /** What happened to a piece, told from the documents that name it. */
 @Repository
@@ -70,7 +71,11 @@ class PieceStory {
                         left join object_kind k on k.id = p.kind_id
                         left join style y on y.id = p.style_id
                         left join piece_owner po on po.piece_id = p.id
-                        where p.id = ?""").param(piece).query(Names.class).single();
+                        where p.id = ?""")
+                .param(piece)
+                .query(Names.class)
+                .optional()
+                .orElseThrow(() -> new NotFound("piece " + piece));
     }
 
     List<Event> events(UUID piece) {

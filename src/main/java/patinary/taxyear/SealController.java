@@ -3,6 +3,7 @@ package patinary.taxyear;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -61,6 +62,7 @@ class SealController {
             RedirectAttributes redirect) {
         owner(request);
         YearController.require(year);
+        mustBeSealed(year, false);
         List<OpenItem> open = closing.items(year);
         Answers answers = new Answers(errors, shop.currency());
         String note = answers.note("note", form.note, NOTE);
@@ -93,6 +95,7 @@ class SealController {
             RedirectAttributes redirect) {
         owner(request);
         YearController.require(year);
+        mustBeSealed(year, true);
         Answers answers = new Answers(errors, shop.currency());
         String reason = answers.text("reason", form.reason, NOTE, "closing.error.reason");
         if (!answers.anyWrong() && takenOff(year, request.getRemoteUser(), reason, errors)) {
@@ -120,6 +123,13 @@ class SealController {
         } catch (Refused laterYearSealed) {
             errors.reject("taxyear.error.later-sealed");
             return false;
+        }
+    }
+
+    /** The page shows one of the two forms; the other one comes from a page that was drawn before. */
+    private void mustBeSealed(int year, boolean expected) {
+        if (seals.of(year).isPresent() != expected) {
+            throw new OptimisticLockingFailureException("The year " + year + " was sealed or opened meanwhile");
         }
     }
 
