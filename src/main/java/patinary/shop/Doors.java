@@ -29,10 +29,10 @@ import patinary.web.ScriptAnswers;
 @Configuration(proxyBeanMethods = false)
 class Doors {
 
-    private static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
+    static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
             + "img-src 'self' blob:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; "
             + "base-uri 'none'; object-src 'none'; frame-ancestors 'none'";
-    private static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
+    static final String DEVICE_POLICY = "camera=(self), geolocation=(), microphone=(), payment=(), usb=()";
 
     @Bean
     PasswordEncoder passwordEncoder() {

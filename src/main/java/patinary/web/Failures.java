@@ -4,18 +4,23 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Map;
+import org.apache.tomcat.util.http.InvalidParameterException;
+import org.springframework.beans.InvalidPropertyException;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
+import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.web.firewall.RequestRejectedException;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.view.json.JacksonJsonView;
 import patinary.durable.StoreFailure;
@@ -44,6 +49,23 @@ class Failures {
     @ExceptionHandler
     ModelAndView misspelt(MethodArgumentTypeMismatchException misspelt, HttpServletRequest request) {
         return page(request, "404", HttpStatus.NOT_FOUND);
+    }
+
+    /**
+     * A field's name that fits no form, as an index where there is no list; a header with signs that no header has; parts of a
+     * form that never end; no JSON where JSON was said: only a request that was made by hand, or broke on its way, has one.
+     */
+    @ExceptionHandler({
+        InvalidPropertyException.class,
+        RequestRejectedException.class,
+        InvalidParameterException.class,
+        MultipartException.class,
+        HttpMessageNotReadableException.class
+    })
+    ModelAndView malformed(Exception unreadable, HttpServletRequest request) {
+        HttpStatusCode status =
+                unreadable instanceof ErrorResponse known ? known.getStatusCode() : HttpStatus.BAD_REQUEST;
+        return page(request, "4xx", status);
     }
 
     /** Somebody else, or another device, changed the same thing in between. Nothing is returned once the page is drawn. */
