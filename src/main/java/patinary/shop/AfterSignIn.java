@@ -41,7 +41,7 @@ class AfterSignIn implements AuthenticationSuccessHandler {
             session.setMaxInactiveInterval((int) SignedInState.ON_OWN_DEVICE.toSeconds());
             request.setAttribute(SignedInState.OWN_DEVICE, true);
         }
-        LOG.info("Signed in from {}", request.getRemoteAddr());
+        LOG.info("Signed in: {} from {}", who.getName(), request.getRemoteAddr());
         String target = target(request, response, session);
         response.setStatus(HttpServletResponse.SC_SEE_OTHER);
         response.setHeader("Location", target);

@@ -21,8 +21,11 @@ class Refusals implements AccessDeniedHandler {
     public void handle(HttpServletRequest request, HttpServletResponse response, AccessDeniedException refusal)
             throws IOException, ServletException {
         LOG.warn(
-                "Refused from {}: {}",
+                "Refused to {} from {}: {} {}, {}",
+                request.getRemoteUser(),
                 request.getRemoteAddr(),
+                request.getMethod(),
+                request.getRequestURI(),
                 refusal.getClass().getSimpleName());
         boolean tooOld = refusal instanceof CsrfException;
         if (ScriptAnswers.wanted(request)) {
