@@ -24,6 +24,7 @@ import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
 import patinary.photos.DrawnPhotos;
 import patinary.testing.Browser;
+import patinary.testing.PageShape;
 import patinary.testing.ShopTest;
 
 /**
@@ -82,7 +83,7 @@ class EveryPageIT {
         Deque<String> ahead = new ArrayDeque<>(List.of("/", "/no-such-page", "/way-in", "/prove?back=/me", sheet()));
         while (!ahead.isEmpty()) {
             String path = ahead.poll();
-            if (!isFile(path) && seen.add(shape(path))) {
+            if (!PageShape.isFile(path) && seen.add(PageShape.of(path))) {
                 ahead.addAll(look(visit, path));
             }
         }
@@ -160,20 +161,6 @@ class EveryPageIT {
     }
 
     private static void picture(Page page, String path, String sight) {
-        Browser.picture(page, PICTURES.resolve(shape(path).replaceAll("\\W+", "_") + "-" + sight + ".png"));
-    }
-
-    /** Pages that differ only in which row they show are one kind of page. */
-    private static String shape(String path) {
-        return path.replaceAll("[?#].*", "")
-                .replaceAll("[0-9a-f]{8}-[0-9a-f-]{27}", "one")
-                .replaceAll("/\\d{4}(?=/|$)", "/year")
-                .replaceAll("/line/\\w+", "/line/one")
-                .replaceAll("on-the-shelf/.*", "on-the-shelf/one")
-                .replaceAll("/(guide|handbook)/(?!what-moves)[a-z0-9-]+", "/$1/one");
-    }
-
-    private static boolean isFile(String path) {
-        return path.replaceAll("[?#].*", "").matches(".*\\.(csv|zip|xlsx|pdf|txt)|.*/download|/photos/.*/full");
+        Browser.picture(page, PICTURES.resolve(PageShape.of(path).replaceAll("\\W+", "_") + "-" + sight + ".png"));
     }
 }
