@@ -100,6 +100,50 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .areAssignableTo(Clock.class);
 
+    /**
+     * The program asks nobody on the network for anything: no address that somebody types can make it do so. Its database is
+     * the drivers' affair; the names of the machine itself are asked for where the shop's own certificate is made.
+     */
+    @ArchTest
+    static final ArchRule NOTHING_IS_ASKED_OF_THE_NETWORK = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.net.URLConnection")
+            .orShould()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.net.HttpURLConnection")
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.net.http..", "javax.net.ssl..", "javax.naming..", "jakarta.mail..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching("org\\.springframework\\.web\\.(client|reactive)\\..*")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching(
+                    "java\\.net\\.(Socket|DatagramSocket|MulticastSocket)|java\\.nio\\.channels\\..*SocketChannel")
+            .orShould()
+            .callMethod(java.net.URL.class, "openStream")
+            .orShould()
+            .callMethod(java.net.URL.class, "openConnection");
+
+    /** Nothing that was kept outside is turned into objects of any class, and nothing typed is run as an expression. */
+    @ArchTest
+    static final ArchRule NOTHING_FROM_OUTSIDE_IS_RUN = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.io.ObjectInputStream")
+            .orShould()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.springframework.expression..",
+                    "javax.script..",
+                    "javax.xml..",
+                    "org.xml.sax..",
+                    "org.w3c.dom..")
+            .orShould()
+            .callMethod(Runtime.class, "exec", String.class);
+
     /** What a request may fill is a form; an entity would let a request fill anything it has. */
     @ArchTest
     static final ArchRule ENTITIES_ARE_NEVER_READ_FROM_A_REQUEST =
