@@ -104,14 +104,6 @@ final class DocumentTables {
                     .within("receipt_line", "receipt_id", "line")
                     .done(),
             payments("receipt", "receipt_payment", "PLACE", "OWED", "STORE_CREDIT", "OWNER"),
-            // With a sale it arose to whom a piece on commission belonged.
-            document("bill_paid", DocumentKind.BILL_PAID)
-                    .ref("receipt_id", "receipt", "opening", "sale")
-                    .optional()
-                    .ref("place_id", "money_place")
-                    .amount("amount")
-                    .aboveZero()
-                    .done(),
             document("supplier_return", DocumentKind.SUPPLIER_RETURN)
                     .ref("source_id", "source")
                     .optional()

@@ -118,6 +118,14 @@ final class SellingTables {
                     .within("sale_line", "sale_id", "line")
                     .done(),
             DocumentTables.payments("sale", "sale_payment", "PLACE", "OWED", "DEPOSIT", "STORE_CREDIT"),
+            // What is owed arises with a receipt, on the first day, or with the sale of somebody's piece.
+            document("bill_paid", DocumentKind.BILL_PAID)
+                    .ref("receipt_id", "receipt", "opening", "sale")
+                    .optional()
+                    .ref("place_id", "money_place")
+                    .amount("amount")
+                    .aboveZero()
+                    .done(),
             linesOf("sale", "sale_wrap")
                     .key("sale_id", "line")
                     .line()
