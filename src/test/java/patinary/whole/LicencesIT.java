@@ -82,6 +82,8 @@ class LicencesIT {
         String expression = licence.path("expression").asString("");
         JsonNode one = licence.path("license");
         String id = one.path("id").asString("");
-        return !expression.isEmpty() ? expression : !id.isEmpty() ? id : one.path("name").asString("");
+        return !expression.isEmpty()
+                ? expression
+                : !id.isEmpty() ? id : one.path("name").asString("");
     }
 }
