@@ -182,8 +182,9 @@ class WireIT {
     }
 
     private long rows() {
+        // A file of sales of one letter is a file: it waits for its columns to be named, and is no record.
         return jdbc.sql("select (select count(*) from document) + (select count(*) from photo)"
-                        + " + (select count(*) from sales_draft) + (select count(*) from delivery)")
+                        + " + (select count(*) from delivery)")
                 .query(Long.class)
                 .single();
     }
