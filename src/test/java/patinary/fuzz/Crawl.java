@@ -55,15 +55,6 @@ final class Crawl {
         return List.copyOf(ids);
     }
 
-    /** Addresses for changing that neither a form was found for nor a field is read at: nothing of them would be tried. */
-    List<String> unfound() {
-        return routes(true).stream()
-                .filter(route -> route.fields().isEmpty() && !route.pattern().contains("{"))
-                .filter(route -> forms.values().stream().noneMatch(form -> route.fits(form.path())))
-                .map(Route::pattern)
-                .toList();
-    }
-
     /** Opens every page once more: what was stored since must not keep one from opening. */
     void again(MockMvc mvc, Faults faults, String when) {
         for (String page : pages) {
