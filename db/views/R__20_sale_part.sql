@@ -6,11 +6,11 @@
 -- for nothing and cost nothing, of which no posting tells; two lines of one supply are one row. A piece that was ordered
 -- and never delivered has its row too, marked so: it bears what belongs to the sale as a whole only where all were kept.
 
-drop view if exists sale_part cascade;
+drop view if exists sale_part_anew cascade;
 
 -- Everything is gathered in one pass and added up by sale and thing, and not joined from sums of its own: H2 works out a
 -- joined sum again for every row. The row of a sale without a thing carries what belongs to the sale as a whole.
-create view sale_part as
+create view sale_part_anew as
 with amount as (
     select po.document_id as sale_id, po.piece_id, po.supply_id, 1 as listed,
            case when po.account = 'SALES' then -po.amount_minor else 0 end as price_minor,
@@ -20,53 +20,64 @@ with amount as (
            cast(0 as bigint) as packaging_minor,
            cast(0 as bigint) as refund_minor,
            case when po.account = 'COST_OF_RETAIL' then po.amount_minor else 0 end as cost_minor
-    from posting po
-    join sale s on s.id = po.document_id
+    from touched_sale t
+    join sale s on s.id = t.sale_id
+    join posting po on po.document_id = s.id
     where po.account in ('SALES', 'SHIPPING_CHARGED', 'FEES', 'COST_OF_RETAIL')
       and (po.piece_id is not null or po.supply_id is not null)
     union all
     -- What it was packed in is of the sale as a whole: a supply of the packaging is no thing sold. Cost that comes later, by
     -- a receipt or a count, names the sale as its origin.
     select s.id, cast(null as uuid), cast(null as uuid), 0, 0, 0, 0, 0, p.amount_minor, 0, 0
-    from posting p
-    join sale s on s.id = coalesce(p.origin_id, p.document_id)
-    where p.account = 'EXPENSE' and p.supply_id is not null
+    from touched_sale t
+    join sale s on s.id = t.sale_id
+    join posting p on p.document_id = s.id
+    where p.account = 'EXPENSE' and p.supply_id is not null and p.origin_id is null
     union all
-    select sp.sale_id, sp.piece_id, cast(null as uuid), 1, 0, 0, 0, 0, 0, 0, 0
-    from sale_piece sp
+    select t.sale_id, sp.piece_id, cast(null as uuid), 1, 0, 0, 0, 0, 0, 0, 0
+    from touched_sale t
+    join sale_piece sp on sp.sale_id = t.sale_id
     union all
-    select sk.sale_id, sk.piece_id, cast(null as uuid), 2, 0, 0, 0, 0, 0, 0, 0
-    from sale_undelivered sk
+    select t.sale_id, sk.piece_id, cast(null as uuid), 2, 0, 0, 0, 0, 0, 0, 0
+    from touched_sale t
+    join sale_undelivered sk on sk.sale_id = t.sale_id
     union all
-    select sl.sale_id, cast(null as uuid), sl.supply_id, 1, 0, 0, 0, 0, 0, 0, 0
-    from sale_line sl
+    select t.sale_id, cast(null as uuid), sl.supply_id, 1, 0, 0, 0, 0, 0, 0, 0
+    from touched_sale t
+    join sale_line sl on sl.sale_id = t.sale_id
     where sl.supply_id is not null
     union all
-    select p.origin_id, cast(null as uuid), cast(null as uuid), 0, 0, 0,
+    select s.id, cast(null as uuid), cast(null as uuid), 0, 0, 0,
            case when p.account = 'FEES' then p.amount_minor else 0 end,
-           case when p.account = 'POSTAGE' then p.amount_minor else 0 end, 0,
+           case when p.account = 'POSTAGE' then p.amount_minor else 0 end,
+           case when p.account = 'EXPENSE' then p.amount_minor else 0 end,
            case when p.account = 'REFUNDS' then p.amount_minor else 0 end, 0
-    from posting p
-    where p.origin_id is not null and p.piece_id is null and p.supply_id is null
-      and p.account in ('POSTAGE', 'REFUNDS', 'FEES')
+    from touched_sale t
+    join sale s on s.id = t.sale_id
+    join posting p on p.origin_id = s.id
+    where p.supply_id is not null and p.account = 'EXPENSE'
+       or p.piece_id is null and p.supply_id is null and p.account in ('POSTAGE', 'REFUNDS', 'FEES')
     union all
-    select p.origin_id, p.piece_id, p.supply_id, 0, 0, 0, 0, 0, 0,
+    select s.id, p.piece_id, p.supply_id, 0, 0, 0, 0, 0, 0,
            case when p.account = 'REFUNDS' then p.amount_minor else 0 end,
            case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end
-    from posting p
-    where p.origin_id is not null and (p.account = 'REFUNDS' and (p.piece_id is not null or p.supply_id is not null)
-                                       or p.account = 'COST_OF_RETAIL')
+    from touched_sale t
+    join sale s on s.id = t.sale_id
+    join posting p on p.origin_id = s.id
+    where p.account = 'REFUNDS' and (p.piece_id is not null or p.supply_id is not null) or p.account = 'COST_OF_RETAIL'
     union all
     -- Cost that reaches a piece after it was sold, and cost taken back by a return, belong to the last sale before.
-    select (select d.id
-            from sale_piece sp
-            join document d on d.id = sp.sale_id
-            where sp.piece_id = p.piece_id and d.doc_date <= p.doc_date
-            order by d.doc_date desc, d.id desc
-            fetch first 1 row only),
-           p.piece_id, cast(null as uuid), 0, 0, 0, 0, 0, 0, 0, p.amount_minor
-    from posting p
+    select t.sale_id, p.piece_id, cast(null as uuid), 0, 0, 0, 0, 0, 0, 0, p.amount_minor
+    from touched_sale t
+    join sale_piece ts on ts.sale_id = t.sale_id
+    join posting p on p.piece_id = ts.piece_id
     where p.account = 'COST_OF_PIECES'
+      and t.sale_id = (select d.id
+                       from sale_piece sp
+                       join document d on d.id = sp.sale_id
+                       where sp.piece_id = p.piece_id and d.doc_date <= p.doc_date
+                       order by d.doc_date desc, d.id desc
+                       fetch first 1 row only)
 ),
 part as (
     select sale_id, piece_id, supply_id,

@@ -3,11 +3,20 @@
 -- What each piece cost and earned so far, and where it stands; money from the postings, minutes from the bench entries.
 
 -- As in sale_part, all is gathered in one pass and added up by piece.
--- Read it first and join others to it: H2 works out a view that is joined to other rows again for each of them.
 
-drop view if exists piece_figures cascade;
+-- A use that has no cost yet names its entry and its supply, not the line: where one entry used a supply on two lines, the pieces
+-- of both wait together.
+drop view if exists uncosted_piece cascade;
 
-create view piece_figures as
+create view uncosted_piece as
+select up.piece_id
+from uncosted_use uu
+join bench_use bu on bu.bench_entry_id = uu.document_id and bu.supply_id = uu.supply_id
+join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line;
+
+drop view if exists piece_figures_anew cascade;
+
+create view piece_figures_anew as
 with amount as (
     select p.piece_id,
            -- What a sale owes the owner of a piece is its purchase; all else that sales and refunds do to it adds to zero.
@@ -32,37 +41,39 @@ with amount as (
            cast(null as date) as found_on,
            cast(null as date) as offered_on,
            cast(null as date) as sold_on
-    from posting p
+    from touched_piece t
+    join posting p on p.piece_id = t.piece_id
     join document d on d.id = p.document_id
-    where p.piece_id is not null and p.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
+    where p.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
     union all
     select bp.piece_id, 0, 0, 0, 0, 0, 0,
            cast(be.minutes as numeric(18, 6))
                / (select count(*) from bench_piece entry where entry.bench_entry_id = bp.bench_entry_id),
            0, 0, 0, 0, 0, 0, 0, null, null, null, null, null
-    from bench_piece bp
+    from touched_piece t
+    join bench_piece bp on bp.piece_id = t.piece_id
     join bench_entry be on be.id = bp.bench_entry_id
     union all
     select sp.piece_id, 0, 0, 0, 0, 0, 0, 0,
            sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.packaging_minor,
            0, null, null, null, null, d.doc_date
-    from sale_part sp
-    left join document d on d.id = sp.sale_id
-    where sp.piece_id is not null and not sp.undelivered
+    from touched_piece t
+    join sale_part sp on sp.piece_id = t.piece_id
+    join document d on d.id = sp.sale_id
+    where not sp.undelivered
     union all
-    -- A use that has no cost yet names its entry and its supply, not the line: where one entry used a supply on two
-    -- lines, the pieces of both wait together.
     select up.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, null, null, null, null, null
-    from uncosted_use uu
-    join bench_use bu on bu.bench_entry_id = uu.document_id and bu.supply_id = uu.supply_id
-    join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
+    from touched_piece t
+    join uncosted_piece up on up.piece_id = t.piece_id
     union all
     select op.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, null, null, null, d.doc_date, null
-    from offer_piece op
+    from touched_piece t
+    join offer_piece op on op.piece_id = t.piece_id
     join document d on d.id = op.offer_id
     union all
     select s.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, s.state, s.since, s.found_on, null, null
-    from piece_state s
+    from touched_piece t
+    join piece_state s on s.piece_id = t.piece_id
 )
 select piece_id,
        cast(sum(purchase_minor) as bigint) as purchase_minor,

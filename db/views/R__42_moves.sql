@@ -6,36 +6,11 @@
 drop view if exists offer_spell cascade;
 
 -- A piece is on offer from the offer's day until the day before it was withdrawn, or the day it sold or went, whichever
--- was first. A set is one event: the first of its pieces that sold or went ends the offer for all; piece_state and
--- offer_state go by the same rule. until_day is the first day on which it no longer was, or nothing while it still is.
+-- was first (offer_state says when). until_day is the first day on which it no longer was, or nothing while it still is.
 create view offer_spell as
-with offer_end as (
-    select o.id as offer_id, o.ended_on + 1 as until_day
-    from offer o
-    where o.ended_on is not null
-    union all
-    select op.offer_id, sd.doc_date
-    from offer_piece op
-    join document d on d.id = op.offer_id
-    join sale_piece sp on sp.piece_id = op.piece_id
-    join document sd on sd.id = sp.sale_id
-    where sd.doc_date >= d.doc_date
-    union all
-    select op.offer_id, ps.since
-    from offer_piece op
-    join document d on d.id = op.offer_id
-    join piece_state ps on ps.piece_id = op.piece_id
-    where ps.state = 'GONE' and ps.since >= d.doc_date
-),
-first_end as (
-    select offer_id, min(until_day) as until_day
-    from offer_end
-    group by offer_id
-)
-select op.piece_id, op.offer_id, d.doc_date as from_day, first_end.until_day
+select op.piece_id, op.offer_id, os.started_on as from_day, os.until_day
 from offer_piece op
-join document d on d.id = op.offer_id
-left join first_end on first_end.offer_id = op.offer_id
+join offer_state os on os.offer_id = op.offer_id
 where not exists (select 1 from piece_owner po where po.piece_id = op.piece_id);
 
 drop view if exists piece_group cascade;

@@ -21,6 +21,7 @@ public class Check {
     private final UncostedStore uncosted;
     private final SealStore sealed;
     private final BooksSettings settings;
+    private final List<AlsoChecked> others;
 
     Check(
             Documents documents,
@@ -28,13 +29,15 @@ public class Check {
             StrandStore strands,
             UncostedStore uncosted,
             SealStore sealed,
-            BooksSettings settings) {
+            BooksSettings settings,
+            List<AlsoChecked> others) {
         this.documents = documents;
         this.postings = postings;
         this.strands = strands;
         this.uncosted = uncosted;
         this.sealed = sealed;
         this.settings = settings;
+        this.others = others;
     }
 
     /** Everything that is not as it must be, in canonical order; empty where the books are right. */
@@ -54,6 +57,7 @@ public class Check {
         findings.addAll(StockCheck.differences(replay, stored));
         findings.addAll(uncosted(replay));
         findings.addAll(strands(moves));
+        others.forEach(other -> findings.addAll(other.findings()));
         return findings;
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -20,13 +21,21 @@ class Derivation {
     private final SealStore sealed;
     private final BooksSettings settings;
     private final DerivationProof proof;
+    private final List<AfterChange> after;
 
-    Derivation(Documents documents, BookStore books, SealStore sealed, BooksSettings settings, DerivationProof proof) {
+    Derivation(
+            Documents documents,
+            BookStore books,
+            SealStore sealed,
+            BooksSettings settings,
+            DerivationProof proof,
+            List<AfterChange> after) {
         this.documents = documents;
         this.books = books;
         this.sealed = sealed;
         this.settings = settings;
         this.proof = proof;
+        this.after = after;
     }
 
     /**
@@ -62,14 +71,21 @@ class Derivation {
         Change change = new Change(ids(several), present, books);
         prepare.run();
         if (needsAll(several, change)) {
-            deriveAll(documents.seals());
+            tell(several, deriveAll(documents.seals()));
             return;
         }
         Rederivation.Result result = Rederivation.of(settings.stockMethod(), books, change);
         Optional<Replay.Result> replay = proof.problems(result.problems());
         refuse(result.problems());
-        books.take(change, result);
+        PostingChange written = books.take(change, result);
         replay.ifPresent(proof::postings);
+        tell(several, written);
+    }
+
+    private void tell(Collection<? extends Document> several, PostingChange written) {
+        Set<UUID> documents = written.documents();
+        documents.addAll(ids(several));
+        after.forEach(one -> one.booksChanged(documents));
     }
 
     /** Also where a step of a document of a sealed year moves postings: what it corrects there is posted after the seal. */
@@ -91,15 +107,16 @@ class Derivation {
             seals.forEach(sealed::keep);
         }
         deriveAll(documents.seals());
+        after.forEach(AfterChange::booksRebuilt);
     }
 
-    private void deriveAll(List<DocumentRef> seals) {
+    private PostingChange deriveAll(List<DocumentRef> seals) {
         documents.flush();
         List<DocumentMoves> all = documents.moves();
         Replay.Result result = Replay.of(settings.stockMethod(), all);
         refuse(result.problems());
         List<Entry> kept = seals.isEmpty() ? List.of() : sealed.all();
-        books.takeAll(all, SealedPostings.laidOver(seals, kept, result.entries()), result.uncosted());
+        return books.takeAll(all, SealedPostings.laidOver(seals, kept, result.entries()), result.uncosted());
     }
 
     private static void refuse(List<Problem> problems) {

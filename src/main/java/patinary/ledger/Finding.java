@@ -31,7 +31,9 @@ public record Finding(What what, @Nullable DocumentRef document, String subject,
         /** The list of uses without a cost is not what costing says. */
         UNCOSTED,
         /** A move that is kept by supply, piece or money place is not one of its document. */
-        STRAND
+        STRAND,
+        /** A figure kept beside the books is not what documents and postings give. */
+        KEPT_FIGURE
     }
 
     static Finding problem(Problem problem) {

@@ -1,7 +1,9 @@
 package patinary.ledger;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -11,6 +13,13 @@ import java.util.UUID;
  * @param fresh postings that come, by document
  */
 record PostingChange(List<UUID> stale, List<List<Entry>> fresh) {
+
+    /** Every document whose postings are others now. */
+    Set<UUID> documents() {
+        Set<UUID> documents = new HashSet<>(stale);
+        fresh.forEach(entries -> documents.add(entries.get(0).document().id()));
+        return documents;
+    }
 
     static PostingChange between(Map<UUID, List<Entry>> stored, Map<UUID, List<Entry>> derived) {
         return new PostingChange(

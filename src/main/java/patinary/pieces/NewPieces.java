@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.figures.Figures;
 import patinary.ledger.Trail;
 
 /** Makes pieces for the documents that bring them, each with the next free code. */
@@ -22,6 +23,7 @@ public class NewPieces {
             "supplier_return_piece",
             "bench_piece",
             "bench_use_piece",
+            "bench_pot_piece",
             "bench_mishap",
             "offer_piece",
             "sale_piece",
@@ -33,11 +35,13 @@ public class NewPieces {
             "posting");
 
     private final Pieces pieces;
+    private final Figures figures;
     private final JdbcTemplate jdbc;
     private final Trail trail;
 
-    NewPieces(Pieces pieces, JdbcTemplate jdbc, Trail trail) {
+    NewPieces(Pieces pieces, Figures figures, JdbcTemplate jdbc, Trail trail) {
         this.pieces = pieces;
+        this.figures = figures;
         this.jdbc = jdbc;
         this.trail = trail;
     }
@@ -59,6 +63,7 @@ public class NewPieces {
     private void store(UUID id, String code, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
         trail.thing("piece", id);
         pieces.saveAndFlush(new Piece(id, new Piece.Facts(code, title, kindId, styleId, "", null, "", "", List.of())));
+        figures.pieceMade(id);
     }
 
     /**

@@ -16,6 +16,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
+import patinary.ledger.AlsoChecked;
 import patinary.ledger.Books;
 import patinary.ledger.Document;
 import patinary.ledger.Refused;
@@ -36,13 +37,17 @@ import patinary.testing.ShopTest;
 
 /**
  * Random histories on the real database, by both costing methods: typed in any order they give the same
- * postings; every document and the whole ledger add to zero; what is removed leaves nothing.
+ * postings; every document and the whole ledger add to zero; what is removed leaves nothing. What is kept beside the books is
+ * what the books give: after every change of some histories, at the end of all.
  */
 @ShopTest
 class RandomHistoryIT {
 
     /** More by hand with {@code -Dpatinary.histories=200}; the pure property draws ten thousand in every build. */
     private static final int HISTORIES = Integer.getInteger("patinary.histories", 80);
+
+    /** After each change of two histories in forty, one by each method, everything kept is worked out anew. */
+    private static final int CLOSELY = 40;
 
     private static final String ROWS = """
             select document_id, line, doc_date, account, place_id, category, piece_id, supply_id, origin_id, estimated,
@@ -76,6 +81,11 @@ class RandomHistoryIT {
     @Autowired
     private JdbcClient jdbc;
 
+    @Autowired
+    private AlsoChecked kept;
+
+    private boolean closely;
+
     private RandomShop.Things things = new RandomShop.Things(new UUID(0, 0), new UUID(0, 0), List.of(), List.of());
 
     @BeforeEach
@@ -107,8 +117,10 @@ class RandomHistoryIT {
     void typedInAnyOrderTheBooksAreTheSame() {
         for (int seed = 1; seed <= HISTORIES; seed++) {
             method(seed % 2 == 0 ? "FIFO" : "AVERAGE");
+            closely = seed % CLOSELY < 2;
             List<List<Object>> inOrder = type(sorted(RandomShop.history(seed, things)));
             assertThat(unbalanced()).as("seed %s", seed).isEmpty();
+            assertThat(kept.findings()).as("seed %s", seed).isEmpty();
             removeAll(seed);
             List<List<Object>> inAnyOrder = type(shuffled(seed));
             assertThat(inAnyOrder).as("seed %s", seed).isEqualTo(inOrder);
@@ -123,12 +135,20 @@ class RandomHistoryIT {
         List<Document> waiting = new ArrayList<>(documents);
         while (!waiting.isEmpty()) {
             int before = waiting.size();
-            waiting.removeIf(this::recorded);
+            waiting.removeIf(document -> looked(recorded(document)));
             assertThat(waiting.size())
                     .as("documents that are never accepted: %s", waiting)
                     .isLessThan(before);
         }
         return rows();
+    }
+
+    /** What is kept is compared before the next change could put right what this one missed. */
+    private boolean looked(boolean changed) {
+        if (closely && changed) {
+            assertThat(kept.findings()).isEmpty();
+        }
+        return changed;
     }
 
     private boolean recorded(Document document) {
@@ -147,7 +167,7 @@ class RandomHistoryIT {
                 .list());
         Collections.shuffle(left, new Random(seed));
         while (!left.isEmpty()) {
-            left.removeIf(this::removed);
+            left.removeIf(document -> looked(removed(document)));
         }
         assertThat(rows()).isEmpty();
         assertThat(jdbc.sql("select count(*) from uncosted_use")

@@ -1,0 +1,85 @@
+package patinary.figures;
+
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.AfterChange;
+
+/** Renews the kept figures of whatever a change of the books touches, in its transaction. */
+@Service
+@Transactional(propagation = Propagation.MANDATORY)
+public class Figures implements AfterChange {
+
+    /** So many ids at once, so that what H2 holds in memory for them stays small however big the shop is. */
+    private static final int BATCH = 2_000;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Figures.class);
+
+    private final TouchedIds touched;
+    private final Reach reach;
+    private final JdbcTemplate jdbc;
+
+    Figures(TouchedIds touched, Reach reach, JdbcTemplate jdbc) {
+        this.touched = touched;
+        this.reach = reach;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public void booksChanged(Set<UUID> documents) {
+        touched.set(Touched.DOCUMENT, documents);
+        reach.ofDocumentsBefore();
+        renew(KeptFigure.DOCUMENT_PIECE);
+        renew(KeptFigure.DOCUMENT_SALE);
+        reach.ofDocumentsAfter();
+        renew(KeptFigure.SALE_PART);
+        reach.ofSales();
+        renew(KeptFigure.OFFER_STATE);
+        renew(KeptFigure.PIECE_STATE);
+        renew(KeptFigure.PIECE_FIGURES);
+        touched.clear();
+    }
+
+    @Override
+    public void booksRebuilt() {
+        long start = System.nanoTime();
+        for (KeptFigure figure : KeptFigure.values()) {
+            jdbc.update("delete from " + figure.table());
+            for (List<UUID> ids : batches(figure.by())) {
+                touched.set(figure.by(), ids);
+                insert(figure);
+                touched.clear(figure.by());
+            }
+        }
+        LOG.info("All kept figures made anew in {} ms", (System.nanoTime() - start) / 1_000_000);
+    }
+
+    /** Keeps the figures of a piece that no document names yet; to be called when it was made. */
+    public void pieceMade(UUID piece) {
+        touched.set(Touched.PIECE, List.of(piece));
+        renew(KeptFigure.PIECE_STATE);
+        renew(KeptFigure.PIECE_FIGURES);
+        touched.clear(Touched.PIECE);
+    }
+
+    private List<List<UUID>> batches(Touched by) {
+        return Batches.of(jdbc.queryForList(by.all(), UUID.class), BATCH);
+    }
+
+    private void renew(KeptFigure figure) {
+        String key = figure.by().key();
+        jdbc.update("delete from " + figure.table() + " where " + key + " in (select t." + key + " from "
+                + figure.by().table() + " t)");
+        insert(figure);
+    }
+
+    private void insert(KeptFigure figure) {
+        jdbc.update("insert into " + figure.table() + " select * from " + figure.definition());
+    }
+}

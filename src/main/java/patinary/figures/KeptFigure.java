@@ -1,0 +1,35 @@
+package patinary.figures;
+
+import java.util.Locale;
+
+/**
+ * A table of kept figures. Its definition is the view of the same name with {@code _anew} behind it, which works out the rows of
+ * the touched ids. They stand in the order in which they rest on each other.
+ */
+enum KeptFigure {
+    DOCUMENT_PIECE(Touched.DOCUMENT),
+    DOCUMENT_SALE(Touched.DOCUMENT),
+    SALE_PART(Touched.SALE),
+    OFFER_STATE(Touched.OFFER),
+    PIECE_STATE(Touched.PIECE),
+    PIECE_FIGURES(Touched.PIECE);
+
+    private final Touched by;
+
+    KeptFigure(Touched by) {
+        this.by = by;
+    }
+
+    /** By whose ids it is renewed. */
+    Touched by() {
+        return by;
+    }
+
+    String table() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    String definition() {
+        return table() + "_anew";
+    }
+}
