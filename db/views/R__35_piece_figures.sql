@@ -18,16 +18,17 @@ drop view if exists piece_figures_anew cascade;
 
 create view piece_figures_anew as
 with amount as (
-    select p.piece_id,
+    -- The many postings are added up before they are put beside the rest: H2 copies every row of a union.
+    select t.piece_id,
            -- What a sale owes the owner of a piece is its purchase; all else that sales and refunds do to it adds to zero.
-           case when p.supply_id is null and d.kind in ('RECEIPT', 'OPENING', 'SALE', 'REFUND') then p.amount_minor else 0 end
+           sum(case when p.supply_id is null and d.kind in ('RECEIPT', 'OPENING', 'SALE', 'REFUND') then p.amount_minor else 0 end)
                as purchase_minor,
-           case when p.supply_id is not null then p.amount_minor else 0 end as supplies_minor,
-           case when d.kind = 'REGROUPING' then p.amount_minor else 0 end as regrouped_minor,
-           case when p.estimated and (p.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING'))
-               then p.amount_minor else 0 end as estimated_minor,
-           case when p.account = 'PIECES' then p.amount_minor else 0 end as in_stock_minor,
-           case when p.account = 'COST_OF_PIECES' then p.amount_minor else 0 end as cost_minor,
+           sum(case when p.supply_id is not null then p.amount_minor else 0 end) as supplies_minor,
+           sum(case when d.kind = 'REGROUPING' then p.amount_minor else 0 end) as regrouped_minor,
+           sum(case when p.estimated and (p.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING'))
+               then p.amount_minor else 0 end) as estimated_minor,
+           sum(case when p.account = 'PIECES' then p.amount_minor else 0 end) as in_stock_minor,
+           sum(case when p.account = 'COST_OF_PIECES' then p.amount_minor else 0 end) as cost_minor,
            cast(0 as numeric(18, 6)) as minutes,
            cast(0 as bigint) as sales_minor,
            cast(0 as bigint) as shipping_minor,
@@ -45,6 +46,7 @@ with amount as (
     join posting p on p.piece_id = t.piece_id
     join document d on d.id = p.document_id
     where p.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
+    group by t.piece_id
     union all
     select bp.piece_id, 0, 0, 0, 0, 0, 0,
            cast(be.minutes as numeric(18, 6))

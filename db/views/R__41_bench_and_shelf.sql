@@ -4,8 +4,6 @@
 -- front page counts and adds these rows, and each of its figures opens them. A supply runs low by what is left of it on
 -- bench and shelf together.
 
--- It reads piece_figures and sale_part first and once each (see there).
-
 drop view if exists bench_and_shelf cascade;
 
 create view bench_and_shelf as

@@ -1,6 +1,6 @@
 -- Made anew with all views: ${views}
 
--- Pieces that belong to other people, with what they were worth to the shop so far. It reads piece_figures first (see there).
+-- Pieces that belong to other people, with what they were worth to the shop so far.
 -- purchase_minor is what their owners get; sale_id is the sale that a sold one went with.
 
 drop view if exists piece_of_others cascade;

@@ -20,7 +20,7 @@ join document d on d.id = t.id;
 
 drop view if exists closing_row cascade;
 
--- It reads piece_figures first and once (see there). The first count on or after a use, or a move of cash, settles it; uses,
+-- The first count on or after a use, or a move of cash, settles it; uses,
 -- moves and counts of a thing are read backwards in one pass, a day's count after what it counts.
 create view closing_row as
 select 'NO_COST' as item, p.id as thing_id, '/pieces/' || cast(p.id as varchar(36)) as link, p.code || ' ' || p.title as what,

@@ -12,11 +12,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.util.FileSystemUtils;
 import patinary.photos.DrawnPhotos;
 import patinary.photos.PhotoCheck;
 import patinary.photos.PhotoFolder;
+import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
 /** Photos go out with the archive and come back to the byte; what is not as it says is refused. */
@@ -24,6 +26,9 @@ import patinary.testing.ShopTest;
 class PhotoArchiveIT {
 
     private static final String PIECE = "00000000-0000-4000-8000-00000000000b";
+
+    @Autowired
+    private ApplicationContext program;
 
     @Autowired
     private ShopArchive archive;
@@ -54,6 +59,7 @@ class PhotoArchiveIT {
                         + " values (cast(? as uuid), 'P-1', 'Box', '', '', '', 0)")
                 .param(PIECE)
                 .update();
+        InventedShop.keepFigures(program);
         drawn.hang();
         name = jdbc.sql("select sha256 from photo").query(String.class).single();
     }

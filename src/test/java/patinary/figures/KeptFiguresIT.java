@@ -25,7 +25,7 @@ class KeptFiguresIT {
             "piece_owner",
             "piece_size",
             "photo",
-            "packing",
+            "packing_piece",
             "bench_timer_piece",
             "piece_state",
             "piece_figures");

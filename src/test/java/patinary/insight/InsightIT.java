@@ -18,10 +18,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
 /** The front page and what moves, on stored rows. Everything is invented. */
@@ -30,6 +32,9 @@ class InsightIT {
 
     private static final LocalDate FIRST = LocalDate.of(2025, 3, 1);
     private static final LocalDate LAST = LocalDate.of(2025, 3, 31);
+
+    @Autowired
+    private ApplicationContext program;
 
     @Autowired
     private MockMvc mvc;
@@ -306,6 +311,7 @@ class InsightIT {
                         "insert into posting (document_id, line, doc_date, account, supply_id, estimated, amount_minor, quantity) values (?, ?, ?, ?, ?, false, 100, ?)")
                 .params(receipt, line, FIRST, account, supply, quantity)
                 .update();
+        InventedShop.keepFigures(program);
     }
 
     /** A box found in February, on offer from 20 February with a pause 1 to 5 March, sold; a tray on offer from 5 March. */
@@ -337,6 +343,7 @@ class InsightIT {
                 .update();
         offer(LocalDate.of(2025, 3, 5), tray);
         sell(sold);
+        InventedShop.keepFigures(program);
     }
 
     private void sell(LocalDate day) {

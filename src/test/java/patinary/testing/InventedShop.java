@@ -13,6 +13,8 @@ import org.springframework.security.core.authority.SimpleGrantedAuthority;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
+import org.springframework.transaction.support.TransactionTemplate;
+import patinary.ledger.AfterChange;
 
 /** The shop that tests work in. It and its owner are invented. */
 public final class InventedShop {
@@ -60,6 +62,13 @@ public final class InventedShop {
                                           first_day, time_zone, created_at, version)
                         values (1, ?, 'USD', 2, 'FIFO', 2000, 'us-schedule-c', ?, 'America/New_York', ?, 0)
                         """).params(NAME, FIRST_DAY, moment).update();
+    }
+
+    /** Keeps the figures of what a test wrote into the tables past the books. */
+    public static void keepFigures(ApplicationContext program) {
+        program.getBean(TransactionTemplate.class)
+                .executeWithoutResult(
+                        status -> program.getBean(AfterChange.class).booksRebuilt());
     }
 
     private static synchronized String hash(ApplicationContext program) {
