@@ -73,6 +73,10 @@ public class Figures implements AfterChange {
     }
 
     private void renew(KeptFigure figure) {
+        // Most changes reach no sale or no offer; to see that costs less than to find nothing by a long definition.
+        if (touched.isEmpty(figure.by())) {
+            return;
+        }
         String key = figure.by().key();
         jdbc.update("delete from " + figure.table() + " where " + key + " in (select t." + key + " from "
                 + figure.by().table() + " t)");

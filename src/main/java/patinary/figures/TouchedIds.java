@@ -38,6 +38,11 @@ class TouchedIds {
                 + ") x where not exists (select 1 from " + touched.table() + " t where t." + key + " = x." + key + ")");
     }
 
+    boolean isEmpty(Touched touched) {
+        return jdbc.queryForList("select 1 from " + touched.table() + " fetch first 1 row only")
+                .isEmpty();
+    }
+
     void clear() {
         for (Touched touched : Touched.values()) {
             clear(touched);
