@@ -17,7 +17,10 @@ record PostingChange(List<UUID> stale, List<List<Entry>> fresh) {
     /** Every document whose postings are others now. */
     Set<UUID> documents() {
         Set<UUID> documents = new HashSet<>(stale);
-        fresh.forEach(entries -> documents.add(entries.get(0).document().id()));
+        // A document that posts nothing any more is among the stale ones.
+        fresh.stream()
+                .filter(entries -> !entries.isEmpty())
+                .forEach(entries -> documents.add(entries.get(0).document().id()));
         return documents;
     }
 
