@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hibernate.Session;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Repository;
 
@@ -21,15 +22,30 @@ class Documents {
         this.entities = entities;
     }
 
-    /** Every document as costing sees it; one query per kind, lines fetched in batches. */
+    /**
+     * Every document as costing sees it: one query per kind, lines fetched in batches. They are read beside what the change has
+     * in hand, on the same connection, and forgotten kind by kind: nothing is looked through for changes afterwards.
+     */
     List<DocumentMoves> moves() {
-        return entities.getMetamodel().getEntities().stream()
-                .map(EntityType::getJavaType)
-                .filter(type -> Document.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers()))
-                .map(this::all)
-                .flatMap(Collection::stream)
-                .map(document -> new DocumentMoves(document.ref(), document.moves()))
-                .toList();
+        try (Session reading =
+                entities.unwrap(Session.class).sessionWithOptions().connection().openSession()) {
+            reading.setDefaultReadOnly(true);
+            return entities.getMetamodel().getEntities().stream()
+                    .map(EntityType::getJavaType)
+                    .filter(type -> Document.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers()))
+                    .map(type -> all(reading, type.asSubclass(Document.class)))
+                    .flatMap(Collection::stream)
+                    .toList();
+        }
+    }
+
+    private static List<DocumentMoves> all(Session reading, Class<? extends Document> type) {
+        List<DocumentMoves> moves =
+                reading.createQuery("select d from " + type.getSimpleName() + " d", type).getResultList().stream()
+                        .map(document -> new DocumentMoves(document.ref(), List.copyOf(document.moves())))
+                        .toList();
+        reading.clear();
+        return moves;
     }
 
     <D extends Document> Optional<D> find(Class<D> type, UUID id) {
@@ -67,10 +83,5 @@ class Documents {
                 .stream()
                 .map(Document::ref)
                 .toList();
-    }
-
-    private List<? extends Document> all(Class<?> type) {
-        return entities.createQuery("select d from " + type.getSimpleName() + " d", type.asSubclass(Document.class))
-                .getResultList();
     }
 }
