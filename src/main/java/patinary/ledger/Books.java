@@ -26,13 +26,7 @@ public class Books {
     private final JdbcTemplate jdbc;
     private final Clock clock;
 
-    Books(
-            Documents documents,
-            Derivation derivation,
-            SealStore sealed,
-            Trail trail,
-            JdbcTemplate jdbc,
-            Clock clock) {
+    Books(Documents documents, Derivation derivation, SealStore sealed, Trail trail, JdbcTemplate jdbc, Clock clock) {
         this.documents = documents;
         this.derivation = derivation;
         this.sealed = sealed;
