@@ -1,5 +1,6 @@
 package patinary.exchange;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -71,7 +72,7 @@ public class ShopArchive {
     static ArchiveSource source(Path archive) throws IOException {
         try {
             return Files.isDirectory(archive) ? new FolderSource(archive) : new ZipSource(archive);
-        } catch (ZipException | IllegalArgumentException noZip) {
+        } catch (ZipException | EOFException | IllegalArgumentException noZip) {
             throw new ArchiveRefused(ArchiveError.ofFile("", "no-zip"));
         }
     }

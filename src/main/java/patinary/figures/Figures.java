@@ -48,7 +48,6 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksRebuilt() {
-        long start = System.nanoTime();
         for (KeptFigure figure : KeptFigure.values()) {
             jdbc.update("delete from " + figure.table());
             for (List<UUID> ids : batches(figure.by())) {
@@ -57,7 +56,7 @@ public class Figures implements AfterChange {
                 touched.clear(figure.by());
             }
         }
-        LOG.info("All kept figures made anew in {} ms", (System.nanoTime() - start) / 1_000_000);
+        LOG.info("All kept figures were made anew");
     }
 
     /** Keeps the figures of a piece that no document names yet; to be called when it was made. */
