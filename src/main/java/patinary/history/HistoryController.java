@@ -34,12 +34,13 @@ class HistoryController {
 
     private final Changes changes;
     private final Telling telling;
-    private final Words words;
+    private final HistoryWords words;
     private final Undo undo;
     private final Refusal refusal;
     private final CurrentShop shop;
 
-    HistoryController(Changes changes, Telling telling, Words words, Undo undo, Refusal refusal, CurrentShop shop) {
+    HistoryController(
+            Changes changes, Telling telling, HistoryWords words, Undo undo, Refusal refusal, CurrentShop shop) {
         this.changes = changes;
         this.telling = telling;
         this.words = words;

@@ -15,11 +15,11 @@ import patinary.web.Fmt;
 @Component
 class Telling {
 
-    private final Words words;
+    private final HistoryWords words;
     private final Names names;
     private final Fmt fmt;
 
-    Telling(Words words, Names names, Fmt fmt) {
+    Telling(HistoryWords words, Names names, Fmt fmt) {
         this.words = words;
         this.names = names;
         this.fmt = fmt;

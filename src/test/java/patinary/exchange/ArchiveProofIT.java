@@ -65,11 +65,23 @@ class ArchiveProofIT {
                 "name,currency,minor_digits,costing_method,hourly_rate,tax_table,first_day,time_zone\r\n"
                         + "Invented,USD,2,FIFO,20.00,plain,2025-01-01,UTC\r\n");
         Files.writeString(folder.resolve("figures.csv"), "year,account,amount\r\n2025,PIECES,1.00\r\n");
+        list("shop.csv", "figures.csv");
 
         ArchiveProof.Proof proven = proof.run(folder);
 
         assertThat(proven.sums()).containsExactly("2025 PIECES: 1.00, 0");
         assertThat(proven.isGood()).isFalse();
+    }
+
+    private void list(String... files) throws IOException {
+        StringBuilder manifest = new StringBuilder("name,value\r\nformat," + ArchiveTables.FORMAT + "\r\n");
+        for (String file : files) {
+            manifest.append(file)
+                    .append(',')
+                    .append(Manifest.hash(Files.newInputStream(folder.resolve(file))))
+                    .append("\r\n");
+        }
+        Files.writeString(folder.resolve(Manifest.FILE), manifest);
     }
 
     private Path backup() throws IOException {

@@ -19,7 +19,7 @@ import patinary.web.Fmt;
 
 /** Says cells of kept rows in words: amounts, days and quantities as everywhere else, ids by the name of what they stand for. */
 @Component
-class Words {
+class HistoryWords {
 
     private static final Set<String> QUANTITIES = Set.of("quantity", "content", "step_quantity", "low_quantity");
 
@@ -47,7 +47,7 @@ class Words {
     private final Fmt fmt;
     private final MessageSource messages;
 
-    Words(CurrentShop shop, Names names, Changes changes, Fmt fmt, MessageSource messages) {
+    HistoryWords(CurrentShop shop, Names names, Changes changes, Fmt fmt, MessageSource messages) {
         this.shop = shop;
         this.names = names;
         this.changes = changes;
