@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.MessageSource;
@@ -72,20 +73,31 @@ class StoreTrouble extends OncePerRequestFilter {
 
     /** Read before anything can fail: afterwards the form may be gone with its request. A password goes on no page. */
     private static List<Typed> typed(HttpServletRequest request) {
+        String type = String.valueOf(request.getContentType());
+        if (!request.getMethod().equals("POST") || !type.startsWith("application/x-www-form-urlencoded")) {
+            return List.of();
+        }
         List<Typed> typed = new ArrayList<>();
-        if (request.getMethod().equals("POST")) {
-            String type = String.valueOf(request.getContentType());
-            boolean secret = request.getParameterMap().keySet().stream()
-                    .anyMatch(name -> name.toLowerCase(Locale.ROOT).contains("password"));
-            if (type.startsWith("application/x-www-form-urlencoded") && !secret) {
-                request.getParameterMap().forEach((name, values) -> {
-                    for (String value : values) {
-                        typed.add(new Typed(name, value));
-                    }
-                });
-            }
+        Map<String, String[]> answers = answers(request);
+        boolean secret = answers.keySet().stream()
+                .anyMatch(name -> name.toLowerCase(Locale.ROOT).contains("password"));
+        if (!secret) {
+            answers.forEach((name, values) -> {
+                for (String value : values) {
+                    typed.add(new Typed(name, value));
+                }
+            });
         }
         return typed;
+    }
+
+    /** None where they cannot be read at all: what is further in says so. */
+    private static Map<String, String[]> answers(HttpServletRequest request) {
+        try {
+            return request.getParameterMap();
+        } catch (IllegalStateException unreadable) {
+            return Map.of();
+        }
     }
 
     private void answer(HttpServletRequest request, HttpServletResponse response, StoreFailure kind, List<Typed> typed)

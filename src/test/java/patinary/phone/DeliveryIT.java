@@ -118,8 +118,8 @@ class DeliveryIT {
     @Test
     void aKeyBelongsToOneAccount() throws Exception {
         mvc.perform(entry("500")).andExpect(status().isCreated());
-        // The helper's entry is another one; its document cannot have an id that is taken.
-        mvc.perform(unsigned("500").with(user("Wren").roles("HELPER")).with(csrf()))
+        // The entry of somebody else is another one; its document cannot have an id that is taken.
+        mvc.perform(unsigned("500").with(user("Wren").roles("OWNER")).with(csrf()))
                 .andExpect(status().isConflict())
                 .andExpect(jsonPath("$.retry").value(false));
         assertStored(1);

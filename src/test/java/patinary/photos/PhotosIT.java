@@ -28,6 +28,7 @@ import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequ
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
+import patinary.figures.Figures;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 import patinary.testing.StockedBench;
@@ -35,6 +36,9 @@ import patinary.testing.StockedBench;
 /** Photos taken in, shown, put in order, taken away and matched. */
 @ShopTest
 class PhotosIT {
+
+    @Autowired
+    private Figures figures;
 
     @Autowired
     private MockMvc web;
@@ -130,7 +134,10 @@ class PhotosIT {
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("is not known here yet")));
         assertThat(photos()).isEmpty();
+        jdbc.sql("delete from piece_figures where piece_id = ?").param(box).update();
+        jdbc.sql("delete from piece_state where piece_id = ?").param(box).update();
         jdbc.sql("update piece set id = ? where id = ?").params(later, box).update();
+        figures.pieceMade(later);
         box = later;
 
         deliver(key, box, 60)

@@ -10,6 +10,7 @@ import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.extension.AfterEachCallback;
@@ -83,11 +84,15 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
     private static com.microsoft.playwright.Browser launch(Playwright playwright, Path program, String... more) {
         List<String> options = new ArrayList<>(QUIET);
         options.addAll(List.of(more));
+        // A phone is where its shop is: on another clock its day may be one that has not come there.
+        Map<String, String> surroundings = new HashMap<>(System.getenv());
+        surroundings.put("TZ", "America/New_York");
         return playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(program)
                         .setHeadless(true)
+                        .setEnv(surroundings)
                         .setArgs(options));
     }
 
