@@ -75,7 +75,7 @@ class SheetController {
         model.addAttribute("left", left);
         model.addAttribute("whole", layout.whole());
         model.addAttribute("opened", layout.opened().size());
-        model.addAttribute("drawn", latest.stream().map(Drawn::of).toList());
+        model.addAttribute("drawings", latest.stream().map(Drawn::of).toList());
         model.addAttribute("used", newestFirst);
         return "sheets/sheet";
     }

@@ -60,7 +60,7 @@ class WholeFuzzIT {
     @Test
     void everyAddressTakesWhateverComes() throws Exception {
         int rounds = Integer.getInteger("patinary.fuzz.rounds", 1);
-        int requests = Integer.getInteger("patinary.fuzz.requests", 250);
+        int requests = Integer.getInteger("patinary.fuzz.requests", 150);
         long seed = Long.getLong("patinary.fuzz.seed", SEED);
         demo();
         Crawl crawl = Crawl.of(mvc, program, faults);

@@ -28,6 +28,7 @@ import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequ
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
+import org.springframework.transaction.support.TransactionTemplate;
 import patinary.figures.Figures;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
@@ -39,6 +40,9 @@ class PhotosIT {
 
     @Autowired
     private Figures figures;
+
+    @Autowired
+    private TransactionTemplate transaction;
 
     @Autowired
     private MockMvc web;
@@ -137,7 +141,7 @@ class PhotosIT {
         jdbc.sql("delete from piece_figures where piece_id = ?").param(box).update();
         jdbc.sql("delete from piece_state where piece_id = ?").param(box).update();
         jdbc.sql("update piece set id = ? where id = ?").params(later, box).update();
-        figures.pieceMade(later);
+        transaction.executeWithoutResult(status -> figures.pieceMade(later));
         box = later;
 
         deliver(key, box, 60)

@@ -44,7 +44,7 @@ import patinary.testing.ShopTest;
 class RandomHistoryIT {
 
     /** More by hand with {@code -Dpatinary.histories=200}; the pure property draws ten thousand in every build. */
-    private static final int HISTORIES = Integer.getInteger("patinary.histories", 80);
+    private static final int HISTORIES = Integer.getInteger("patinary.histories", 50);
 
     /** After each change of two histories in forty, one by each method, everything kept is worked out anew. */
     private static final int CLOSELY = 40;
