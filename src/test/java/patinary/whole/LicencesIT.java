@@ -23,7 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
  */
 class LicencesIT {
 
-    private static final Path BILL = Path.of("target", "bom.json");
+    private static final Path BILL = Path.of("target", "classes", "META-INF", "sbom", "application.cdx.json");
     private static final Path PAGE = Path.of("docs", "licences.md");
     private static final String TABLE = "| part | licence |\n|---|---|\n";
 
