@@ -29,6 +29,7 @@ final class Change {
     private final Map<UUID, DocumentMoves> now = new HashMap<>();
     private final List<StrandMove> before;
     private final List<StrandMove> after;
+    private final List<StrandMove> differing;
     private final Map<UUID, List<Entry>> stored;
 
     /**
@@ -43,8 +44,8 @@ final class Change {
         after = present.stream()
                 .flatMap(document -> Strands.of(document).stream())
                 .toList();
-        stored = kept.entries(ids).stream()
-                .collect(Collectors.groupingBy(entry -> entry.document().id()));
+        differing = differing(before, after);
+        stored = PostingStore.grouped(kept.entries(ids));
     }
 
     Set<UUID> ids() {
@@ -72,19 +73,13 @@ final class Change {
 
     /** Whether strands must be written anew. */
     boolean movesStrands() {
-        return !rows(before).equals(rows(after));
+        return !differing.isEmpty();
     }
 
     /** The strands of one sort in which something is not as it was. */
     Set<UUID> touched(Predicate<Move> sort) {
-        Set<Row> was = rows(before);
-        Set<Row> is = rows(after);
-        return Stream.concat(before.stream(), after.stream())
+        return differing.stream()
                 .filter(move -> sort.test(move.move()))
-                .filter(move -> {
-                    Row row = Row.of(move);
-                    return !was.contains(row) || !is.contains(row);
-                })
                 .map(StrandMove::strand)
                 .collect(Collectors.toSet());
     }
@@ -101,7 +96,20 @@ final class Change {
                 .min(DocumentRef::compareTo);
     }
 
-    private static Set<Row> rows(List<StrandMove> moves) {
-        return moves.stream().map(Row::of).collect(Collectors.toCollection(HashSet::new));
+    /** What stands on one side only. */
+    private static List<StrandMove> differing(List<StrandMove> before, List<StrandMove> after) {
+        Map<Row, StrandMove> was = rows(before);
+        Map<Row, StrandMove> is = rows(after);
+        Set<Row> both = new HashSet<>(was.keySet());
+        both.retainAll(is.keySet());
+        was.keySet().removeAll(both);
+        is.keySet().removeAll(both);
+        return Stream.concat(was.values().stream(), is.values().stream()).toList();
+    }
+
+    private static Map<Row, StrandMove> rows(List<StrandMove> moves) {
+        Map<Row, StrandMove> rows = new HashMap<>();
+        moves.forEach(move -> rows.put(Row.of(move), move));
+        return rows;
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import patinary.money.Amount;
@@ -83,7 +84,7 @@ final class MoneyRun {
         for (Map.Entry<DocumentRef, List<Entry>> document : documents.entrySet()) {
             StrandMove count = countOf.get(document.getKey().id());
             held = count == null
-                    ? held.plus(moved(place, document.getValue(), Integer.MIN_VALUE))
+                    ? held.plus(moved(place, document.getValue(), move -> true))
                     : count(place, held, count, document.getValue());
         }
     }
@@ -106,8 +107,7 @@ final class MoneyRun {
         Set<UUID> missing = counts.stream().map(count -> count.document().id()).collect(Collectors.toSet());
         missing.removeAll(derived.keySet());
         if (!missing.isEmpty()) {
-            Map<UUID, List<Entry>> found = kept.entries(missing).stream()
-                    .collect(Collectors.groupingBy(entry -> entry.document().id()));
+            Map<UUID, List<Entry>> found = PostingStore.grouped(kept.entries(missing));
             missing.forEach(id -> {
                 stored.put(id, found.getOrDefault(id, List.of()));
                 derived.put(id, found.getOrDefault(id, List.of()));
@@ -115,9 +115,9 @@ final class MoneyRun {
         }
     }
 
-    private static Amount moved(UUID place, List<Entry> entries, int fromMove) {
+    private static Amount moved(UUID place, List<Entry> entries, IntPredicate moves) {
         return entries.stream()
-                .filter(entry -> entry.isOf(place) && entry.move() >= fromMove)
+                .filter(entry -> entry.isOf(place) && moves.test(entry.move()))
                 .map(entry -> entry.posting().amount())
                 .collect(Amount.sum());
     }
@@ -126,10 +126,7 @@ final class MoneyRun {
     private Amount count(UUID place, Amount before, StrandMove count, List<Entry> entries) {
         List<Entry> others =
                 entries.stream().filter(entry -> entry.move() != count.number()).toList();
-        Amount held = before.plus(others.stream()
-                .filter(entry -> entry.isOf(place) && entry.move() < count.number())
-                .map(entry -> entry.posting().amount())
-                .collect(Amount.sum()));
+        Amount held = before.plus(moved(place, others, move -> move < count.number()));
         Journal journal = new Journal();
         journal.open(count.document());
         journal.move(count.number());
@@ -142,6 +139,6 @@ final class MoneyRun {
                 Stream.concat(others.stream(), journal.take().stream())
                         .sorted(Comparator.comparing(Entry::move))
                         .toList());
-        return counted.amount().plus(moved(place, others, count.number() + 1));
+        return counted.amount().plus(moved(place, others, move -> move > count.number()));
     }
 }

@@ -83,8 +83,7 @@ final class Rederivation {
         missing.removeAll(change.ids());
         if (!missing.isEmpty()) {
             missing.forEach(id -> stored.put(id, List.of()));
-            stored.putAll(kept.entries(missing).stream()
-                    .collect(Collectors.groupingBy(entry -> entry.document().id())));
+            stored.putAll(PostingStore.grouped(kept.entries(missing)));
         }
     }
 
