@@ -16,6 +16,7 @@ import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
+import patinary.ledger.Batches;
 import patinary.ledger.DocumentKind;
 import patinary.shop.CurrentShop;
 
@@ -90,8 +91,7 @@ public class KeptRows {
         Family family = family(table);
         List<UUID> all = List.copyOf(new HashSet<>(ids));
         Map<UUID, Map<String, List<Map<String, String>>>> found = new HashMap<>();
-        for (int from = 0; from < all.size(); from += AT_ONCE) {
-            List<UUID> some = all.subList(from, Math.min(all.size(), from + AT_ONCE));
+        for (List<UUID> some : Batches.of(all, AT_ONCE)) {
             read(family.self(), some, found);
             if (some.stream().anyMatch(found::containsKey)) {
                 family.members().forEach(member -> read(member, some, found));

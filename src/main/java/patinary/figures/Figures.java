@@ -10,6 +10,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.AfterChange;
+import patinary.ledger.Batches;
 
 /** Renews the kept figures of whatever a change of the books touches, in its transaction. */
 @Service

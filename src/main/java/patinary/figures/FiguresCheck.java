@@ -14,6 +14,7 @@ import org.springframework.transaction.annotation.Isolation;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.AlsoChecked;
+import patinary.ledger.Batches;
 import patinary.ledger.Finding;
 
 /**

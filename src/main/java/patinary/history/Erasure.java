@@ -8,6 +8,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.exchange.Content;
+import patinary.ledger.Batches;
 
 /**
  * The one way in which words of the history change: somebody who is erased from the shop goes from here too. Who changed what
@@ -90,10 +91,10 @@ public class Erasure {
     private void each(java.util.function.Consumer<Kept> deed) {
         List<UUID> ids =
                 jdbc.sql("select id from history order by id").query(UUID.class).list();
-        for (int from = 0; from < ids.size(); from += AT_ONCE) {
+        for (List<UUID> some : Batches.of(ids, AT_ONCE)) {
             jdbc.sql(
                             "select id, kind, subject_id, file_name, content_before, content_after from history where id in (:ids)")
-                    .param("ids", ids.subList(from, Math.min(ids.size(), from + AT_ONCE)))
+                    .param("ids", some)
                     .query(Kept.class)
                     .list()
                     .forEach(deed);

@@ -1,26 +1,35 @@
 package patinary.ledger;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
-/** Questions about many ids, asked for so many at a time as a statement takes well. */
-final class Batches {
+/** Long lists, taken so many at a time as a statement, or a database's memory, takes well. */
+public final class Batches {
 
     private static final int SIZE = 500;
 
     private Batches() {}
 
-    static <T> List<T> of(Collection<UUID> ids, Function<List<UUID>, List<T>> ask) {
-        List<UUID> all = List.copyOf(ids);
-        List<T> answers = new ArrayList<>();
-        for (int from = 0; from < all.size(); from += SIZE) {
-            answers.addAll(ask.apply(all.subList(from, Math.min(all.size(), from + SIZE))));
-        }
-        return answers;
+    /**
+     * The list in parts of at most a size, in its order.
+     *
+     * @param size at least one
+     */
+    public static <T> List<List<T>> of(List<T> list, int size) {
+        int parts = (list.size() + size - 1) / size;
+        return IntStream.range(0, parts)
+                .mapToObj(part -> list.subList(part * size, Math.min(list.size(), (part + 1) * size)))
+                .toList();
+    }
+
+    static <T> List<T> asked(Collection<UUID> ids, Function<List<UUID>, List<T>> ask) {
+        return of(List.copyOf(ids), SIZE).stream()
+                .flatMap(part -> ask.apply(part).stream())
+                .toList();
     }
 
     static String marks(List<UUID> ids) {

@@ -56,7 +56,7 @@ class PostingStore {
 
     /** All postings of these documents, each document's in their order. */
     List<Entry> of(Collection<UUID> documents) {
-        return Batches.of(
+        return Batches.asked(
                 documents,
                 ids -> jdbc.query(
                         SOME.formatted("p.document_id in (" + Batches.marks(ids) + ")"),
@@ -66,7 +66,7 @@ class PostingStore {
 
     /** All postings of what these pieces cost. */
     List<Entry> pieceCosts(Collection<UUID> pieces) {
-        return Batches.of(
+        return Batches.asked(
                         pieces,
                         ids -> jdbc.query(
                                 SOME.formatted("p.piece_id in (" + Batches.marks(ids) + ")"),

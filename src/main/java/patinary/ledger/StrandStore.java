@@ -41,7 +41,7 @@ class StrandStore {
     }
 
     private List<StrandMove> some(String column, Collection<UUID> wanted) {
-        return Batches.of(
+        return Batches.asked(
                 wanted,
                 ids -> jdbc.query(
                         SOME.formatted(column, Batches.marks(ids)), (row, number) -> read(row), ids.toArray()));
