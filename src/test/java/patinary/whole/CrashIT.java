@@ -40,6 +40,9 @@ class CrashIT {
     private static final int KILLS = Integer.getInteger("patinary.kills", 3);
     private static final long SEED = Long.getLong("patinary.seed", System.nanoTime());
     private static final int PEOPLE = 4;
+    /** So many changes are answered at the least before each kill; up to twice as many. */
+    private static final int ANSWERS = 3;
+
     private static final int LONGEST = 1_500;
     private static final Pattern CHANNEL = Pattern.compile("/channels/([0-9a-f-]{36})\"");
 
@@ -87,7 +90,7 @@ class CrashIT {
             }
             assertWell(kill);
         }
-        assertThat(told.answered()).as("they worked: %s", told.ends).isGreaterThan(2 * KILLS);
+        assertThat(told.answered()).as("they worked: %s", told.ends).isGreaterThanOrEqualTo(ANSWERS * KILLS);
         if (!onServer()) {
             assertThat(JarProgram.run(folder.resolve("check.log"), properties, "check"))
                     .as("the check of the books")
@@ -118,13 +121,14 @@ class CrashIT {
         List<Thread> threads = people.stream()
                 .map(person -> new Thread(new Worker(person, told, new Random(random.nextLong()), channel)))
                 .toList();
-        int before = told.answered();
+        int enough = told.answered() + ANSWERS + random.nextInt(ANSWERS);
         threads.forEach(Thread::start);
-        // The program has just been started and is slow at first: only once it has answered is there something to lose.
+        // The program has just been started and is slow at first: only once it has answered is there something to lose. How
+        // long that takes is the machine's affair, how much there is to lose is the test's.
         Awaitility.await()
                 .atMost(60, TimeUnit.SECONDS)
                 .pollInterval(20, TimeUnit.MILLISECONDS)
-                .until(() -> told.answered() > before || threads.stream().noneMatch(Thread::isAlive));
+                .until(() -> told.answered() >= enough || threads.stream().noneMatch(Thread::isAlive));
         TimeUnit.MILLISECONDS.sleep(random.nextInt(LONGEST));
         if (databaseToo) {
             server.kill();
