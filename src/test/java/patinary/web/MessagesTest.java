@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
@@ -25,6 +26,7 @@ class MessagesTest {
     private static final Pattern COMMENT = Pattern.compile("<!--.*?-->", Pattern.DOTALL);
     private static final Pattern TAG = Pattern.compile("<(?:[^<>\"']|\"[^\"]*\"|'[^']*')*>");
     private static final Pattern KEY = Pattern.compile("#\\{([A-Za-z0-9._-]+)[(}]");
+    private static final Pattern ARGUMENT = Pattern.compile("\\{\\d");
     private static final Pattern IN_CODE = Pattern.compile("\"((?:%s)(?:\\.[A-Za-z0-9_-]+)+)\"");
     private static final Pattern BARE_ATTRIBUTE =
             Pattern.compile("\\s(?:title|placeholder|aria-label|alt)=\"[^\"]*\\p{L}[^\"]*\"");
@@ -112,6 +114,18 @@ class MessagesTest {
             String name = file.getFileName().toString().replace(".properties", "");
             assertThat(settings).contains("messages/" + name);
         }
+    }
+
+    /** An apostrophe is doubled where a message takes arguments, or it vanishes; elsewhere two would be shown. */
+    @Test
+    void apostrophesAreDoubledWhereAMessageTakesArgumentsAndNowhereElse() throws IOException {
+        Map<String, String> wrong = new TreeMap<>(messages());
+        wrong.values().removeIf(words -> {
+            boolean takesArguments = ARGUMENT.matcher(words).find();
+            String others = takesArguments ? words.replace("''", "") : words.replace("''", "doubled");
+            return takesArguments ? !others.contains("'") : others.equals(words);
+        });
+        assertThat(wrong).isEmpty();
     }
 
     private static void collect(Pattern pattern, String text, Path file, List<String> found) {
