@@ -32,6 +32,17 @@ class AfterSignIn implements AuthenticationSuccessHandler {
     @Override
     public void onAuthenticationSuccess(HttpServletRequest request, HttpServletResponse response, Authentication who)
             throws IOException {
+        String target = arrive(request, response, who);
+        response.setStatus(HttpServletResponse.SC_SEE_OTHER);
+        response.setHeader("Location", target);
+    }
+
+    /**
+     * Makes the state of somebody who has just come in what her device needs.
+     *
+     * @return where she goes on
+     */
+    String arrive(HttpServletRequest request, HttpServletResponse response, Authentication who) {
         pauses.succeeded(AfterRefusal.nameOf(request), request.getRemoteAddr());
         HttpSession session = request.getSession();
         session.setAttribute(
@@ -42,9 +53,7 @@ class AfterSignIn implements AuthenticationSuccessHandler {
             request.setAttribute(SignedInState.OWN_DEVICE, true);
         }
         LOG.info("Signed in: {} from {}", who.getName(), request.getRemoteAddr());
-        String target = target(request, response, session);
-        response.setStatus(HttpServletResponse.SC_SEE_OTHER);
-        response.setHeader("Location", target);
+        return target(request, response, session);
     }
 
     private String target(HttpServletRequest request, HttpServletResponse response, HttpSession session) {

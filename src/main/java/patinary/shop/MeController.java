@@ -15,7 +15,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.web.Notice;
 
-/** A person's own page: the devices she is signed in with, and her password. */
+/** A person's own page: the devices she is signed in with, and her password and her passkeys. */
 @Controller
 @RequestMapping("/me")
 class MeController {
@@ -27,13 +27,16 @@ class MeController {
     private final Devices devices;
     private final PasswordAgain again;
     private final PasswordRules rules;
+    private final Passkeys keys;
     private final CurrentShop shop;
 
-    MeController(OwnSignIn own, Devices devices, PasswordAgain again, PasswordRules rules, CurrentShop shop) {
+    MeController(
+            OwnSignIn own, Devices devices, PasswordAgain again, PasswordRules rules, Passkeys keys, CurrentShop shop) {
         this.own = own;
         this.devices = devices;
         this.again = again;
         this.rules = rules;
+        this.keys = keys;
         this.shop = shop;
     }
 
@@ -93,6 +96,7 @@ class MeController {
     private String page(HttpServletRequest request, Model model) {
         model.addAttribute("person", request.getRemoteUser());
         model.addAttribute("devices", devices.of(request.getRemoteUser(), here(request)));
+        model.addAttribute("passkeys", keys.of(request.getRemoteUser()));
         return "shop/me";
     }
 }

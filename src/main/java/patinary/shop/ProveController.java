@@ -4,21 +4,15 @@ import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.net.URI;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.server.PathContainer;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.core.Authentication;
-import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.FactorGrantedAuthority;
-import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
-import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -46,12 +40,11 @@ class ProveController {
     record Field(String name, String value) {}
 
     private final PasswordAgain passwords;
-    private final Clock clock;
-    private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
+    private final Entrance entrance;
 
-    ProveController(PasswordAgain passwords, Clock clock) {
+    ProveController(PasswordAgain passwords, Entrance entrance) {
         this.passwords = passwords;
-        this.clock = clock;
+        this.entrance = entrance;
     }
 
     @GetMapping(PAGE)
@@ -88,32 +81,18 @@ class ProveController {
             response.setStatus(422);
             return page(model, to, fields(request), method);
         }
-        renew(request, response);
+        Authentication before = SecurityContextHolder.getContext().getAuthentication();
+        entrance.let(
+                before.getPrincipal(),
+                before.getAuthorities(),
+                FactorGrantedAuthority.PASSWORD_AUTHORITY,
+                request,
+                response);
         // 307 lets the browser send the same form once more, to the place it was meant for.
         response.setStatus(
                 method.equals("POST") ? HttpServletResponse.SC_TEMPORARY_REDIRECT : HttpServletResponse.SC_SEE_OTHER);
         response.setHeader("Location", to);
         return null;
-    }
-
-    /** The same person with the same rights, proven now; a new name of the state, as after a sign-in. */
-    private void renew(HttpServletRequest request, HttpServletResponse response) {
-        Authentication before = SecurityContextHolder.getContext().getAuthentication();
-        List<GrantedAuthority> rights = new ArrayList<>();
-        before.getAuthorities().stream()
-                .filter(one -> !(one instanceof FactorGrantedAuthority))
-                .forEach(rights::add);
-        rights.add(FactorGrantedAuthority.withAuthority(FactorGrantedAuthority.PASSWORD_AUTHORITY)
-                .issuedAt(clock.instant())
-                .build());
-        SecurityContext context = SecurityContextHolder.createEmptyContext();
-        context.setAuthentication(
-                UsernamePasswordAuthenticationToken.authenticated(before.getPrincipal(), null, rights));
-        SecurityContextHolder.setContext(context);
-        if (request.getSession(false) != null) {
-            request.changeSessionId();
-        }
-        contexts.saveContext(context, request, response);
     }
 
     /** A place of this shop that asks for proof; nothing else is gone on to, wherever the address came from. */

@@ -55,8 +55,9 @@ final class Reach {
                     // The rest of a phone's page is filled after the sign-in; without one it is a shell.
                     PhonePages.ALL.stream().flatMap(page -> rows(May.READ, Set.of(STRANGER), page)),
                     rows(May.CHANGE, READERS, "/sign-out"),
+                    rows(May.CHANGE, NOT_IN_A_YEAR, "/passkey", "/passkey/options"),
                     // Her own way to sign in, and showing that it is her.
-                    rows(May.BOTH, HELPERS, "/me/**", "/prove"),
+                    rows(May.BOTH, HELPERS, "/me/**", "/prove", "/prove/passkey"),
                     rows(May.READ, READERS, "/guide/**", "/handbook/**"),
                     // The years: not their seal, nor what is open in one, which names buyers.
                     rows(May.NOTHING, Set.of(), "/year/{year}/seal/**", "/year/{year}/open/**"),

@@ -32,14 +32,16 @@ public class WaysIn {
     private final People people;
     private final PasswordEncoder passwords;
     private final Devices devices;
+    private final Passkeys keys;
     private final JdbcClient jdbc;
     private final Clock clock;
     private final String nobodys;
 
-    WaysIn(People people, PasswordEncoder passwords, Devices devices, JdbcClient jdbc, Clock clock) {
+    WaysIn(People people, PasswordEncoder passwords, Devices devices, Passkeys keys, JdbcClient jdbc, Clock clock) {
         this.people = people;
         this.passwords = passwords;
         this.devices = devices;
+        this.keys = keys;
         this.jdbc = jdbc;
         this.clock = clock;
         this.nobodys = Objects.requireNonNull(passwords.encode(Secrets.signs(2 * HALF)));
@@ -79,7 +81,8 @@ public class WaysIn {
     }
 
     /**
-     * Gives a person the password she chose, and ends every stay under her name.
+     * Gives a person the password she chose, ends every stay under her name, and takes her passkeys away: a lost device must not let
+     * anybody in that a lost password does not.
      *
      * @return whether the code was hers and still good
      */
@@ -107,6 +110,7 @@ public class WaysIn {
         person.get().passwordHash = Objects.requireNonNull(passwords.encode(password));
         people.save(person.get());
         devices.endAll(name);
+        keys.removeAll(person.get().id);
         return true;
     }
 

@@ -21,7 +21,7 @@ class ArchiveFieldsIT {
             "'document', 'posting', 'uncosted_use', 'strand_move', 'document_piece', 'document_sale', 'sale_part', 'offer_state', "
                     + "'piece_state', 'piece_figures', 'figures_made', "
                     + "'touched_document', 'touched_sale', 'touched_offer', 'touched_piece', "
-                    + "'books', 'person', 'accountant_link', 'way_in', 'sign_in_try', 'flyway_schema_history', "
+                    + "'books', 'person', 'accountant_link', 'way_in', 'sign_in_try', 'passkey', 'flyway_schema_history', "
                     + "'bench_timer', 'bench_timer_piece', 'bench_wait', "
                     + "'sales_draft', 'sales_draft_column', 'sales_draft_part', 'sales_draft_row', "
                     + "'job_lease', 'backup_plan', 'backup_run'";

@@ -35,6 +35,8 @@ class DoorsIT {
             "/sign-in",
             "/setup",
             "/way-in",
+            "/passkey",
+            "/passkey/options",
             "/help",
             "/error",
             "/trust",

@@ -94,12 +94,20 @@ class PeopleIT {
     @Test
     void aNewWayInLeavesTheOldUntilItIsUsed() throws Exception {
         Cookie inside = helper("Sam");
+        jdbc.sql("""
+                        insert into passkey (credential_id, person_id, label, place, public_key, attestation_object, signature_count,
+                            uv_initialized, backup_eligible, backup_state, transports, created_at)
+                        values ('lost', ?, 'phone', 'localhost', ?, ?, 0, true, false, false, '', current_timestamp)
+                        """).params(id("Sam"), new byte[1], new byte[1]).update();
         String code = given(mvc.perform(
                         post("/shop/people/" + id("Sam") + "/way-in").with(owner())))
                 .code();
         mvc.perform(get("/").cookie(inside)).andExpect(status().isOk());
         mvc.perform(enter("Sam", code, "five newts beside a kiln")).andExpect(redirectedUrl("/sign-in"));
         mvc.perform(get("/").cookie(inside)).andExpect(redirectedUrl("/sign-in"));
+        assertThat(jdbc.sql("select count(*) from passkey").query(Long.class).single())
+                .as("a lost phone does not let in what a lost password does not")
+                .isZero();
         signIn("Sam", "five newts beside a kiln");
     }
 

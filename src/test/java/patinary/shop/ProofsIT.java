@@ -64,6 +64,7 @@ class ProofsIT {
             "GET /me",
             "POST /me/password",
             "POST /me/devices/end-others",
+            "POST /me/passkeys/remove",
             "POST /me/devices/" + "0".repeat(64) + "/end",
             "GET /year/2025/seal",
             "POST /year/2025/seal",
@@ -177,7 +178,7 @@ class ProofsIT {
     }
 
     /** Lets eleven minutes pass since she showed that it is her. */
-    private <S extends Session> void makeOld(FindByIndexNameSessionRepository<S> store) {
+    static <S extends Session> void makeOld(FindByIndexNameSessionRepository<S> store) {
         S state = store.findByPrincipalName(InventedShop.OWNER)
                 .values()
                 .iterator()
