@@ -23,6 +23,24 @@ sealed interface Block {
 
     record Listing(boolean numbered, List<List<Block>> items) implements Block {}
 
+    /**
+     * A picture of a page of the program.
+     *
+     * @param address where the program gives it out
+     * @param words what is on it, for whoever does not see it
+     * @param width in points of the file, which has three for two of the page
+     */
+    record Picture(String address, String words, int width, int height) implements Block {
+
+        public int shownWidth() {
+            return width * 2 / 3;
+        }
+
+        public int shownHeight() {
+            return height * 2 / 3;
+        }
+    }
+
     /** What is set apart. */
     record Quote(List<Block> blocks) implements Block {}
 

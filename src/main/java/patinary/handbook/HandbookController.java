@@ -1,6 +1,8 @@
 package patinary.handbook;
 
+import java.time.Duration;
 import java.util.List;
+import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -65,6 +67,17 @@ class HandbookController {
                                 .filename(name + ".csv")
                                 .build()
                                 .toString())
+                .body(file);
+    }
+
+    /** The address is the same in the next version, where the picture may be another: it is asked for again after a day. */
+    @GetMapping(SHELF + "/{name:[a-z0-9-]+}.jpeg")
+    ResponseEntity<byte[]> picture(@PathVariable String shelf, @PathVariable String name) {
+        byte[] file =
+                library.picture(shelf(shelf), name).orElseThrow(() -> new NotFound("picture " + shelf + "/" + name));
+        return ResponseEntity.ok()
+                .contentType(MediaType.IMAGE_JPEG)
+                .cacheControl(CacheControl.maxAge(Duration.ofDays(1)).cachePrivate())
                 .body(file);
     }
 

@@ -8,8 +8,8 @@ import java.util.Set;
 /** One page of the guide or the handbook. */
 record Leaf(Shelf shelf, String name, String title, List<Block> blocks) {
 
-    static Leaf of(Shelf shelf, String name, String markdown) {
-        List<Block> blocks = Reading.blocks(shelf, markdown);
+    static Leaf of(Shelf shelf, String name, String markdown, Pictures pictures) {
+        List<Block> blocks = Reading.blocks(shelf, markdown, pictures);
         String title = blocks.stream()
                 .filter(Block.Heading.class::isInstance)
                 .map(block -> Run.plain(((Block.Heading) block).runs()))
@@ -53,6 +53,9 @@ record Leaf(Shelf shelf, String name, String title, List<Block> blocks) {
     private static List<String> lines(Block block) {
         if (block instanceof Block.Paragraph paragraph) {
             return List.of(Run.plain(paragraph.runs()));
+        }
+        if (block instanceof Block.Picture picture) {
+            return List.of(picture.words());
         }
         if (block instanceof Block.Formula formula) {
             return formula.text().lines().map(String::strip).toList();

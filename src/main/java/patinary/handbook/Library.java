@@ -1,12 +1,15 @@
 package patinary.handbook;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import javax.imageio.ImageIO;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.stereotype.Component;
@@ -18,15 +21,16 @@ class Library {
     /** The page that lists the others, each with one line. */
     static final String LIST = "README";
 
+    private static final String PICTURES = "pictures/";
+
     private final TreeMap<String, Resource> files = new TreeMap<>();
     private final ConcurrentHashMap<String, Leaf> read = new ConcurrentHashMap<>();
 
     Library() {
         try {
             for (Shelf shelf : Shelf.values()) {
-                for (Resource file : new PathMatchingResourcePatternResolver()
-                        .getResources("classpath*:docs/" + shelf.word() + "/*.*")) {
-                    files.put(shelf.word() + "/" + file.getFilename(), file);
+                for (String folder : new String[] {"", PICTURES}) {
+                    gather(shelf, folder);
                 }
             }
         } catch (IOException unreadable) {
@@ -34,11 +38,19 @@ class Library {
         }
     }
 
+    private void gather(Shelf shelf, String folder) throws IOException {
+        for (Resource file : new PathMatchingResourcePatternResolver()
+                .getResources("classpath*:docs/" + shelf.word() + "/" + folder + "*.*")) {
+            files.put(shelf.word() + "/" + folder + file.getFilename(), file);
+        }
+    }
+
     /** @return nothing where there is no such page */
     Optional<Leaf> leaf(Shelf shelf, String name) {
         String file = shelf.word() + "/" + name + ".md";
         return Optional.ofNullable(files.get(file))
-                .map(found -> read.computeIfAbsent(file, path -> Leaf.of(shelf, name, text(found))));
+                .map(found -> read.computeIfAbsent(
+                        file, path -> Leaf.of(shelf, name, text(found), target -> size(shelf, target))));
     }
 
     /** Every page but the two lists. */
@@ -55,6 +67,33 @@ class Library {
     Optional<byte[]> example(Shelf shelf, String name) {
         return Optional.ofNullable(files.get(shelf.word() + "/" + name + ".csv"))
                 .map(file -> text(file).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A picture that a page shows, as a JPEG file. */
+    Optional<byte[]> picture(Shelf shelf, String name) {
+        return Optional.ofNullable(files.get(shelf.word() + "/" + PICTURES + name + ".jpeg"))
+                .map(Library::bytes);
+    }
+
+    private Pictures.Size size(Shelf shelf, String target) {
+        Resource file = files.get(shelf.word() + "/" + target);
+        if (file == null) {
+            throw new IllegalArgumentException("no picture " + target);
+        }
+        try (InputStream bytes = file.getInputStream()) {
+            BufferedImage image = ImageIO.read(bytes);
+            return new Pictures.Size(image.getWidth(), image.getHeight());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static byte[] bytes(Resource file) {
+        try {
+            return file.getContentAsByteArray();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private static String text(Resource file) {

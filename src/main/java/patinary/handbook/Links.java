@@ -9,9 +9,19 @@ final class Links {
 
     private static final Pattern PAGE =
             Pattern.compile("(?:\\.\\./(guide|handbook)/)?([A-Za-z0-9-]+)\\.(md|csv)(#[\\p{L}\\p{N}_-]+)?");
+    private static final Pattern PICTURE = Pattern.compile("pictures/([a-z0-9-]+\\.jpeg)");
     private static final Pattern HERE = Pattern.compile("#[\\p{L}\\p{N}_-]+");
 
     private Links() {}
+
+    /** @throws IllegalArgumentException where the picture is not one of the shelf's own */
+    static String picture(Shelf shelf, String target) {
+        Matcher picture = PICTURE.matcher(target);
+        if (!picture.matches()) {
+            throw new IllegalArgumentException("no picture of the " + shelf.word() + ": " + target);
+        }
+        return "/" + shelf.word() + "/" + picture.group(1);
+    }
 
     /** @return null where it leads to what is not in the program, such as a decision record: its words stay, without a link */
     static @Nullable String of(Shelf shelf, String target) {

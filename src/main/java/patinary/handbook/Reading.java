@@ -12,10 +12,12 @@ import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.Image;
 import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.ListBlock;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
+import org.commonmark.node.Paragraph;
 import org.commonmark.parser.Parser;
 
 /** Reads Markdown (CommonMark, with tables) into the parts of a page. */
@@ -27,17 +29,19 @@ final class Reading {
     private static final Set<String> DEFINING = Set.of("word", "term", "figure");
 
     private final Shelf shelf;
+    private final Pictures pictures;
     private final Anchors anchors = new Anchors();
     private final Map<Node, String> headings = new IdentityHashMap<>();
     private String under = "";
     private int tables;
 
-    private Reading(Shelf shelf) {
+    private Reading(Shelf shelf, Pictures pictures) {
         this.shelf = shelf;
+        this.pictures = pictures;
     }
 
-    static List<Block> blocks(Shelf shelf, String markdown) {
-        Reading reading = new Reading(shelf);
+    static List<Block> blocks(Shelf shelf, String markdown, Pictures pictures) {
+        Reading reading = new Reading(shelf, pictures);
         Node page = MARKDOWN.parse(markdown);
         // Headings choose their names first: those are pointed to from outside too.
         for (Node node : children(page)) {
@@ -73,7 +77,19 @@ final class Reading {
         if (node instanceof BlockQuote quote) {
             return new Block.Quote(all(quote));
         }
-        return node instanceof TableBlock table ? grid(table) : paragraph(runs(node));
+        if (node instanceof TableBlock table) {
+            return grid(table);
+        }
+        return node instanceof Paragraph && node.getFirstChild() instanceof Image image && image.getNext() == null
+                ? picture(image)
+                : paragraph(runs(node));
+    }
+
+    /** A picture stands in a paragraph of its own. */
+    private Block picture(Image image) {
+        Pictures.Size size = pictures.size(image.getDestination());
+        return new Block.Picture(
+                Links.picture(shelf, image.getDestination()), Run.plain(runs(image)), size.width(), size.height());
     }
 
     private Block paragraph(List<Run> runs) {

@@ -76,6 +76,30 @@ class LibraryTest {
         assertThat(astray).isEmpty();
     }
 
+    /** A picture that no page shows is of no use; one that is shown has words and is not larger than a page on a slow link bears. */
+    @Test
+    void everyPictureIsShownAndSaysWhatItIs() throws IOException {
+        List<Block.Picture> shown = library.leaves().stream()
+                .flatMap(leaf -> leaf.blocks().stream())
+                .filter(Block.Picture.class::isInstance)
+                .map(Block.Picture.class::cast)
+                .toList();
+        assertThat(shown).allSatisfy(picture -> {
+            assertThat(picture.words()).hasSizeGreaterThan(20);
+            assertThat(picture.width()).isGreaterThan(300);
+        });
+        try (Stream<Path> files = Files.list(Path.of("docs/guide/pictures"))) {
+            List<Path> kept =
+                    files.filter(file -> file.toString().endsWith(".jpeg")).toList();
+            assertThat(shown)
+                    .extracting(Block.Picture::address)
+                    .containsExactlyInAnyOrderElementsOf(kept.stream()
+                            .map(file -> "/guide/" + file.getFileName())
+                            .toList());
+            assertThat(kept).allSatisfy(file -> assertThat(Files.size(file)).isLessThan(160_000));
+        }
+    }
+
     private boolean leads(String link) {
         if (link.equals("/guide") || link.equals("/handbook") || link.equals("/guide/example-sales.csv")) {
             return true;

@@ -1,6 +1,7 @@
 package patinary.handbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class ReadingTest {
 
     private static List<Block> read(String markdown) {
-        return Reading.blocks(Shelf.HANDBOOK, markdown);
+        return Reading.blocks(Shelf.HANDBOOK, markdown, picture -> new Pictures.Size(780, 1400));
     }
 
     @Test
@@ -85,6 +86,14 @@ class ReadingTest {
         assertThat(read("**Price bands.** A third each.\n\nOf **these**."))
                 .extracting(block -> ((Block.Paragraph) block).id())
                 .containsExactly("price-bands", null);
+    }
+
+    @Test
+    void aPictureStandsAloneAndHasItsSizeAndItsWords() {
+        assertThat(Reading.blocks(
+                        Shelf.GUIDE, "![A page: buying](pictures/buy.jpeg)", target -> new Pictures.Size(780, 1400)))
+                .containsExactly(new Block.Picture("/guide/buy.jpeg", "A page: buying", 780, 1400));
+        assertThatThrownBy(() -> read("![](../elsewhere/buy.jpeg)")).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

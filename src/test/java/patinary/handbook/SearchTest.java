@@ -7,12 +7,21 @@ import org.junit.jupiter.api.Test;
 
 class SearchTest {
 
+    private static final Pictures NO_PICTURES = target -> {
+        throw new IllegalArgumentException(target);
+    };
+
     private final List<Leaf> leaves = List.of(
             Leaf.of(
                     Shelf.GUIDE,
                     "selling",
-                    "# Selling\n\nA price and a fee.\n\n## Giving money back\n\nThe fee stays.\n"),
-            Leaf.of(Shelf.HANDBOOK, "fees", "# Fees\n\n| word | rule |\n|---|---|\n| fee | of the price |\n"));
+                    "# Selling\n\nA price and a fee.\n\n## Giving money back\n\nThe fee stays.\n",
+                    NO_PICTURES),
+            Leaf.of(
+                    Shelf.HANDBOOK,
+                    "fees",
+                    "# Fees\n\n| word | rule |\n|---|---|\n| fee | of the price |\n",
+                    NO_PICTURES));
 
     @Test
     void findsSectionsWithAllTheWordsThoseOfAHeadingFirst() {
@@ -29,7 +38,7 @@ class SearchTest {
     @Test
     void aLongLineIsCutAroundTheWord() {
         String before = "filling ".repeat(60);
-        Leaf leaf = Leaf.of(Shelf.GUIDE, "long", "# Long\n\n" + before + "needle" + " filling".repeat(60));
+        Leaf leaf = Leaf.of(Shelf.GUIDE, "long", "# Long\n\n" + before + "needle" + " filling".repeat(60), NO_PICTURES);
         assertThat(Search.hits("needle", List.of(leaf)))
                 .singleElement()
                 .satisfies(hit -> assertThat(hit.extract())

@@ -123,7 +123,8 @@ class CrashIT {
                 .toList();
         int enough = told.answered() + ANSWERS + random.nextInt(ANSWERS);
         threads.forEach(Thread::start);
-        // The program has just been started and is slow at first: only once it has answered is there something to lose. How
+        // The program has just been started and is slow at first: only once it has answered is there something to lose.
+        // How
         // long that takes is the machine's affair, how much there is to lose is the test's.
         Awaitility.await()
                 .atMost(60, TimeUnit.SECONDS)
