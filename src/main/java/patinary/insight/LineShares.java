@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import patinary.insight.MoneyFacts.PieceSale;
 import patinary.money.Amount;
 import patinary.money.Shares;
@@ -54,6 +55,12 @@ record LineShares(List<Row> rows, Amount total) {
     }
 
     private record Key(Part part, String name) {}
+
+    /** The row of that number, or null where there is none. */
+    @Nullable
+    Row row(@Nullable Integer number) {
+        return number == null || number < 0 || number >= rows.size() ? null : rows.get(number);
+    }
 
     /**
      * @param costs of each piece, the cost of supplies by the name of their line

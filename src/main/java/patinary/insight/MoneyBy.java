@@ -2,7 +2,7 @@ package patinary.insight;
 
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
+import patinary.web.NotFound;
 
 /** What the money of the pieces is grouped by. */
 enum MoneyBy {
@@ -26,7 +26,11 @@ enum MoneyBy {
         return this != CHANNEL && this != SEASON;
     }
 
-    static Optional<MoneyBy> of(String word) {
-        return Arrays.stream(values()).filter(by -> by.word().equals(word)).findFirst();
+    /** @throws NotFound where nothing is grouped so */
+    static MoneyBy of(String word) {
+        return Arrays.stream(values())
+                .filter(by -> by.word().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new NotFound("group " + word));
     }
 }

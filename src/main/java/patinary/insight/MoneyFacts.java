@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import patinary.money.Amount;
 
 /**
  * What is known of the money in pieces over some days, as plain rows.
@@ -15,6 +16,11 @@ import java.util.UUID;
  */
 record MoneyFacts(List<PieceSale> sales, List<StockOfPiece> stock, Map<UUID, BigDecimal> minutes) {
 
-    /** A piece on one sale; it came back where a refund brought it back. */
-    record PieceSale(UUID sale, UUID piece, LocalDate day, String channel, boolean cameBack, SaleParts parts) {}
+    /**
+     * A piece on one sale; it came back where a refund brought it back.
+     *
+     * @param work what supplies put on it at the bench, as a part of its landed cost; the rest was paid before
+     */
+    record PieceSale(
+            UUID sale, UUID piece, LocalDate day, String channel, boolean cameBack, SaleParts parts, Amount work) {}
 }

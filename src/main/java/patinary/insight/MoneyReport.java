@@ -38,6 +38,9 @@ class MoneyReport {
               and not exists (select 1 from piece_owner po where po.piece_id = posting.piece_id)
             group by piece_id, doc_date""";
 
+    private static final String FIGURES =
+            "select piece_id, minutes, found_on, supplies_minor, landed_minor from piece_figures";
+
     private static final int MONTHS = 3;
 
     /**
@@ -65,7 +68,7 @@ class MoneyReport {
             long packagingMinor,
             long costMinor) {
 
-        MoneyFacts.PieceSale sale() {
+        MoneyFacts.PieceSale sale(@Nullable FigureRow figure) {
             SaleParts parts = new SaleParts(
                     Amount.of(priceMinor),
                     Amount.of(shippingMinor),
@@ -74,14 +77,18 @@ class MoneyReport {
                     Amount.of(postageMinor),
                     Amount.of(packagingMinor),
                     Amount.of(costMinor));
-            return new MoneyFacts.PieceSale(saleId, pieceId, soldOn, channel, cameBack, parts);
+            Amount work = figure == null
+                    ? Amount.ZERO
+                    : BeforeAfter.work(
+                            parts.cost(), Amount.of(figure.suppliesMinor()), Amount.of(figure.landedMinor()));
+            return new MoneyFacts.PieceSale(saleId, pieceId, soldOn, channel, cameBack, parts, work);
         }
     }
 
     private record StockRow(UUID pieceId, LocalDate docDate, long amountMinor) {}
 
     private record FigureRow(
-            UUID pieceId, BigDecimal minutes, @Nullable LocalDate foundOn) {}
+            UUID pieceId, BigDecimal minutes, @Nullable LocalDate foundOn, long suppliesMinor, long landedMinor) {}
 
     private record GroupRow(UUID pieceId, String name) {}
 
@@ -125,13 +132,12 @@ class MoneyReport {
     }
 
     MoneyFacts facts(LocalDate first, LocalDate last) {
+        Map<UUID, FigureRow> figures = jdbc.sql(FIGURES).query(FigureRow.class).stream()
+                .collect(Collectors.toMap(FigureRow::pieceId, Function.identity()));
         List<MoneyFacts.PieceSale> sales =
                 jdbc.sql(SALES).param("first", first).param("last", last).query(SaleRow.class).stream()
-                        .map(SaleRow::sale)
+                        .map(row -> row.sale(figures.get(row.pieceId())))
                         .toList();
-        Map<UUID, FigureRow> figures =
-                jdbc.sql("select piece_id, minutes, found_on from piece_figures").query(FigureRow.class).stream()
-                        .collect(Collectors.toMap(FigureRow::pieceId, Function.identity()));
         Map<UUID, BigDecimal> minutes = new HashMap<>();
         figures.forEach((piece, figure) -> minutes.put(piece, figure.minutes()));
         return new MoneyFacts(sales, stock(figures, first, last), minutes);

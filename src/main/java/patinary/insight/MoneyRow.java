@@ -49,6 +49,16 @@ record MoneyRow(
         return parts.profit();
     }
 
+    /** What supplies put on the pieces at the bench, as a part of their landed cost. */
+    Amount work() {
+        return sales.stream().map(PieceSale::work).collect(Amount.sum());
+    }
+
+    /** What came back: net sales less fees, postage and packaging. */
+    Amount back() {
+        return profit().plus(parts.cost());
+    }
+
     /** Profit of net sales. */
     public @Nullable Percent margin() {
         return Ratios.percent(profit().minor(), parts.net().minor());

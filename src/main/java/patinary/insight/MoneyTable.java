@@ -37,6 +37,11 @@ record MoneyTable(List<MoneyRow> rows, MoneyRow whole) {
         }
     }
 
+    /** The row of that number, or the whole where there is no such row. */
+    MoneyRow row(@Nullable Integer number) {
+        return number == null || number < 0 || number >= rows.size() ? whole : rows.get(number);
+    }
+
     static MoneyTable of(MoneyFacts facts, Grouping grouping, int days) {
         Map<String, List<PieceSale>> sales = new HashMap<>();
         facts.sales().forEach(sale -> grouping.ofSale().apply(sale).forEach(name -> add(sales, name, sale)));

@@ -79,7 +79,7 @@ class HourTableTest {
     private static PieceSale sale(UUID piece, long price, long cost) {
         SaleParts parts = new SaleParts(
                 Amount.of(price), Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.of(cost));
-        return new PieceSale(UUID.randomUUID(), piece, LocalDate.of(2025, 3, 9), "Stall", false, parts);
+        return new PieceSale(UUID.randomUUID(), piece, LocalDate.of(2025, 3, 9), "Stall", false, parts, Amount.ZERO);
     }
 
     private static Aims aims(long target, String wished) {

@@ -116,7 +116,13 @@ class MoneyTableTest {
             minutes.put(piece, BigDecimal.valueOf(random.nextInt(100)));
             stock.add(new StockOfPiece(piece, BigDecimal.valueOf(random.nextInt(9999)), Amount.of(i), i));
             if (random.nextBoolean()) {
-                sales.add(sale(piece, DAY, "Stall", random.nextInt(5) == 0, parts(random.nextInt(9000), 0, 9, 500)));
+                sales.add(sale(
+                        piece,
+                        DAY,
+                        "Stall",
+                        random.nextInt(5) == 0,
+                        parts(random.nextInt(9000), 0, 9, 500),
+                        random.nextInt(500)));
             }
         }
         MoneyTable table = MoneyTable.of(
@@ -131,6 +137,11 @@ class MoneyTableTest {
         assertThat(table.rows().stream().map(MoneyRow::minutes).reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(whole.minutes());
         assertThat(table.rows().stream().mapToInt(MoneyRow::sold).sum()).isEqualTo(whole.sold());
+        BeforeAfter beforeAfter = BeforeAfter.of(table);
+        assertThat(beforeAfter.rows().stream().map(BeforeAfter.Row::paid).collect(Amount.sum()))
+                .isEqualTo(beforeAfter.whole().paid());
+        assertThat(beforeAfter.rows().stream().map(BeforeAfter.Row::back).collect(Amount.sum()))
+                .isEqualTo(whole.profit().plus(whole.parts().cost()));
     }
 
     /** 45.00 and 6.00 less 5.40 and 16.20: each bar begins where the last one ended; 51.00 is 200 wide. */
@@ -150,6 +161,56 @@ class MoneyTableTest {
                         tuple("profit", new Bar(0, 115, 0, false)));
     }
 
+    /**
+     * The box cost 10.20 and 6.00 of supplies, 45.60 came back; the frame cost 10.00 and nothing was used on it, 27.00 came back. The scale
+     * goes to 45.60, which is 200 wide: 10.20 is 45, 16.20 is 71.
+     */
+    @Test
+    void whatWasPutInAndWhatCameBack() {
+        MoneyFacts sold = new MoneyFacts(
+                List.of(
+                        sale(BOX, DAY, "Stall", false, parts(4500, 600, 540, 1620), 600),
+                        sale(FRAME, DAY, "Stall", false, parts(3000, 0, 300, 1000))),
+                facts.stock(),
+                Map.of());
+        BeforeAfter table = BeforeAfter.of(MoneyTable.of(
+                sold, MoneyTable.Grouping.ofPieces(piece -> List.of(piece.equals(BOX) ? "Boxes" : "Other")), 365));
+        assertThat(table.rows()).extracting(BeforeAfter.Row::name).containsExactly("Boxes", "Other");
+        BeforeAfter.Row boxes = table.rows().get(0);
+        assertThat(boxes.paid()).isEqualTo(Amount.of(1020));
+        assertThat(boxes.work()).isEqualTo(Amount.of(600));
+        assertThat(boxes.back()).isEqualTo(Amount.of(4560));
+        assertThat(boxes.profit()).isEqualTo(Amount.of(2940));
+        assertThat(boxes.pair())
+                .isEqualTo(new BeforeAfter.Pair(
+                        new Bar(0, 45, 0, false), new Bar(45, 26, 0, false), new Bar(0, 200, 0, false)));
+        assertThat(table.whole().paid()).isEqualTo(Amount.of(2020));
+        assertThat(table.whole().back()).isEqualTo(Amount.of(7260));
+    }
+
+    /** Of a group that only lies in stock nothing came back yet; it is not drawn, and the number of a row stays that of the table. */
+    @Test
+    void whatHasNotSoldIsNotDrawn() {
+        Map<UUID, String> names = Map.of(BOX, "A", TRAY, "B", FRAME, "C");
+        MoneyTable table = MoneyTable.of(facts, MoneyTable.Grouping.ofPieces(piece -> List.of(names.get(piece))), 365);
+        assertThat(BeforeAfter.of(table).rows())
+                .allSatisfy(row -> assertThat(table.row(row.at()).name()).isEqualTo(row.name()))
+                .extracting(BeforeAfter.Row::name)
+                .containsExactly("A", "C");
+    }
+
+    /** 4.00 of supplies in 10.00 of landed cost: all of it with 10.00, 1.33 with 3.33, nothing where all of it came back. */
+    @Test
+    void theWorkIsAsMuchOfTheCostAsOfTheLandedCost() {
+        assertThat(BeforeAfter.work(Amount.of(1000), Amount.of(400), Amount.of(1000)))
+                .isEqualTo(Amount.of(400));
+        assertThat(BeforeAfter.work(Amount.of(333), Amount.of(400), Amount.of(1000)))
+                .isEqualTo(Amount.of(133));
+        assertThat(BeforeAfter.work(Amount.ZERO, Amount.of(400), Amount.of(1000)))
+                .isEqualTo(Amount.ZERO);
+        assertThat(BeforeAfter.work(Amount.of(5), Amount.ZERO, Amount.ZERO)).isEqualTo(Amount.ZERO);
+    }
+
     @Test
     void aMonthWithoutASaleIsShownToo() {
         List<MoneyPictures.Month> months =
@@ -164,7 +225,12 @@ class MoneyTableTest {
     }
 
     private static PieceSale sale(UUID piece, LocalDate day, String channel, boolean cameBack, SaleParts parts) {
-        return new PieceSale(UUID.randomUUID(), piece, day, channel, cameBack, parts);
+        return sale(piece, day, channel, cameBack, parts, 0);
+    }
+
+    private static PieceSale sale(
+            UUID piece, LocalDate day, String channel, boolean cameBack, SaleParts parts, long work) {
+        return new PieceSale(UUID.randomUUID(), piece, day, channel, cameBack, parts, Amount.of(work));
     }
 
     private static SaleParts parts(long price, long shipping, long fees, long cost) {
