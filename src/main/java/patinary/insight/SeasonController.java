@@ -151,6 +151,14 @@ class SeasonController {
         return file.download("month-of-the-year.csv");
     }
 
+    /** The pieces first offered in one month. */
+    @GetMapping("/moves/seasons/first-offered.csv")
+    ResponseEntity<byte[]> firstOffered(Asked asked, @RequestParam(defaultValue = "") String first) {
+        Cohort opened =
+                opened(cohorts(traits.narrowing(asked)), first).orElseThrow(() -> new NotFound("month " + first));
+        return RoundFile.of(opened.rounds(), names, shop, "first-offered-" + opened.month() + ".csv");
+    }
+
     private SeasonDays days(Narrowing narrowing) {
         return SeasonDays.of(narrowing.of(moves.facts()), shop.today());
     }

@@ -133,16 +133,7 @@ class SpeedController {
             Asked asked,
             @RequestParam(defaultValue = "style") String by,
             @RequestParam(required = false) @Nullable Integer row) {
-        CsvFile file = new CsvFile(shop.currency(), "code", "title", "first_offered", "days", "ended");
-        List<Round> rounds = Speeds.inOrder(shown(table(asked, known(by)), row).rounds());
-        names.named(rounds, Round::piece)
-                .forEach(one -> file.row(
-                        one.piece().code(),
-                        one.piece().title(),
-                        one.row().from(),
-                        one.row().stay().days(),
-                        one.row().exit()));
-        return file.download("days-to-sell-pieces.csv");
+        return RoundFile.of(shown(table(asked, known(by)), row).rounds(), names, shop, "days-to-sell-pieces.csv");
     }
 
     private SpeedTable table(Asked asked, SpeedBy by) {

@@ -201,6 +201,8 @@ class InsightIT {
             mvc.perform(get("/moves/money/opened.csv" + asked).with(owner()))
                     .andExpect(content().string(containsString("step,profit,,34.80,")))
                     .andExpect(content().string(containsString("net_sales_of_month,2025-03,1,51.00,34.80")));
+            mvc.perform(get("/moves/money/before-after.csv" + asked).with(owner()))
+                    .andExpect(content().string(containsString("16.20,0.00,16.20,51.00,34.80")));
             mvc.perform(get("/moves/money.csv" + asked).with(owner()))
                     .andExpect(content().string(containsString("51.00,16.20,34.80,68.2,214.8")));
         }
@@ -227,6 +229,10 @@ class InsightIT {
                 .andExpect(content().string(containsString("Too early to speak of months")))
                 .andExpect(content().string(not(containsString("??"))));
         mvc.perform(get("/moves/seasons.csv").with(owner())).andExpect(content().string(containsString("ratio_drawn")));
+        mvc.perform(get("/moves/seasons/first-offered.csv?first=2025-02").with(owner()))
+                .andExpect(content().string(containsString("P0001,Cedar box,2025-02-20,15,sold")));
+        mvc.perform(get("/moves/seasons/first-offered.csv?first=2025-01").with(owner()))
+                .andExpect(status().isNotFound());
     }
 
     /** The month's profit by the books is that of its one sale, 51.00 less 16.20; no minutes were noted. */
