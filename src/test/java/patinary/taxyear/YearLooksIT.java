@@ -10,7 +10,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 import static patinary.testing.InventedShop.owner;
 
+import java.util.List;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +29,8 @@ import patinary.testing.ShopTest;
 /** A year in whole units, beside the year before, and with a part of a home. All amounts are invented. */
 @ShopTest
 class YearLooksIT {
+
+    private static final Pattern HEADING = Pattern.compile("<h2[^>]*>([^<]*)</h2>");
 
     @Autowired
     private MockMvc mvc;
@@ -57,6 +61,26 @@ class YearLooksIT {
                 .andExpect(content().string(containsString("$399.50")))
                 .andExpect(content().string(containsString("$212.99")))
                 .andExpect(content().string(not(containsString("??"))));
+    }
+
+    @Test
+    void everyHeadingLeadsToItsPlaceInTheHandbook() throws Exception {
+        for (String page : List.of("/year/2025", "/year/2026")) {
+            String text = mvc.perform(get(page).with(owner()))
+                    .andReturn()
+                    .getResponse()
+                    .getContentAsString();
+            List<String> headings = HEADING.matcher(text.substring(text.indexOf("<main")))
+                    .results()
+                    .map(heading -> heading.group(1))
+                    .toList();
+            assertThat(headings).hasSizeGreaterThan(5).contains("Income", "Vehicle", "Files for the accountant");
+            assertThat(headings)
+                    .allSatisfy(heading -> assertThat(text)
+                            .containsPattern("<h2[^>]*>" + Pattern.quote(heading)
+                                    + "</h2>\\s*<p><a class=\"touch\" href=\"/handbook/[^\"]+\">In the handbook: "
+                                    + Pattern.quote(heading) + "</a></p>"));
+        }
     }
 
     /** 140 square feet at 5 dollars are 700, but the profit is 612.49: Revenue Procedure 2013-13 (read). */
