@@ -1,4 +1,4 @@
-/** What moves: read only, from the reports views. */
+/** What moves, and what is worth making: days to sell, money by group, what to pay, what to make next. Read only. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"money", "measure", "survival", "ledger", "shop", "web", "phone"})
 package patinary.insight;

@@ -1,4 +1,4 @@
-/** Quantities with units, areas, packs and named measures. Values only: this package depends on no other. */
+/** Quantities with units, areas, packs and named measures. Values only. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {})
 package patinary.measure;

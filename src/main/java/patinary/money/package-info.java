@@ -1,4 +1,4 @@
-/** Amounts, percentages and the sharing of amounts. Values only: this package depends on no other. */
+/** Amounts, percentages and the sharing of amounts. Values only. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"reference"})
 package patinary.money;

@@ -1,4 +1,4 @@
-/** What was there on the first day. */
+/** What was there on the first day, as one document. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "shop", "web", "pieces", "supplies"})
 package patinary.opening;
