@@ -7,6 +7,7 @@ import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -29,8 +30,8 @@ import patinary.testing.ShopTest;
 
 /**
  * Every page that a link of the demo shop leads to, one of each kind: it opens, the accessibility rules find nothing on it, it
- * does not scroll sideways on a narrow phone, a phone or a laptop, nor with the text at twice its size, and what is pressed is
- * large enough for a finger.
+ * does not scroll sideways on a narrow phone, a phone or a laptop, nor with the text at twice its size, what is pressed is
+ * large enough for a finger, keys show where they are, and the colours of a dark screen can be read.
  * Takes a picture of each at phone and laptop size where pictures are asked for.
  */
 @ShopTest
@@ -39,6 +40,8 @@ class EveryPageIT {
 
     private static final Path PICTURES = Path.of("target", "screenshots", "every");
     private static final int PHONE = 390;
+    private static final boolean IN_THE_DARK =
+            System.getProperty("patinary.test.database", "h2").equals("h2");
     private static final String SMALL = """
             () => [...document.querySelectorAll('main button, main input, main select, main summary, main .buttons a, nav a')]
               .filter(e => e.type !== 'hidden' && !e.classList.contains('sr') && e.checkVisibility()
@@ -50,6 +53,21 @@ class EveryPageIT {
               })
               .filter(([, w, h]) => w < 44 || h < 43.5)
               .map(String)""";
+
+    /** What can be reached by keys, and does not show it; and what would be reached out of its order. */
+    private static final String UNSEEN = """
+            () => [...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')]
+              .filter(e => e.type !== 'hidden' && !e.disabled && e.checkVisibility())
+              .filter(e => {
+                e.focus({ focusVisible: true, preventScroll: true });
+                let shown = document.activeElement !== e;
+                for (let around = e; around && !shown; around = around.parentElement) {
+                  const style = getComputedStyle(around);
+                  shown = style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2;
+                }
+                return !shown || e.tabIndex > 0;
+              })
+              .map(e => e.outerHTML.slice(0, 90))""";
 
     private static final String BEYOND = "document.documentElement.scrollWidth - document.documentElement.clientWidth";
     /** The size of plain text in pixels as a browser comes, and as somebody who needs it larger has set it. */
@@ -116,6 +134,11 @@ class EveryPageIT {
         if (!List.of().equals(small)) {
             faults.add(path + " has small targets: " + small);
         }
+        Object unseen = page.evaluate(UNSEEN);
+        if (!List.of().equals(unseen)) {
+            faults.add(path + " does not show where the keys are: " + unseen);
+        }
+        inTheDark(page, path);
         picture(page, path, "phone");
         for (int width : new int[] {320, PHONE, 1280}) {
             assertNothingSideways(page, path, width);
@@ -127,6 +150,18 @@ class EveryPageIT {
         }
         textOf(visit, PLAIN);
         return links(page);
+    }
+
+    /** Colours are told apart by the browser and its settings, not by the database: looked at once. */
+    private void inTheDark(Page page, String path) {
+        if (!IN_THE_DARK) {
+            return;
+        }
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        for (Rule finding : Browser.contrast(page)) {
+            faults.add(path + " in the dark: " + finding.getNodes().get(0).getHtml());
+        }
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
     }
 
     private void assertNothingSideways(Page page, String what, int width) {
