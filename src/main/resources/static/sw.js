@@ -1,9 +1,9 @@
 // Keeps the shells of the phone's pages, so that they open without reception. Never keeps a page of somebody signed in:
 // the copies are fetched without her cookie. What she enters is not kept here but by outbox.js, apart from these copies.
-// The program puts VERSION (changes with every page, style or script) and PAGES in front of this file.
+// The program puts VERSION (changes with every page, style or script), PAGES and LANGUAGE (that of the pages) in front of this file.
 "use strict";
 
-const SHELL = "shell-" + VERSION;
+const SHELL = "shell-" + VERSION + "-" + LANGUAGE;
 const PATIENCE = 3000;
 const PART = /(?:href|src)="(\/(?:css|js|img)\/[^"]+)"/g;
 

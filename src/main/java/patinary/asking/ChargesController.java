@@ -3,12 +3,12 @@ package patinary.asking;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -111,11 +111,12 @@ class ChargesController {
 
     private String note(Charge charge) {
         return charge.month() == null
-                ? messages.getMessage("asking.due.note-offer", new Object[] {charge.title()}, Locale.ENGLISH)
+                ? messages.getMessage(
+                        "asking.due.note-offer", new Object[] {charge.title()}, LocaleContextHolder.getLocale())
                 : messages.getMessage(
                         "asking.due.note-month",
                         new Object[] {charge.month().toString().substring(0, 7)},
-                        Locale.ENGLISH);
+                        LocaleContextHolder.getLocale());
     }
 
     private String page(ChargesForm form, Map<String, ChargesForm.Row> typed, Model model) {

@@ -10,6 +10,7 @@ import org.springframework.stereotype.Service;
 import patinary.exchange.ArchiveProof;
 import patinary.exchange.ArchiveProof.Proof;
 import patinary.exchange.ArchiveRefused;
+import patinary.web.Tongue;
 
 /** The command that proves a backup in a throw-away shop, in which it must run; the shop itself is not touched. */
 @Service
@@ -86,7 +87,7 @@ public class ProofErrand {
                                 error.line() > 0 ? String.valueOf(error.line()) : "",
                                 error.column(),
                                 messages.getMessage(
-                                        error.message(), error.arguments().toArray(), java.util.Locale.ENGLISH))));
+                                        error.message(), error.arguments().toArray(), Tongue.OF_FILES))));
         return text.toString();
     }
 }

@@ -3,6 +3,7 @@ package patinary.backup;
 import java.util.Locale;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
+import patinary.shop.CurrentShop;
 
 /** The sentences that are kept with a run and shown on the console. */
 @Component
@@ -11,13 +12,15 @@ class Words {
     private static final long KILO = 1000;
 
     private final MessageSource messages;
+    private final CurrentShop shop;
 
-    Words(MessageSource messages) {
+    Words(MessageSource messages, CurrentShop shop) {
         this.messages = messages;
+        this.shop = shop;
     }
 
     String of(String key, Object... arguments) {
-        return messages.getMessage("backup." + key, arguments, Locale.ENGLISH);
+        return messages.getMessage("backup." + key, arguments, shop.locale());
     }
 
     /** A size as people say it, in the decimal units of the SI. */

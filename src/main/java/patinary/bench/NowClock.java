@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -18,8 +17,8 @@ import patinary.web.Answers;
 @Service
 class NowClock {
 
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
+    private static final String TIME = "HH:mm";
+    private static final String DAY_AND_TIME = "d MMM, HH:mm";
     private static final Duration SOON = Duration.ofHours(12);
     private static final int WEEK = 7 * 24 * 60;
 
@@ -176,6 +175,7 @@ class NowClock {
             return "";
         }
         boolean soon = Duration.between(now, moment).abs().compareTo(SOON) < 0;
-        return (soon ? TIME : DAY_AND_TIME).format(moment.atZone(shop.zone()));
+        return DateTimeFormatter.ofPattern(soon ? TIME : DAY_AND_TIME, shop.locale())
+                .format(moment.atZone(shop.zone()));
     }
 }

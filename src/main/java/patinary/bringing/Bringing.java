@@ -3,7 +3,6 @@ package patinary.bringing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -76,7 +75,7 @@ class Bringing {
                 drafts.choices(draft.id()),
                 known.goods(),
                 place.filter(KnownGoods.Place::passesTax).isPresent(),
-                text -> messages.getMessage("bringing.note.tax-place", new Object[] {text}, Locale.ENGLISH));
+                text -> messages.getMessage("bringing.note.tax-place", new Object[] {text}, shop.locale()));
     }
 
     /** The plan as the books would take it: tried out by the rules of every sale, and nothing stored. */

@@ -1,7 +1,6 @@
 package patinary.buying;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
@@ -44,10 +43,9 @@ class BuyLists {
      * How amounts are read and shown.
      *
      * @param digits the decimals of the currency
-     * @param sign what stands before an amount that is shown
      * @param signs what may stand before or after one that is typed
      */
-    record Money(String code, int digits, String sign, List<String> signs) {}
+    record Money(String code, int digits, List<String> signs) {}
 
     private final JdbcClient jdbc;
     private final QuickPercents percents;
@@ -108,7 +106,7 @@ class BuyLists {
 
     public Money money() {
         ShopCurrency currency = shop.currency();
-        return new Money(currency.code(), currency.digits(), currency.symbol(Locale.US), currency.signs());
+        return new Money(currency.code(), currency.digits(), currency.signs());
     }
 
     private List<Row> words(String table, String column) {

@@ -131,15 +131,18 @@ class ArchiveImport {
                 rate.minor(),
                 row.get("tax_table"),
                 row.get("first_day"),
-                row.get("time_zone"));
+                row.get("time_zone"),
+                row.has("language") ? row.get("language") : "en",
+                row.has("country") ? row.get("country") : "US");
         int changed = jdbc.update("""
                 update shop set name = ?, currency = ?, minor_digits = ?, costing_method = ?, hourly_rate_minor = ?,
-                    tax_table = ?, first_day = ?, time_zone = ?, version = version + 1 where id = 1""", facts.toArray());
+                    tax_table = ?, first_day = ?, time_zone = ?, language = ?, country = ?, version = version + 1 where id = 1""", facts.toArray());
         if (changed == 0) {
             facts.add(clock.instant().atOffset(ZoneOffset.UTC));
             jdbc.update("""
                     insert into shop (name, currency, minor_digits, costing_method, hourly_rate_minor, tax_table,
-                        first_day, time_zone, created_at, id, version) values (?, ?, ?, ?, ?, ?, ?, ?, ?, 1, 0)""", facts.toArray());
+                        first_day, time_zone, language, country, created_at, id, version)
+                    values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 1, 0)""", facts.toArray());
         }
     }
 }

@@ -1,6 +1,8 @@
 package patinary.exchange;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import patinary.ledger.DocumentKind;
@@ -33,6 +35,11 @@ record ArchiveTable(
 
     List<String> key() {
         return keys.get(0);
+    }
+
+    /** The columns that an archive of before may lack. */
+    Set<String> later() {
+        return columns.stream().filter(Column::later).map(Column::name).collect(Collectors.toSet());
     }
 
     int position(String column) {

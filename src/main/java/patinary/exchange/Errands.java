@@ -19,6 +19,7 @@ import patinary.photos.PhotoCheck;
 import patinary.shop.CurrentShop;
 import patinary.shop.FirstOwner;
 import patinary.shop.WaysIn;
+import patinary.web.Tongue;
 
 /** The commands beside the server; each says on the console how it went, and returns whether it went well. */
 @Service
@@ -155,7 +156,7 @@ public class Errands {
     }
 
     private String reason(ArchiveError error) {
-        return messages.getMessage(error.message(), error.arguments().toArray(), Locale.ENGLISH);
+        return messages.getMessage(error.message(), error.arguments().toArray(), Tongue.OF_FILES);
     }
 
     private void tell(Finding finding) {
@@ -171,6 +172,6 @@ public class Errands {
     }
 
     private void say(String key, String... arguments) {
-        out.println(messages.getMessage(key, arguments, Locale.ENGLISH));
+        out.println(messages.getMessage(key, arguments, Tongue.OF_FILES));
     }
 }

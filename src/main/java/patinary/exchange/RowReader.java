@@ -3,9 +3,7 @@ package patinary.exchange;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the rows of a table; a row with an error is told of and left out. */
@@ -27,10 +25,8 @@ final class RowReader {
 
     void read(ArchiveTable table, Consumer<Row> rows) throws IOException {
         List<String> names = table.columns().stream().map(Column::name).toList();
-        Set<String> later =
-                table.columns().stream().filter(Column::later).map(Column::name).collect(Collectors.toSet());
         long[] count = {0};
-        new CsvFile(source, errors).read(table.file(), names, later, (line, texts) -> {
+        new CsvFile(source, errors).read(table.file(), names, table.later(), (line, texts) -> {
             Row row = row(table, line, texts);
             if (row != null) {
                 rows.accept(row);

@@ -25,7 +25,8 @@ final class ShopFile {
         List<String> codes = new ArrayList<>();
         List<String> names = TABLE.columns().stream().map(Column::name).toList();
         int position = TABLE.position("currency");
-        new CsvFile(source, errors).read(TABLE.file(), names, (line, cells) -> codes.add(cells.get(position)));
+        new CsvFile(source, errors)
+                .read(TABLE.file(), names, TABLE.later(), (line, cells) -> codes.add(cells.get(position)));
         errors.refuseIfAny();
         if (codes.size() != 1) {
             throw new ArchiveRefused(ArchiveError.ofFile(TABLE.file(), "one-shop"));

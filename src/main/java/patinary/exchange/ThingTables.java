@@ -10,6 +10,7 @@ import org.joda.money.IllegalCurrencyException;
 import patinary.measure.NamedMeasure;
 import patinary.measure.Shape;
 import patinary.money.ShopCurrency;
+import patinary.web.Tongue;
 
 /** The files of the shop itself and of what there is. */
 final class ThingTables {
@@ -364,11 +365,18 @@ final class ThingTables {
                 .words("costing_method", "FIFO", "AVERAGE")
                 .amount("hourly_rate")
                 .zeroOrMore()
-                .words("tax_table", "us-schedule-c", "plain")
+                .words("tax_table", "us-schedule-c", "uk-self-employment-short", "plain")
                 .column("first_day", Type.DATE)
                 .name("time_zone", 60)
+                .words("language", "en", "es")
+                .optional()
+                .later()
+                .name("country", 2)
+                .optional()
+                .later()
                 .rule(new Rule("minor_digits", "minor-digits", ThingTables::digitsOfCurrency))
                 .rule(new Rule("time_zone", "time-zone", row -> isZone(row.word("time_zone"))))
+                .rule(new Rule("country", "country", ThingTables::isCountry))
                 .done();
     }
 
@@ -379,6 +387,10 @@ final class ThingTables {
         } catch (IllegalCurrencyException unknown) {
             return false;
         }
+    }
+
+    private static boolean isCountry(Row row) {
+        return !row.has("country") || Tongue.countries().contains(row.word("country"));
     }
 
     private static boolean isZone(String name) {

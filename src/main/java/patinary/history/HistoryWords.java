@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import patinary.exchange.CellValue;
 import patinary.exchange.Content;
@@ -169,7 +170,7 @@ class HistoryWords {
     }
 
     String message(String key, String otherwise, Object... arguments) {
-        String text = messages.getMessage(key, arguments, otherwise, Locale.ENGLISH);
+        String text = messages.getMessage(key, arguments, otherwise, LocaleContextHolder.getLocale());
         return text == null ? otherwise : text;
     }
 }

@@ -30,7 +30,9 @@ final class ThingFiles {
                         .with("hourly_rate", usd(1800))
                         .with("tax_table", "us-schedule-c")
                         .with("first_day", Span.FIRST)
-                        .with("time_zone", "America/New_York")));
+                        .with("time_zone", "America/New_York")
+                        .with("language", "en")
+                        .with("country", "US")));
         named("source", Assortment.SOURCES);
         named("style", Assortment.STYLES);
         named("object_kind", Assortment.KINDS);

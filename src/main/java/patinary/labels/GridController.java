@@ -2,6 +2,7 @@ package patinary.labels;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.http.ResponseEntity;
@@ -70,8 +71,10 @@ class GridController {
     }
 
     @GetMapping("/new")
-    String fresh(Model model) {
-        model.addAttribute("form", new GridForm());
+    String fresh(Model model, Locale locale) {
+        GridForm form = new GridForm();
+        form.paper = Paper.of(locale).name();
+        model.addAttribute("form", form);
         return form(UUID.randomUUID(), false, model);
     }
 

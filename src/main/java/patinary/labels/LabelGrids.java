@@ -1,6 +1,7 @@
 package patinary.labels;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,6 +10,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.shop.CurrentShop;
 
 /** The grids to choose from: those that came with the program, and her own. */
 @Repository
@@ -48,18 +50,24 @@ class LabelGrids {
     private static final List<KnownGrid> BUILT_IN = BuiltInGrids.load();
 
     private final JdbcClient jdbc;
+    private final CurrentShop shop;
 
-    LabelGrids(JdbcClient jdbc) {
+    LabelGrids(JdbcClient jdbc, CurrentShop shop) {
         this.jdbc = jdbc;
+        this.shop = shop;
     }
 
     /** Her own first. */
     List<KnownGrid> all() {
-        return Stream.concat(own().stream(), BUILT_IN.stream()).toList();
+        return Stream.concat(own().stream(), builtIn().stream()).toList();
     }
 
+    /** Those on the paper of the shop's country first. */
     List<KnownGrid> builtIn() {
-        return BUILT_IN;
+        Paper usual = Paper.of(shop.locale());
+        return BUILT_IN.stream()
+                .sorted(Comparator.comparing(known -> known.grid().paper() != usual))
+                .toList();
     }
 
     List<KnownGrid> own() {

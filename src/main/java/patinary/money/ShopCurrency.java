@@ -1,6 +1,7 @@
 package patinary.money;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.Currency;
 import java.util.List;
@@ -59,11 +60,6 @@ public final class ShopCurrency {
         return text.symbols();
     }
 
-    /** The currency's symbol as people in this locale write it. */
-    public String symbol(Locale locale) {
-        return unit.getSymbol(locale);
-    }
-
     /**
      * Reads what a person typed: {@code 12}, {@code 12.5}, {@code 12,50}, {@code $12.50}, {@code 1 234.50},
      * {@code 1,234.50}. The decimal mark is a point or a comma; spaces around are ignored.
@@ -98,10 +94,20 @@ public final class ShopCurrency {
 
     /** The amount for a page, with symbol, grouping and decimal mark of the locale and a true minus sign in front. */
     public String format(Amount amount, Locale locale) {
+        return format(amount, locale, digits());
+    }
+
+    /** An amount of whole units in the same way, without minor units behind it; what it has of them is cut off. */
+    public String whole(Amount amount, Locale locale) {
+        return format(amount, locale, 0);
+    }
+
+    private String format(Amount amount, Locale locale, int decimals) {
         NumberFormat format = NumberFormat.getCurrencyInstance(locale);
         format.setCurrency(Currency.getInstance(code()));
-        format.setMinimumFractionDigits(digits());
-        format.setMaximumFractionDigits(digits());
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        format.setRoundingMode(RoundingMode.DOWN);
         String absolute = format.format(decimal(amount).abs());
         return amount.isNegative() ? MINUS + absolute : absolute;
     }

@@ -2,6 +2,7 @@ package patinary.phone;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
@@ -15,22 +16,23 @@ import tools.jackson.databind.json.JsonMapper;
 @Controller
 class ShellController {
 
-    private final byte[] worker;
+    private final String worker;
 
     ShellController(ProgramVersion version, JsonMapper json) throws IOException {
         String script = new ClassPathResource("static/sw.js").getContentAsString(StandardCharsets.UTF_8);
         String facts = "const VERSION = \"%s\", PAGES = %s;\n"
                 .formatted(version.text(), json.writeValueAsString(PhonePages.ALL));
-        worker = (facts + script).getBytes(StandardCharsets.UTF_8);
+        worker = facts + script;
     }
 
-    /** Asked for anew each time: its first line tells a phone that its copies are out of date. */
+    /** Asked for anew each time: its first lines tell a phone that its copies are out of date, or in another language. */
     @GetMapping("/sw.js")
-    ResponseEntity<byte[]> worker() {
+    ResponseEntity<byte[]> worker(Locale locale) {
+        String language = "const LANGUAGE = \"%s\";\n".formatted(locale.toLanguageTag());
         return ResponseEntity.ok()
                 .cacheControl(CacheControl.noCache())
                 .contentType(MediaType.parseMediaType("text/javascript;charset=UTF-8"))
-                .body(worker);
+                .body((language + worker).getBytes(StandardCharsets.UTF_8));
     }
 
     @GetMapping(PhonePages.WAITING)

@@ -45,7 +45,7 @@ record Period(LocalDate first, int months) {
     }
 
     /** What of a year can be chosen. */
-    static List<Choice> parts() {
+    static List<Choice> parts(Locale locale) {
         List<Choice> parts = new ArrayList<>();
         parts.add(Choice.said("year", "salestax.period.year"));
         parts.add(Choice.said("q1", "salestax.period.q1"));
@@ -53,7 +53,7 @@ record Period(LocalDate first, int months) {
         parts.add(Choice.said("q3", "salestax.period.q3"));
         parts.add(Choice.said("q4", "salestax.period.q4"));
         for (Month month : Month.values()) {
-            parts.add(Choice.named("m" + month.getValue(), month.getDisplayName(TextStyle.FULL, Locale.ENGLISH)));
+            parts.add(Choice.named("m" + month.getValue(), month.getDisplayName(TextStyle.FULL_STANDALONE, locale)));
         }
         return parts;
     }

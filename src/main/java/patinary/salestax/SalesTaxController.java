@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -166,7 +167,7 @@ class SalesTaxController {
 
     private void furnish(Period period, Model model) {
         model.addAttribute("period", period);
-        model.addAttribute("parts", Period.parts());
+        model.addAttribute("parts", Period.parts(LocaleContextHolder.getLocale()));
         model.addAttribute("names", names());
         model.addAttribute("currency", shop.currency());
     }

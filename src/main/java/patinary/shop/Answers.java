@@ -7,6 +7,7 @@ import patinary.money.Amount;
 import patinary.money.ShopCurrency;
 import patinary.money.UnreadableAmount;
 import patinary.web.Choice;
+import patinary.web.Tongue;
 
 /** The rules that setup and settings have in common. */
 final class Answers {
@@ -29,6 +30,13 @@ final class Answers {
     void oneOf(String field, String answer, List<Choice> choices, String message) {
         if (choices.stream().noneMatch(choice -> choice.value().equals(answer))) {
             errors.rejectValue(field, message);
+        }
+    }
+
+    void language(String language, String country) {
+        oneOf("language", language, Offered.languages(), "shop.error.language");
+        if (!Tongue.countries().contains(country)) {
+            errors.rejectValue("country", "shop.error.country");
         }
     }
 

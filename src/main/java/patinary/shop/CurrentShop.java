@@ -3,6 +3,7 @@ package patinary.shop;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,6 +13,7 @@ import org.springframework.web.context.request.RequestContextHolder;
 import patinary.ledger.StockMethod;
 import patinary.money.Amount;
 import patinary.money.ShopCurrency;
+import patinary.web.Tongue;
 
 /**
  * The settings other modules count with. Read once per request, so that one page never mixes two states and a change
@@ -66,6 +68,13 @@ public class CurrentShop {
 
     public ZoneId zone() {
         return ZoneId.of(shop().timeZone);
+    }
+
+    /** The language that the pages speak, by the customs of the shop's country; English before there is a shop. */
+    public Locale locale() {
+        return find().map(
+                        shop -> Tongue.of(shop.language).orElse(Tongue.ENGLISH).in(shop.country))
+                .orElse(Locale.US);
     }
 
     /** Today, where the shop is. */

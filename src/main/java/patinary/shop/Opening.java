@@ -2,15 +2,16 @@ package patinary.shop;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.UUID;
 import org.springframework.context.MessageSource;
-import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.StockMethod;
 import patinary.money.ShopCurrency;
+import patinary.web.Tongue;
 
 /** Opens the shop: the owner and the settings come into being together, or not at all. */
 @Service
@@ -51,13 +52,14 @@ class Opening {
         String hash = Objects.requireNonNull(passwords.encode(form.password));
         people.save(new Person(UUID.randomUUID(), form.ownerName, hash, Role.OWNER, clock.instant()));
         shops.save(shop(form, currency));
-        place("shop.place.cash", MoneyPlace.Kind.CASH);
-        place("shop.place.bank", MoneyPlace.Kind.BANK);
+        Locale locale = Tongue.of(form.language).orElse(Tongue.ENGLISH).in(form.country);
+        place("shop.place.cash", locale, MoneyPlace.Kind.CASH);
+        place("shop.place.bank", locale, MoneyPlace.Kind.BANK);
     }
 
     /** Every shop has these two; she renames them or adds others. */
-    private void place(String name, MoneyPlace.Kind kind) {
-        String text = messages.getMessage(name, null, LocaleContextHolder.getLocale());
+    private void place(String name, Locale locale, MoneyPlace.Kind kind) {
+        String text = messages.getMessage(name, null, locale);
         places.save(new MoneyPlace(UUID.randomUUID(), text, kind));
     }
 
@@ -72,6 +74,8 @@ class Opening {
         shop.taxTable = form.taxTable;
         shop.firstDay = LocalDate.parse(form.firstDay);
         shop.timeZone = form.timeZone;
+        shop.language = form.language;
+        shop.country = form.country;
         shop.createdAt = clock.instant();
         return shop;
     }

@@ -44,6 +44,8 @@ class Settings {
         form.taxTable = shop.taxTable;
         form.costingMethod = shop.costingMethod.name();
         form.timeZone = shop.timeZone;
+        form.language = shop.language;
+        form.country = shop.country;
         form.hourlyRate = ShopCurrency.ofCode(shop.currency).plain(Amount.of(shop.hourlyRateMinor));
         return form;
     }
@@ -64,6 +66,8 @@ class Settings {
         shop.taxTable = form.taxTable;
         shop.hourlyRateMinor = hourlyRate.minor();
         shop.timeZone = form.timeZone;
+        shop.language = form.language;
+        shop.country = form.country;
         StockMethod method = StockMethod.valueOf(form.costingMethod);
         if (shop.costingMethod != method) {
             shop.costingMethod = method;

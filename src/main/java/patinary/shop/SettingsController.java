@@ -43,6 +43,7 @@ class SettingsController {
         answers.text("shopName", form.shopName, Answers.SHOP_NAME, "shop.error.shop-name");
         answers.oneOf("taxTable", form.taxTable, Offered.taxTables(), "shop.error.tax-table");
         answers.oneOf("costingMethod", form.costingMethod, Offered.costingMethods(), "shop.error.costing");
+        answers.language(form.language, form.country);
         answers.oneOf("timeZone", form.timeZone, Offered.timeZones(), "shop.error.time-zone");
         if (!settings.mayBeSortedBy(form.taxTable)) {
             errors.rejectValue("taxTable", "shop.error.tax-table-sealed");
@@ -69,6 +70,8 @@ class SettingsController {
         model.addAttribute("taxTables", Offered.taxTables());
         model.addAttribute("costingMethods", Offered.costingMethods());
         model.addAttribute("timeZones", Offered.timeZones());
+        model.addAttribute("languages", Offered.languages());
+        model.addAttribute("countries", Offered.countries(shop.locale()));
         return "shop/settings";
     }
 }

@@ -9,4 +9,6 @@ class SettingsForm {
     public String hourlyRate = "";
     public String costingMethod = "";
     public String timeZone = "";
+    public String language = "";
+    public String country = "";
 }

@@ -35,6 +35,7 @@ class SetupAnswers {
         answers.oneOf("taxTable", form.taxTable, Offered.taxTables(), "shop.error.tax-table");
         answers.oneOf("costingMethod", form.costingMethod, Offered.costingMethods(), "shop.error.costing");
         answers.date("firstDay", form.firstDay, "shop.error.first-day");
+        answers.language(form.language, form.country);
         answers.oneOf("timeZone", form.timeZone, Offered.timeZones(), "shop.error.time-zone");
     }
 

@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpSession;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Locale;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.event.EventListener;
@@ -47,15 +48,17 @@ class SetupController {
     }
 
     @GetMapping
-    String ask(Model model) {
+    String ask(Model model, Locale locale) {
         onlyOnce();
         code.offer();
         SetupForm form = new SetupForm();
         form.timeZone = ZoneId.systemDefault().getId();
         form.firstDay =
                 LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()).toString();
+        form.language = locale.getLanguage();
+        form.country = locale.getCountry();
         model.addAttribute("form", form);
-        return page(model);
+        return page(model, locale);
     }
 
     @PostMapping
@@ -63,6 +66,7 @@ class SetupController {
             @ModelAttribute("form") SetupForm form,
             BindingResult errors,
             Model model,
+            Locale locale,
             HttpSession session,
             HttpServletResponse response,
             RedirectAttributes redirect) {
@@ -70,7 +74,7 @@ class SetupController {
         answers.check(form, errors);
         if (errors.hasErrors()) {
             response.setStatus(422);
-            return page(model);
+            return page(model, locale);
         }
         opening.open(form);
         if (form.next.equals("opening")) {
@@ -86,11 +90,13 @@ class SetupController {
         }
     }
 
-    private static String page(Model model) {
-        model.addAttribute("currencies", Offered.currencies());
+    private static String page(Model model, Locale locale) {
+        model.addAttribute("currencies", Offered.currencies(locale));
         model.addAttribute("taxTables", Offered.taxTables());
         model.addAttribute("costingMethods", Offered.costingMethods());
         model.addAttribute("timeZones", Offered.timeZones());
+        model.addAttribute("languages", Offered.languages());
+        model.addAttribute("countries", Offered.countries(locale));
         model.addAttribute("nextSteps", Offered.next());
         return "shop/setup";
     }

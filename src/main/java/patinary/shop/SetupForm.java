@@ -1,6 +1,7 @@
 package patinary.shop;
 
 import patinary.ledger.StockMethod;
+import patinary.web.Tongue;
 
 /** The answers of the setup page, as typed. */
 class SetupForm {
@@ -15,5 +16,7 @@ class SetupForm {
     public String costingMethod = StockMethod.FIFO.name();
     public String firstDay = "";
     public String timeZone = "";
+    public String language = Tongue.ENGLISH.code();
+    public String country = "US";
     public String next = "later";
 }

@@ -45,6 +45,10 @@ class Shop {
     @Column(name = "time_zone")
     String timeZone;
 
+    String language;
+
+    String country;
+
     @Column(name = "created_at")
     Instant createdAt;
 

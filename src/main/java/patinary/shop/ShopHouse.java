@@ -1,6 +1,7 @@
 package patinary.shop;
 
 import java.time.ZoneId;
+import java.util.Locale;
 import org.springframework.http.server.PathContainer;
 import org.springframework.stereotype.Component;
 import patinary.money.ShopCurrency;
@@ -29,6 +30,11 @@ class ShopHouse implements House {
     @Override
     public ShopCurrency currency() {
         return shop.currency();
+    }
+
+    @Override
+    public Locale locale() {
+        return shop.locale();
     }
 
     @Override

@@ -1,17 +1,18 @@
 package patinary.web;
 
 import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import patinary.money.Amount;
 import patinary.money.Percent;
 
 /**
- * Words for values, in templates: {@code ${@fmt.money(row.total)}}. What is not known is shown as a dash.
+ * Words for values, in templates: {@code ${@fmt.money(row.total)}}, in the shop's language and by the customs of its country.
+ * What is not known is shown as a dash.
  *
  * <p>A negative figure carries a real minus sign; what it means is said in words beside it.
  */
@@ -19,8 +20,8 @@ import patinary.money.Percent;
 public class Fmt {
 
     private static final String UNKNOWN = "–";
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+    private static final String DAY = "d MMM uuuu";
+    private static final String MOMENT = "d MMM uuuu, HH:mm";
 
     private final House house;
 
@@ -30,14 +31,12 @@ public class Fmt {
 
     /** An amount in the shop's currency. */
     public String money(@Nullable Amount amount) {
-        return amount == null ? UNKNOWN : house.currency().format(amount, Locale.US);
+        return amount == null ? UNKNOWN : house.currency().format(amount, house.locale());
     }
 
     /** An amount of whole units, without minor units behind it. */
     public String whole(@Nullable Amount amount) {
-        int digits = house.currency().digits();
-        String text = money(amount);
-        return amount == null || digits == 0 ? text : text.substring(0, text.length() - digits - 1);
+        return amount == null ? UNKNOWN : house.currency().whole(amount, house.locale());
     }
 
     /** An amount given in minor units, as a report's row holds it. */
@@ -47,21 +46,26 @@ public class Fmt {
 
     /** A day, the month as a word so that day and month cannot be mixed up. */
     public String date(@Nullable LocalDate date) {
-        return date == null ? UNKNOWN : DAY.format(date);
+        return date == null ? UNKNOWN : written(DAY).format(date);
     }
 
     /** A moment on the shop's own clock. */
     public String moment(@Nullable Instant instant) {
-        return instant == null ? UNKNOWN : MOMENT.format(instant.atZone(house.zone()));
+        return instant == null ? UNKNOWN : written(MOMENT).format(instant.atZone(house.zone()));
     }
 
-    /** A number without needless zeros. */
+    private DateTimeFormatter written(String pattern) {
+        return DateTimeFormatter.ofPattern(pattern, house.locale());
+    }
+
+    /** A number without needless zeros, with the country's decimal mark and never grouped: typed as shown, it is read as shown. */
     public String number(@Nullable BigDecimal number) {
         if (number == null) {
             return UNKNOWN;
         }
         BigDecimal plain = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-        return plain.toPlainString().replace('-', '−');
+        char mark = DecimalFormatSymbols.getInstance(house.locale()).getDecimalSeparator();
+        return plain.toPlainString().replace('.', mark).replace('-', '−');
     }
 
     /** A number and its unit. */

@@ -1,6 +1,7 @@
 package patinary.web;
 
 import java.time.ZoneId;
+import java.util.Locale;
 import patinary.money.ShopCurrency;
 
 /** What the shell must know of the shop it stands around. The shop module answers. */
@@ -14,6 +15,9 @@ public interface House {
 
     /** The one currency of the shop: reads and writes amounts. */
     ShopCurrency currency();
+
+    /** The language of the pages, and the country by whose customs days, numbers and amounts are written. */
+    Locale locale();
 
     /** Where the shop's days begin and end. */
     ZoneId zone();

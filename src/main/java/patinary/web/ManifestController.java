@@ -3,6 +3,7 @@ package patinary.web;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
@@ -28,12 +29,12 @@ class ManifestController {
     }
 
     @GetMapping("/manifest.webmanifest")
-    ResponseEntity<Map<String, Object>> manifest() {
+    ResponseEntity<Map<String, Object>> manifest(Locale locale) {
         Map<String, Object> manifest = new LinkedHashMap<>();
         manifest.put("id", "/");
         manifest.put("name", "Patinary");
         manifest.put("short_name", "Patinary");
-        manifest.put("lang", "en");
+        manifest.put("lang", locale.toLanguageTag());
         manifest.put("start_url", "/buy");
         manifest.put("scope", "/");
         manifest.put("display", "standalone");

@@ -36,11 +36,13 @@ class StoreTrouble extends OncePerRequestFilter {
     private final StoreCare care;
     private final ITemplateEngine pages;
     private final MessageSource messages;
+    private final PageLocale locale;
 
-    StoreTrouble(StoreCare care, ITemplateEngine pages, MessageSource messages) {
+    StoreTrouble(StoreCare care, ITemplateEngine pages, MessageSource messages, PageLocale locale) {
         this.care = care;
         this.pages = pages;
         this.messages = messages;
+        this.locale = locale;
     }
 
     /** One answer of a form as it was typed. */
@@ -113,11 +115,12 @@ class StoreTrouble extends OncePerRequestFilter {
             response.setContentType("application/json");
             response.getWriter()
                     .write("{\"retry\":true,\"problems\":[{\"field\":\"\",\"words\":\""
-                            + messages.getMessage("web.store." + trouble, null, Locale.ENGLISH) + "\"}]}");
+                            + messages.getMessage("web.store." + trouble, null, locale.withoutStore(request))
+                            + "\"}]}");
             return;
         }
         response.setContentType("text/html");
-        Context page = new Context(Locale.ENGLISH);
+        Context page = new Context(locale.withoutStore(request));
         page.setVariable("trouble", trouble);
         page.setVariable("typed", typed);
         page.setVariable("sends", request.getMethod().equals("POST"));

@@ -3,12 +3,13 @@ package patinary.yearfolder;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.taxyear.YearPage;
+import patinary.web.Tongue;
 
 /** The year's lines on paper (PDF, ISO 32000), with what a reader must know of them and the fingerprint of the manifest. */
 final class SummaryPdf {
@@ -26,8 +27,9 @@ final class SummaryPdf {
             // The same year gives the same file.
             document.setDocumentId((long) year.year());
             document.getDocumentInformation().setTitle(words.title(year.year()));
-            try (SummaryPen pen =
-                    new SummaryPen(document, page -> words.say("summary.page", words.title(year.year()), page))) {
+            PDRectangle paper = Tongue.isLetter(shop.locale()) ? PDRectangle.LETTER : PDRectangle.A4;
+            try (SummaryPen pen = new SummaryPen(
+                    document, paper, page -> words.say("summary.page", words.title(year.year()), page))) {
                 head(pen, year);
                 year.page().parts().forEach(part -> part(pen, part));
                 end(pen, year, manifest);
@@ -85,6 +87,6 @@ final class SummaryPdf {
     }
 
     private String money(@Nullable Amount amount) {
-        return amount == null ? "" : shop.currency().format(amount, Locale.ENGLISH);
+        return amount == null ? "" : shop.currency().format(amount, words.locale());
     }
 }

@@ -23,18 +23,20 @@ final class SummaryPen implements AutoCloseable {
     private static final float NUMBERS = 34;
     private static final float FACTS = 140;
     private static final float AMOUNTS = 130;
-    private static final PDRectangle PAPER = PDRectangle.LETTER;
-    private static final float RIGHT = PAPER.getWidth() - MARGIN;
 
     private final PDDocument document;
     private final PDFont font;
+    private final PDRectangle paper;
+    private final float right;
     private final IntFunction<String> foot;
     private @Nullable PDPageContentStream stream;
     private float y;
     private int page;
 
-    SummaryPen(PDDocument document, IntFunction<String> foot) throws IOException {
+    SummaryPen(PDDocument document, PDRectangle paper, IntFunction<String> foot) throws IOException {
         this.document = document;
+        this.paper = paper;
+        this.right = paper.getWidth() - MARGIN;
         this.font = PrintFont.of(document);
         this.foot = foot;
     }
@@ -42,19 +44,19 @@ final class SummaryPen implements AutoCloseable {
     void heading(String text) {
         room(LARGE * 4);
         y -= SIZE;
-        write(text, MARGIN, LARGE, RIGHT - MARGIN);
+        write(text, MARGIN, LARGE, right - MARGIN);
     }
 
     void text(String text) {
         room(SIZE * 2);
-        write(text, MARGIN, SIZE, RIGHT - MARGIN);
+        write(text, MARGIN, SIZE, right - MARGIN);
     }
 
     /** A word and what it is, beside each other. */
     void fact(String what, String is) {
         room(SIZE * 4);
         put(what, MARGIN, y - SIZE * LEADING, SIZE);
-        write(is, MARGIN + FACTS, SIZE, RIGHT - MARGIN - FACTS);
+        write(is, MARGIN + FACTS, SIZE, right - MARGIN - FACTS);
     }
 
     /** A number, a title, and an amount that ends at the right edge. */
@@ -62,8 +64,8 @@ final class SummaryPen implements AutoCloseable {
         room(SIZE * 4);
         float top = y;
         put(number, MARGIN, top - SIZE * LEADING, SIZE);
-        put(amount, RIGHT - (float) PrintFont.width(font, amount, SIZE), top - SIZE * LEADING, SIZE);
-        write(title, MARGIN + NUMBERS, SIZE, RIGHT - MARGIN - NUMBERS - AMOUNTS);
+        put(amount, right - (float) PrintFont.width(font, amount, SIZE), top - SIZE * LEADING, SIZE);
+        write(title, MARGIN + NUMBERS, SIZE, right - MARGIN - NUMBERS - AMOUNTS);
     }
 
     private void write(String text, float left, float size, float width) {
@@ -99,12 +101,12 @@ final class SummaryPen implements AutoCloseable {
     private void next() {
         try {
             close();
-            PDPage sheet = new PDPage(PAPER);
+            PDPage sheet = new PDPage(paper);
             document.addPage(sheet);
             stream = new PDPageContentStream(document, sheet);
             page++;
             put(foot.apply(page), MARGIN, MARGIN / 2, SIZE - 1);
-            y = PAPER.getHeight() - MARGIN;
+            y = paper.getHeight() - MARGIN;
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -330,7 +330,7 @@ if (filled && Number(kept.clockChanged) > clock.changed) {
 }
 const seconds = () => clock.worked + (clock.since === null ? 0 : Math.max(0, Math.floor((Date.now() - clock.since) / 1000)));
 const minutes = () => seconds() > 0 ? Math.max(1, Math.round(seconds() / 60)) : 0;
-const time = moment => new Date(moment).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+const time = moment => new Date(moment).toLocaleTimeString(document.documentElement.lang, { hour: "2-digit", minute: "2-digit" });
 
 function tick(state) {
   clock = { ...state, changed: Math.max(Date.now(), clock.changed + 1), pieces: chosen().map(piece => piece.dataset.id) };

@@ -10,7 +10,7 @@ const one = (name, inside = form) => inside.querySelector(name);
 const all = (name, inside = form) => [...inside.querySelectorAll(name)];
 const show = (element, yes) => { element.hidden = !yes; };
 const box = one("[data-things]"), things = () => all("[data-thing]", box);
-const money = { code: words.code || "", digits: Number(words.digits || 2), sign: words.sign || "", signs: (words.signs || "").split("|").filter(Boolean) };
+const money = { code: words.code || "", digits: Number(words.digits || 2), signs: (words.signs || "").split("|").filter(Boolean) };
 let rows = { advice: [] };
 
 // ---- amounts
@@ -73,9 +73,9 @@ function plain(minor) {
 }
 
 function said(minor) {
-  const [whole, cents] = plain(minor < 0n ? -minor : minor).split(".");
-  const gap = /[A-Za-z]$/.test(money.sign) ? "\u00a0" : "";
-  return (minor < 0n ? "\u2212" : "") + money.sign + gap + whole.replace(/\B(?=(\d{3})+$)/g, ",") + (cents ? "." + cents : "");
+  const style = money.code ? { style: "currency", currency: money.code } : {};
+  const shape = new Intl.NumberFormat(document.documentElement.lang, { ...style, minimumFractionDigits: money.digits, maximumFractionDigits: money.digits });
+  return (minor < 0n ? "\u2212" : "") + shape.format(plain(minor < 0n ? -minor : minor));
 }
 
 // ---- one thing

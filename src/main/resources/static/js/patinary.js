@@ -92,7 +92,7 @@ function minorUnits(digits, code) {
       return text.slice(0, -digits) + "." + text.slice(-digits);
     },
     words(amount) {
-      return new Intl.NumberFormat("en-US", { style: "currency", currency: code, minimumFractionDigits: digits })
+      return new Intl.NumberFormat(document.documentElement.lang, { style: "currency", currency: code, minimumFractionDigits: digits })
         .format(amount / 10 ** digits);
     },
   };

@@ -35,7 +35,7 @@ if (receipt) {
       total += gross - (discount.includes("%") ? gross * number(discount) / 100 : number(discount));
     }
     running.hidden = !(total > 0);
-    running.textContent = `${running.dataset.text} ${total.toFixed(2)}`;
+    running.textContent = `${running.dataset.text} ${total.toLocaleString(document.documentElement.lang, { minimumFractionDigits: 2, maximumFractionDigits: 2 })}`;
   };
   receipt.addEventListener("input", sum);
   sum();

@@ -6,7 +6,7 @@ if (!outbox || !room) return;
 
 const words = room.dataset;
 const byId = id => document.getElementById(id);
-const moment = text => new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" }).format(new Date(text));
+const moment = text => new Intl.DateTimeFormat(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" }).format(new Date(text));
 
 function age(text) {
   const minutes = Math.max(0, Math.round((Date.now() - Date.parse(text)) / 60000));

@@ -68,7 +68,9 @@ final class Catalogue {
                 usd(1800),
                 "us-schedule-c",
                 State.FIRST,
-                "America/New_York");
+                "America/New_York",
+                "en",
+                "US");
         sources();
         places();
         channels();

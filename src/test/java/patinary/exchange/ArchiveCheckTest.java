@@ -53,6 +53,31 @@ class ArchiveCheckTest {
     }
 
     @Test
+    void takesAShopOfEveryTaxTableAndLanguage() throws IOException {
+        for (String facts : List.of(
+                "us-schedule-c,2025-01-01,UTC,en,US",
+                "uk-self-employment-short,2025-04-06,UTC,en,GB",
+                "plain,2025-01-01,UTC,es,MX")) {
+            archive.with("shop.csv", SHOP_HEADER + ",language,country", "Invented,USD,2,FIFO,20.00," + facts);
+
+            assertThat(new ArchiveCheck(archive, Progress.SILENT)
+                            .run()
+                            .currency()
+                            .code())
+                    .as(facts)
+                    .isEqualTo("USD");
+        }
+        archive.with(
+                "shop.csv", SHOP_HEADER + ",language,country", "Invented,USD,2,FIFO,20.00,plain,2025-01-01,UTC,xx,ZZ");
+
+        assertThat(errors()).extracting(ArchiveError::column).containsExactly("language");
+        archive.with(
+                "shop.csv", SHOP_HEADER + ",language,country", "Invented,USD,2,FIFO,20.00,plain,2025-01-01,UTC,es,ZZ");
+
+        assertThat(errors()).extracting(ArchiveError::column).containsExactly("country");
+    }
+
+    @Test
     void stillAsksForTheColumnsThatWereAlwaysThere() {
         archive.with("channel_fee.csv", "channel_id,valid_from,percent,base", B + ",2025-01-01,9.5,PRICE");
 

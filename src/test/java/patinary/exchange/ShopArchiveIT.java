@@ -40,8 +40,8 @@ class ShopArchiveIT {
     private final MemoryArchive small = new MemoryArchive()
             .with(
                     "shop.csv",
-                    "name,currency,minor_digits,costing_method,hourly_rate,tax_table,first_day,time_zone",
-                    "Invented Attic,EUR,2,AVERAGE,12.00,plain,2025-01-01,Europe/Paris")
+                    "name,currency,minor_digits,costing_method,hourly_rate,tax_table,first_day,time_zone,language,country",
+                    "Invented Attic,EUR,2,AVERAGE,12.00,plain,2025-01-01,Europe/Paris,es,FR")
             .with("money_place.csv", "id,name,kind", A + ",'=cash,CASH")
             .with(
                     "piece.csv",

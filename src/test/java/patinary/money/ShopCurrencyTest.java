@@ -159,7 +159,9 @@ class ShopCurrencyTest {
                 .isEqualTo("\u00a51,234");
         assertThat(ShopCurrency.ofCode("CLF").format(Amount.of(12_345), Locale.US))
                 .endsWith("1.2345");
-        assertThat(DOLLAR.symbol(Locale.US)).isEqualTo("$");
+        assertThat(DOLLAR.whole(Amount.of(-123_499), Locale.US)).isEqualTo("\u2212$1,234");
+        assertThat(ShopCurrency.ofCode("EUR").whole(Amount.of(123_499), Locale.GERMANY))
+                .isEqualTo("1.234\u00a0\u20ac");
     }
 
     @Test

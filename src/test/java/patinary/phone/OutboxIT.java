@@ -338,17 +338,16 @@ class OutboxIT {
         onSending(visit, Route::abort);
         enter(page, "500");
         settled(page, 1);
-        byte[] worker = (byte[]) ReflectionTestUtils.getField(shells, "worker");
-        String changed = new String(worker, StandardCharsets.UTF_8)
-                .replaceFirst("VERSION = \"[0-9a-f]+\"", "VERSION = \"next\"");
-        ReflectionTestUtils.setField(shells, "worker", changed.getBytes(StandardCharsets.UTF_8));
+        String worker = (String) ReflectionTestUtils.getField(shells, "worker");
+        String changed = worker.replaceFirst("VERSION = \"[0-9a-f]+\"", "VERSION = \"next\"");
+        ReflectionTestUtils.setField(shells, "worker", changed);
         try {
             page.evaluate("() => navigator.serviceWorker.getRegistration().then(each => each.update())");
-            until(page, KEPT, "shell-next");
+            until(page, KEPT, "shell-next-en-US");
         } finally {
             ReflectionTestUtils.setField(shells, "worker", worker);
         }
-        assertThat(before).isNotEqualTo("shell-next");
+        assertThat(before).isNotEqualTo("shell-next-en-US");
         page.reload();
         settled(page, 1);
         visit.context().unroute("**/probe");

@@ -171,6 +171,8 @@ class DoorsIT {
                 .param("taxTable", "plain")
                 .param("hourlyRate", "18")
                 .param("costingMethod", "AVERAGE")
-                .param("timeZone", "Europe/Lisbon");
+                .param("timeZone", "Europe/Lisbon")
+                .param("language", "en")
+                .param("country", "PT");
     }
 }

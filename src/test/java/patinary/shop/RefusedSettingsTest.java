@@ -6,6 +6,7 @@ import static org.mockito.Mockito.doThrow;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.ui.ExtendedModelMap;
@@ -21,6 +22,7 @@ class RefusedSettingsTest {
     void areShownAgainAsNotTaken() {
         Settings settings = mock(Settings.class);
         CurrentShop shop = mock(CurrentShop.class);
+        when(shop.locale()).thenReturn(Locale.US);
         when(shop.currency()).thenReturn(ShopCurrency.ofCode("USD"));
         when(settings.mayBeSortedBy(any())).thenReturn(true);
         doThrow(Refused.class).when(settings).change(any(), any());
@@ -45,6 +47,8 @@ class RefusedSettingsTest {
         form.hourlyRate = "18";
         form.costingMethod = "AVERAGE";
         form.timeZone = "Europe/Lisbon";
+        form.language = "en";
+        form.country = "PT";
         return form;
     }
 }

@@ -183,7 +183,9 @@ class LinesIT {
                 .param("taxTable", table)
                 .param("hourlyRate", "18")
                 .param("costingMethod", "FIFO")
-                .param("timeZone", "Europe/London"));
+                .param("timeZone", "Europe/London")
+                .param("language", "en")
+                .param("country", "GB"));
     }
 
     private void spend(String day, String category, String amount) throws Exception {

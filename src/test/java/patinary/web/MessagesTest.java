@@ -94,7 +94,7 @@ class MessagesTest {
     void noKeyStandsInTwoFilesOrTwiceInOne() throws IOException {
         List<String> twice = new ArrayList<>();
         Set<String> seen = new TreeSet<>();
-        for (Path file : files(RESOURCES.resolve("messages"), ".properties")) {
+        for (Path file : english()) {
             for (String line : Files.readAllLines(file)) {
                 int end = line.indexOf('=');
                 if (end > 0
@@ -110,7 +110,7 @@ class MessagesTest {
     @Test
     void everyFileOfMessagesIsRead() throws IOException {
         String settings = Files.readString(RESOURCES.resolve("application.yaml"));
-        for (Path file : files(RESOURCES.resolve("messages"), ".properties")) {
+        for (Path file : english()) {
             String name = file.getFileName().toString().replace(".properties", "");
             assertThat(settings).contains("messages/" + name);
         }
@@ -143,7 +143,7 @@ class MessagesTest {
 
     private static TreeMap<String, String> messages() throws IOException {
         TreeMap<String, String> all = new TreeMap<>();
-        for (Path file : files(RESOURCES.resolve("messages"), ".properties")) {
+        for (Path file : english()) {
             Properties properties = new Properties();
             try (Reader reader = Files.newBufferedReader(file)) {
                 properties.load(reader);
@@ -151,6 +151,13 @@ class MessagesTest {
             properties.stringPropertyNames().forEach(key -> all.put(key, properties.getProperty(key)));
         }
         return all;
+    }
+
+    /** {@code LanguagesTest} looks at those of the other languages. */
+    private static List<Path> english() throws IOException {
+        return files(RESOURCES.resolve("messages"), ".properties").stream()
+                .filter(file -> !file.getFileName().toString().contains("_"))
+                .toList();
     }
 
     private static List<Path> files(Path folder, String ending) throws IOException {

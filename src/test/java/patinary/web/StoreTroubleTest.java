@@ -97,6 +97,6 @@ class StoreTroubleTest {
         FilterChain chain = (asked, answered) -> {
             throw new ServletException(new DataAccessResourceFailureException("the store", failure));
         };
-        new StoreTrouble(care, pages, messages).doFilter(request, response, chain);
+        new StoreTrouble(care, pages, messages, new PageLocale(mock(House.class))).doFilter(request, response, chain);
     }
 }
