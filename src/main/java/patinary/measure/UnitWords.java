@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The words by which people name units, besides their codes: plurals, full names, square signs. Case does not matter,
- * so the kitchen's T for a tablespoon is not understood: next to t it would be a guess.
+ * The words by which people name units, besides their codes: plurals, full names, square signs, in every language that the
+ * pages speak, whichever it is today: none of these words is another unit in the other. Case does not matter, so the kitchen's T for a tablespoon is not understood: next to t it would be a guess.
  */
 final class UnitWords {
 
@@ -33,6 +33,7 @@ final class UnitWords {
         masses(words);
         lengths(words);
         areas(words);
+        spanish(words);
         return Map.copyOf(words);
     }
 
@@ -70,6 +71,26 @@ final class UnitWords {
         put(words, Unit.SQUARE_INCH, "sq in", "square inch", "square inches");
         put(words, Unit.SQUARE_FOOT, "sq ft", "square foot", "square feet");
         put(words, Unit.SQUARE_YARD, "sq yd", "square yard", "square yards");
+    }
+
+    /** As cooks write them; common practice, no source. */
+    private static void spanish(Map<String, Unit> words) {
+        put(words, Unit.MILLILITRE, "mililitro", "mililitros");
+        put(words, Unit.LITRE, "litro", "litros");
+        put(words, Unit.TEASPOON, "cucharadita", "cucharaditas", "cdta", "cdtas");
+        put(words, Unit.TABLESPOON, "cucharada", "cucharadas", "cda", "cdas");
+        put(words, Unit.FLUID_OUNCE, "onza líquida", "onzas líquidas");
+        put(words, Unit.CUP, "taza", "tazas");
+        put(words, Unit.GALLON, "galón", "galones");
+        put(words, Unit.GRAM, "gramo", "gramos");
+        put(words, Unit.KILOGRAM, "kilo", "kilos", "kilogramo", "kilogramos");
+        put(words, Unit.OUNCE, "onza", "onzas");
+        put(words, Unit.POUND, "libra", "libras");
+        put(words, Unit.CENTIMETRE, "centímetro", "centímetros");
+        put(words, Unit.MILLIMETRE, "milímetro", "milímetros");
+        put(words, Unit.METRE, "metro", "metros");
+        put(words, Unit.INCH, "pulgada", "pulgadas");
+        put(words, Unit.YARD, "yarda", "yardas");
     }
 
     private static void put(Map<String, Unit> words, Unit unit, String... names) {
