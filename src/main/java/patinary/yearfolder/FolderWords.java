@@ -6,12 +6,14 @@ import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 import patinary.shop.CurrentShop;
 import patinary.taxyear.YearPage;
+import patinary.web.Tongue;
 
 /** The words of the files. */
 @Component
 class FolderWords {
 
     private static final String BASE = "yearfolder.";
+    private static final String PLAIN = "plain";
     private static final String WIDE = "%-24s";
 
     private final MessageSource messages;
@@ -22,8 +24,16 @@ class FolderWords {
         this.shop = shop;
     }
 
+    /**
+     * The plain list is in the shop's own language. A state's form is in English so far, and so is all that stands around its
+     * lines: who reads it works with that form.
+     */
+    Locale locale() {
+        return shop.taxTable().equals(PLAIN) ? shop.locale() : Tongue.OF_FILES;
+    }
+
     String say(String key, Object... arguments) {
-        return messages.getMessage(BASE + key, arguments, Locale.ENGLISH);
+        return messages.getMessage(BASE + key, arguments, locale());
     }
 
     String title(int year) {
@@ -36,13 +46,13 @@ class FolderWords {
 
     /** How the year is counted. */
     String basis(YearTables.Year year) {
-        return messages.getMessage(year.page().adjustments().is().key(), null, Locale.ENGLISH);
+        return messages.getMessage(year.page().adjustments().is().key(), null, locale());
     }
 
     /** The form in the words of the settings. */
     String form(YearTables.Year year) {
         return messages.getMessage(
-                "shop.tax." + year.page().table(), null, year.page().table(), Locale.ENGLISH);
+                "shop.tax." + year.page().table(), null, year.page().table(), locale());
     }
 
     String check(String key) {
@@ -50,7 +60,7 @@ class FolderWords {
     }
 
     String part(YearPage.Part part) {
-        return messages.getMessage(part.key(), null, Locale.ENGLISH);
+        return messages.getMessage(part.key(), null, locale());
     }
 
     /** What each file is, and how the files add up. */
