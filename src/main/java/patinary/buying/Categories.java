@@ -1,32 +1,32 @@
 package patinary.buying;
 
 import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import patinary.reference.ReferenceFile;
 import patinary.web.Choice;
+import patinary.web.Tongue;
 
-/** What an expense line can be for: the rows of {@code db/reference/expense-categories.csv}. */
+/** What an expense line can be for: the rows of {@code db/reference/expense-categories.csv}, in the language of the page. */
 @Component
 class Categories {
 
-    private final List<Choice> choices;
+    private final List<CSVRecord> rows = ReferenceFile.rows("expense-categories");
 
-    Categories() {
-        choices = ReferenceFile.rows("expense-categories").stream()
-                .map(row -> Choice.named(row.get("key"), row.get("name")))
+    List<Choice> choices() {
+        String name = Tongue.column("name", LocaleContextHolder.getLocale());
+        return rows.stream()
+                .map(row -> Choice.named(row.get("key"), row.get(name)))
                 .toList();
     }
 
-    List<Choice> choices() {
-        return choices;
-    }
-
     boolean has(String key) {
-        return choices.stream().anyMatch(choice -> choice.value().equals(key));
+        return rows.stream().anyMatch(row -> row.get("key").equals(key));
     }
 
     String name(String key) {
-        return choices.stream()
+        return choices().stream()
                 .filter(choice -> choice.value().equals(key))
                 .map(Choice::text)
                 .findFirst()

@@ -3,8 +3,11 @@ package patinary.spending;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.commons.csv.CSVRecord;
+import org.springframework.context.i18n.LocaleContextHolder;
 import patinary.reference.ReferenceFile;
 import patinary.web.Choice;
+import patinary.web.Tongue;
 
 /**
  * What an expense can be for: a key that is stored and that tax tables map, and the name that people read. Data, in
@@ -12,10 +15,10 @@ import patinary.web.Choice;
  */
 public final class ExpenseCategories {
 
-    private final Map<String, String> names;
+    private final Map<String, CSVRecord> rows;
 
-    private ExpenseCategories(Map<String, String> names) {
-        this.names = names;
+    private ExpenseCategories(Map<String, CSVRecord> rows) {
+        this.rows = rows;
     }
 
     /**
@@ -24,24 +27,25 @@ public final class ExpenseCategories {
      * @throws IllegalStateException where the file is not there
      */
     public static ExpenseCategories load() {
-        Map<String, String> names = new LinkedHashMap<>();
-        ReferenceFile.rows("expense-categories").forEach(row -> names.put(row.get("key"), row.get("name")));
-        return new ExpenseCategories(names);
+        Map<String, CSVRecord> rows = new LinkedHashMap<>();
+        ReferenceFile.rows("expense-categories").forEach(row -> rows.put(row.get("key"), row));
+        return new ExpenseCategories(rows);
     }
 
     /** All categories in the order of the file. */
     public List<Choice> choices() {
-        return names.entrySet().stream()
-                .map(entry -> Choice.named(entry.getKey(), entry.getValue()))
+        return rows.keySet().stream()
+                .map(key -> Choice.named(key, name(key)))
                 .toList();
     }
 
     public boolean has(String key) {
-        return names.containsKey(key);
+        return rows.containsKey(key);
     }
 
-    /** The name of a category, or the key itself where the file no longer has it. */
+    /** The name of a category in the language of the page, or the key itself where the file no longer has it. */
     public String name(String key) {
-        return names.getOrDefault(key, key);
+        CSVRecord row = rows.get(key);
+        return row == null ? key : row.get(Tongue.column("name", LocaleContextHolder.getLocale()));
     }
 }

@@ -70,6 +70,14 @@ public enum Tongue {
         return countries().contains(wish.getCountry()) ? wish.getCountry() : USUAL;
     }
 
+    /** The column of a file of reference that has a text in the language of a page: {@code name}, {@code name_es}. */
+    public static String column(String column, Locale locale) {
+        return of(locale.getLanguage())
+                .filter(tongue -> tongue != ENGLISH)
+                .map(tongue -> column + "_" + tongue.code)
+                .orElse(column);
+    }
+
     /** Whether a country prints on Letter, and not on A4. */
     public static boolean isLetter(Locale locale) {
         return LETTER.contains(locale.getCountry());
