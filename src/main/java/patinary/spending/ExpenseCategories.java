@@ -34,9 +34,7 @@ public final class ExpenseCategories {
 
     /** All categories in the order of the file. */
     public List<Choice> choices() {
-        return rows.keySet().stream()
-                .map(key -> Choice.named(key, name(key)))
-                .toList();
+        return rows.keySet().stream().map(key -> Choice.named(key, name(key))).toList();
     }
 
     public boolean has(String key) {

@@ -32,7 +32,7 @@ class SpanishIT {
             "/expenses",
             "/moves",
             "/moves/money",
-            "/year",
+            "/year/2026",
             "/shop",
             "/shop/people",
             "/history",
@@ -52,7 +52,7 @@ class SpanishIT {
 
     @Test
     void everyMainPageSpeaksIt() throws Exception {
-        String files = body("/year/2026/postings.csv");
+        String files = body("/year/2026/journal.csv");
         assertThat(body("/shop")).contains("lang=\"en-US\"", "Save settings");
         speakSpanish("ES");
 
@@ -65,8 +65,8 @@ class SpanishIT {
         }
         assertThat(body("/sign-in")).contains("lang=\"es-ES\"", "Contraseña");
         assertThat(body("/shop")).contains("Guardar los ajustes", ">1 ene 2025<");
-        assertThat(body("/labels/grids/new")).containsPattern("value=\"A4\"[^>]*selected");
-        assertThat(body("/year/2026/postings.csv")).isEqualTo(files);
+        assertThat(body("/labels/grids/new")).containsPattern("<input(?=[^>]*\"A4\")[^>]*checked");
+        assertThat(body("/year/2026/journal.csv")).isEqualTo(files);
     }
 
     @Test
