@@ -41,7 +41,13 @@ class LanguagesTest {
     @ParameterizedTest
     @MethodSource("files")
     void everyKeyIsThereInBoth(Path file) throws IOException {
-        assertThat(read(spanish(file)).keySet()).isEqualTo(read(file).keySet());
+        Set<String> missing = new TreeSet<>(read(file).keySet());
+        Set<String> tooMany = new TreeSet<>(read(spanish(file)).keySet());
+        Set<String> there = Set.copyOf(tooMany);
+        tooMany.removeAll(missing);
+        missing.removeAll(there);
+        assertThat(missing).as("keys that " + spanish(file) + " lacks").isEmpty();
+        assertThat(tooMany).as("keys of " + spanish(file) + " that are in no English file").isEmpty();
     }
 
     @ParameterizedTest
