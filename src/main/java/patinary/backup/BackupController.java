@@ -23,6 +23,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.exchange.Progress;
 import patinary.shop.CurrentShop;
 import patinary.web.Answers;
+import patinary.web.Downloads;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 import patinary.web.Page;
@@ -40,6 +41,7 @@ class BackupController {
     private final BackupPlans plans;
     private final BackupRuns runs;
     private final BackupState state;
+    private final Downloads downloads;
     private final CurrentShop shop;
     private final TaskExecutor aside;
     private final Clock clock;
@@ -50,6 +52,7 @@ class BackupController {
             BackupPlans plans,
             BackupRuns runs,
             BackupState state,
+            Downloads downloads,
             CurrentShop shop,
             @Qualifier("applicationTaskExecutor") TaskExecutor aside,
             Clock clock) {
@@ -58,6 +61,7 @@ class BackupController {
         this.plans = plans;
         this.runs = runs;
         this.state = state;
+        this.downloads = downloads;
         this.shop = shop;
         this.aside = aside;
         this.clock = clock;
@@ -113,13 +117,15 @@ class BackupController {
     /** Sends the whole shop to the device. */
     @GetMapping("/download")
     void take(HttpServletResponse response) throws IOException {
-        String name = BackupFolder.name(LocalDateTime.ofInstant(clock.instant(), shop.zone()));
-        response.setContentType("application/zip");
-        response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-        response.setHeader(
-                HttpHeaders.CONTENT_DISPOSITION,
-                ContentDisposition.attachment().filename(name).build().toString());
-        backups.take(response.getOutputStream());
+        downloads.alone(() -> {
+            String name = BackupFolder.name(LocalDateTime.ofInstant(clock.instant(), shop.zone()));
+            response.setContentType("application/zip");
+            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+            response.setHeader(
+                    HttpHeaders.CONTENT_DISPOSITION,
+                    ContentDisposition.attachment().filename(name).build().toString());
+            backups.take(response.getOutputStream());
+        });
     }
 
     private String page(@Nullable Integer number, Model model) {

@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.shop.CurrentShop;
+import patinary.web.Downloads;
 import patinary.web.Notice;
 
 /** Gives the whole shop as an archive, and takes one into an empty shop; for the owner only. */
@@ -24,10 +25,12 @@ import patinary.web.Notice;
 class ArchiveController {
 
     private final ShopArchive archive;
+    private final Downloads downloads;
     private final CurrentShop shop;
 
-    ArchiveController(ShopArchive archive, CurrentShop shop) {
+    ArchiveController(ShopArchive archive, Downloads downloads, CurrentShop shop) {
         this.archive = archive;
+        this.downloads = downloads;
         this.shop = shop;
     }
 
@@ -38,14 +41,16 @@ class ArchiveController {
 
     @GetMapping("/download")
     void download(HttpServletResponse response) throws IOException {
-        String name = "shop-archive-" + shop.today() + ".zip";
-        response.setContentType("application/zip");
-        response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-        response.setHeader(
-                HttpHeaders.CONTENT_DISPOSITION,
-                ContentDisposition.attachment().filename(name).build().toString());
-        OutputStream stream = response.getOutputStream();
-        archive.exportZip(stream, Progress.SILENT);
+        downloads.alone(() -> {
+            String name = "shop-archive-" + shop.today() + ".zip";
+            response.setContentType("application/zip");
+            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+            response.setHeader(
+                    HttpHeaders.CONTENT_DISPOSITION,
+                    ContentDisposition.attachment().filename(name).build().toString());
+            OutputStream stream = response.getOutputStream();
+            archive.exportZip(stream, Progress.SILENT);
+        });
     }
 
     @PostMapping

@@ -10,6 +10,7 @@ import org.springframework.beans.InvalidPropertyException;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.dao.OptimisticLockingFailureException;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.converter.HttpMessageNotReadableException;
@@ -31,6 +32,8 @@ import patinary.durable.StoreFailure;
  */
 @ControllerAdvice
 class Failures {
+
+    private static final int SOON = 10;
 
     private final MessageSource messages;
     private final BothVersions both;
@@ -78,6 +81,12 @@ class Failures {
                 : page(request, "409", HttpStatus.CONFLICT);
     }
 
+    @ExceptionHandler
+    ModelAndView busy(Busy another, HttpServletRequest request, HttpServletResponse response) {
+        response.setIntHeader(HttpHeaders.RETRY_AFTER, SOON);
+        return page(request, "busy", HttpStatus.SERVICE_UNAVAILABLE);
+    }
+
     /** Refusals belong to the sign-in, which knows whether to ask for a name or to say no. */
     @ExceptionHandler({AccessDeniedException.class, AuthenticationException.class})
     void refused(RuntimeException refusal) {
@@ -110,7 +119,7 @@ class Failures {
     private ModelAndView words(String trouble) {
         String words = messages.getMessage("web.error." + trouble + ".text", null, LocaleContextHolder.getLocale());
         return new ModelAndView(new JacksonJsonView())
-                .addObject("retry", trouble.equals("5xx"))
+                .addObject("retry", trouble.equals("5xx") || trouble.equals("busy"))
                 .addObject("problems", List.of(Map.of("field", "", "words", words)));
     }
 }

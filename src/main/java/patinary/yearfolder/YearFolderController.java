@@ -7,6 +7,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import patinary.web.Downloads;
 import patinary.web.NotFound;
 
 /** Hands out the year's records: the folder, the workbook, or one table. */
@@ -18,21 +19,27 @@ class YearFolderController {
     private static final int FIRST_YEAR = 1900;
 
     private final YearFolder folder;
+    private final Downloads downloads;
 
-    YearFolderController(YearFolder folder) {
+    YearFolderController(YearFolder folder, Downloads downloads) {
         this.folder = folder;
+        this.downloads = downloads;
     }
 
     @GetMapping("/year/{year:[0-9]{4}}.zip")
     void folder(@PathVariable int year, HttpServletResponse response) throws IOException {
-        answer(year, response, "application/zip", year + ".zip");
-        folder.folder(year, response.getOutputStream());
+        downloads.alone(() -> {
+            answer(year, response, "application/zip", year + ".zip");
+            folder.folder(year, response.getOutputStream());
+        });
     }
 
     @GetMapping("/year/{year:[0-9]{4}}.xlsx")
     void workbook(@PathVariable int year, HttpServletResponse response) throws IOException {
-        answer(year, response, WORKBOOK, year + ".xlsx");
-        folder.workbook(year, response.getOutputStream());
+        downloads.alone(() -> {
+            answer(year, response, WORKBOOK, year + ".xlsx");
+            folder.workbook(year, response.getOutputStream());
+        });
     }
 
     @GetMapping("/year/{year:[0-9]{4}}/{name:[a-z-]+}.csv")
