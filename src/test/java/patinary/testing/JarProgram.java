@@ -128,6 +128,19 @@ public final class JarProgram implements AutoCloseable {
         process.waitFor(20, TimeUnit.SECONDS);
     }
 
+    /** SIGTERM: the program is told to end, and does so in its own time. */
+    public void tellToEnd() {
+        process.destroy();
+    }
+
+    /** Waits until the program has ended. @return what it ended with */
+    public int ended() throws InterruptedException {
+        if (!process.waitFor(60, TimeUnit.SECONDS)) {
+            throw new IllegalStateException("The program does not end");
+        }
+        return process.exitValue();
+    }
+
     @Override
     public void close() throws InterruptedException {
         kill();

@@ -25,8 +25,9 @@ public final class Visitor {
     private static final String BOUNDARY = "an-edge-that-no-picture-has";
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
+    private final CookieManager cookies = new CookieManager();
     private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(new CookieManager())
+            .cookieHandler(cookies)
             .followRedirects(HttpClient.Redirect.NEVER)
             .connectTimeout(PATIENCE)
             .build();
@@ -102,6 +103,18 @@ public final class Visitor {
                 .POST(HttpRequest.BodyPublishers.ofString(joined(answers))));
     }
 
+    /** The cookies of this visitor as a request carries them, for one that is written by hand. */
+    public String cookies() {
+        return cookies.getCookieStore().get(home).stream()
+                .map(cookie -> cookie.getName() + "=" + cookie.getValue())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The token of the form on a page. */
+    public String token(String page) throws IOException, InterruptedException {
+        return found(TOKEN, get(page));
+    }
+
     private HttpRequest.Builder entry(String path, UUID key, String token) {
         return request(path)
                 .header("Idempotency-Key", "\"" + key + "\"")
@@ -117,7 +130,8 @@ public final class Visitor {
         return match.group(1);
     }
 
-    private static String joined(Map<String, String> answers) {
+    /** Answers as a form is sent. */
+    public static String joined(Map<String, String> answers) {
         return answers.entrySet().stream()
                 .map(answer -> encoded(answer.getKey()) + "=" + encoded(answer.getValue()))
                 .collect(Collectors.joining("&"));

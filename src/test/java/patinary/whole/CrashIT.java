@@ -124,8 +124,7 @@ class CrashIT {
         int enough = told.answered() + ANSWERS + random.nextInt(ANSWERS);
         threads.forEach(Thread::start);
         // The program has just been started and is slow at first: only once it has answered is there something to lose.
-        // How
-        // long that takes is the machine's affair, how much there is to lose is the test's.
+        // How long that takes is the machine's affair, how much there is to lose is the test's.
         Awaitility.await()
                 .atMost(60, TimeUnit.SECONDS)
                 .pollInterval(20, TimeUnit.MILLISECONDS)
@@ -149,7 +148,7 @@ class CrashIT {
         assertThat(told.wrong())
                 .as("answers before kill %s, seed %s", kill, SEED)
                 .isEmpty();
-        if (kill % 20 == 19) {
+        if (kill % 10 == 9) {
             System.out.println("after " + (kill + 1) + " kills: " + told.counts());
         }
     }

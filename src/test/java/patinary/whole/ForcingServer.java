@@ -52,7 +52,9 @@ final class ForcingServer implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        started().close();
+        if (server != null) {
+            server.close();
+        }
     }
 
     private EmbeddedPostgres started() {
