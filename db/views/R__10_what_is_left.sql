@@ -3,6 +3,15 @@
 -- What is left of supplies and of money, and what is owed; all from the postings.
 -- Views depend on views of lower numbers: after changing one, change the later files too, so that they are made anew.
 
+drop view if exists document_stock_anew cascade;
+
+create view document_stock_anew as
+select t.document_id, p.supply_id, p.account as place, sum(p.quantity) as quantity, cast(sum(p.amount_minor) as bigint) as cost_minor
+from touched_document t
+join posting p on p.document_id = t.document_id
+where p.account in ('BENCH', 'SHELF')
+group by t.document_id, p.supply_id, p.account;
+
 drop view if exists stock_left cascade;
 
 create view stock_left as
@@ -13,13 +22,9 @@ select moved.supply_id,
        coalesce((select sum(u.quantity)
                  from uncosted_use u
                  where u.supply_id = moved.supply_id and u.place = moved.place and not u.through_pot), 0) as uncosted_quantity
-from (select p.supply_id,
-             p.account as place,
-             sum(p.quantity) as quantity,
-             cast(sum(p.amount_minor) as bigint) as cost_minor
-      from posting p
-      where p.account in ('BENCH', 'SHELF')
-      group by p.supply_id, p.account) moved;
+from (select s.supply_id, s.place, sum(s.quantity) as quantity, cast(sum(s.cost_minor) as bigint) as cost_minor
+      from document_stock s
+      group by s.supply_id, s.place) moved;
 
 drop view if exists money_left cascade;
 

@@ -119,20 +119,28 @@ placed as (
            cast(sum(weight) over (partition by sale_id order by sort rows unbounded preceding) as numeric(30, 4)) as upto
     from weighed
 )
-select sale_id,
-       piece_id,
-       supply_id,
-       cast(price_minor as bigint) as price_minor,
-       cast(shipping_minor as bigint) as shipping_minor,
-       cast(fee_minor + round(fee_of_all * upto / weights, 0)
+select placed.sale_id,
+       placed.piece_id,
+       placed.supply_id,
+       cast(placed.price_minor as bigint) as price_minor,
+       cast(placed.shipping_minor as bigint) as shipping_minor,
+       cast(placed.fee_minor + round(fee_of_all * upto / weights, 0)
             - round(fee_of_all * (upto - weight) / weights, 0) as bigint) as fee_minor,
        cast(round(postage_of_all * upto / weights, 0)
             - round(postage_of_all * (upto - weight) / weights, 0) as bigint) as postage_minor,
        cast(round(packaging_of_all * upto / weights, 0)
             - round(packaging_of_all * (upto - weight) / weights, 0) as bigint) as packaging_minor,
-       cast(refund_minor + round(refund_of_all * upto / weights, 0)
+       cast(placed.refund_minor + round(refund_of_all * upto / weights, 0)
             - round(refund_of_all * (upto - weight) / weights, 0) as bigint) as refund_minor,
-       cast(cost_minor as bigint) as cost_minor,
-       listed = 2 as undelivered
+       cast(placed.cost_minor as bigint) as cost_minor,
+       listed = 2 as undelivered,
+       d.doc_date as sold_on,
+       s.channel_id,
+       exists (select 1
+               from refund_line rl
+               join refund r on r.id = rl.refund_id
+               where rl.piece_id = placed.piece_id and r.sale_id = placed.sale_id and rl.comes_back) as came_back
 from placed
+left join sale s on s.id = placed.sale_id
+left join document d on d.id = placed.sale_id
 where listed > 0;

@@ -41,7 +41,8 @@ with amount as (
            cast(null as date) as since,
            cast(null as date) as found_on,
            cast(null as date) as offered_on,
-           cast(null as date) as sold_on
+           cast(null as date) as sold_on,
+           max(case when p.account = 'PIECES' then p.doc_date end) as stocked_until
     from touched_piece t
     join posting p on p.piece_id = t.piece_id
     join document d on d.id = p.document_id
@@ -51,29 +52,29 @@ with amount as (
     select bp.piece_id, 0, 0, 0, 0, 0, 0,
            cast(be.minutes as numeric(18, 6))
                / (select count(*) from bench_piece entry where entry.bench_entry_id = bp.bench_entry_id),
-           0, 0, 0, 0, 0, 0, 0, null, null, null, null, null
+           0, 0, 0, 0, 0, 0, 0, null, null, null, null, null, null
     from touched_piece t
     join bench_piece bp on bp.piece_id = t.piece_id
     join bench_entry be on be.id = bp.bench_entry_id
     union all
     select sp.piece_id, 0, 0, 0, 0, 0, 0, 0,
            sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.packaging_minor,
-           0, null, null, null, null, d.doc_date
+           0, null, null, null, null, d.doc_date, null
     from touched_piece t
     join sale_part sp on sp.piece_id = t.piece_id
     join document d on d.id = sp.sale_id
     where not sp.undelivered
     union all
-    select up.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, null, null, null, null, null
+    select up.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, null, null, null, null, null, null
     from touched_piece t
     join uncosted_piece up on up.piece_id = t.piece_id
     union all
-    select op.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, null, null, null, d.doc_date, null
+    select op.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, null, null, null, d.doc_date, null, null
     from touched_piece t
     join offer_piece op on op.piece_id = t.piece_id
     join document d on d.id = op.offer_id
     union all
-    select s.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, s.state, s.since, s.found_on, null, null
+    select s.piece_id, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, s.state, s.since, s.found_on, null, null, null
     from touched_piece t
     join piece_state s on s.piece_id = t.piece_id
 )
@@ -99,6 +100,42 @@ select piece_id,
        max(since) as since,
        max(found_on) as found_on,
        min(offered_on) as offered_on,
-       case when max(state) = 'SOLD' then max(sold_on) end as sold_on
+       case when max(state) = 'SOLD' then max(sold_on) end as sold_on,
+       (select os.first_price_minor
+        from offer_piece op
+        join offer_state os on os.offer_id = op.offer_id
+        where op.piece_id = amount.piece_id and os.first_price_minor is not null
+        order by os.started_on, op.offer_id
+        fetch first 1 row only) as asked_first_minor,
+       max(stocked_until) as stocked_until
 from amount
 group by piece_id;
+
+drop view if exists piece_stock_anew cascade;
+
+create view piece_stock_anew as
+select t.piece_id, p.doc_date, cast(sum(p.amount_minor) as bigint) as amount_minor
+from touched_piece t
+join posting p on p.piece_id = t.piece_id
+where p.account = 'PIECES'
+group by t.piece_id, p.doc_date
+having sum(p.amount_minor) <> 0;
+
+drop view if exists piece_line_anew cascade;
+
+-- The same postings that piece_figures counts as supplies, parted by supply line.
+create view piece_line_anew as
+select x.piece_id, x.supply_line_id, max(x.worked) = 1 as worked, cast(sum(x.cost_minor) as bigint) as cost_minor
+from (select t.piece_id, su.supply_line_id, 0 as worked, sum(p.amount_minor) as cost_minor
+      from touched_piece t
+      join posting p on p.piece_id = t.piece_id
+      join supply su on su.id = p.supply_id
+      where p.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
+      group by t.piece_id, su.supply_line_id
+      union all
+      select up.piece_id, su.supply_line_id, 1, null
+      from touched_piece t
+      join bench_use_piece up on up.piece_id = t.piece_id
+      join bench_use bu on bu.bench_entry_id = up.bench_entry_id and bu.line = up.line
+      join supply su on su.id = bu.supply_id) x
+group by x.piece_id, x.supply_line_id;

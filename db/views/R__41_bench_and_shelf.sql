@@ -7,18 +7,23 @@
 drop view if exists bench_and_shelf cascade;
 
 create view bench_and_shelf as
-select l.list, '/pieces/' || cast(p.id as varchar(36)) as link, p.code, p.title,
-       case when l.list = 'tied-pieces' then f.found_on else f.since end as on_day,
-       case when l.list <> 'no-cost' then f.in_stock_minor end as amount_minor,
+select lower(f.state) as list, '/pieces/' || cast(f.piece_id as varchar(36)) as link, p.code, p.title,
+       f.since as on_day, f.in_stock_minor as amount_minor,
        cast(null as numeric(30, 14)) as quantity, cast(null as varchar(10)) as dimension
 from piece_figures f
-left join (values ('found'), ('bench'), ('ready'), ('no-cost'), ('tied-pieces')) l (list)
-    on l.list = lower(f.state)
-    or l.list = 'no-cost' and f.purchase_minor + f.regrouped_minor = 0 and f.state not in ('SOLD', 'GONE')
-        and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
-    or l.list = 'tied-pieces' and f.in_stock_minor <> 0
-left join piece p on p.id = f.piece_id
-where l.list is not null
+join piece p on p.id = f.piece_id
+where f.state in ('FOUND', 'BENCH', 'READY')
+union all
+select 'no-cost', '/pieces/' || cast(f.piece_id as varchar(36)), p.code, p.title, f.since, null, null, null
+from piece_figures f
+join piece p on p.id = f.piece_id
+where f.purchase_minor + f.regrouped_minor = 0 and f.state not in ('SOLD', 'GONE')
+  and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
+union all
+select 'tied-pieces', '/pieces/' || cast(f.piece_id as varchar(36)), p.code, p.title, f.found_on, f.in_stock_minor, null, null
+from piece_figures f
+join piece p on p.id = f.piece_id
+where f.in_stock_minor <> 0
 union all
 select 'to-post', '/sales/' || cast(sa.id as varchar(36)), sa.order_reference,
        coalesce(nullif((select min(coalesce(sl.bundle_title, sl.title)) from sale_line sl where sl.sale_id = sa.id), ''), sa.buyer), d.doc_date,
@@ -30,14 +35,6 @@ where sa.posted_on is null
   and (not exists (select 1 from sale_undelivered sk where sk.sale_id = sa.id)
        or exists (select 1 from sale_piece sp where sp.sale_id = sa.id)
        or exists (select 1 from sale_line sl where sl.sale_id = sa.id and sl.supply_id is not null))
-union all
-select 'sold', '/sales/' || cast(sp.sale_id as varchar(36)), coalesce(p.code, ''), coalesce(p.title, su.name), d.doc_date,
-       sp.price_minor + sp.shipping_minor - sp.refund_minor, null, null
-from sale_part sp
-left join document d on d.id = sp.sale_id
-left join piece p on p.id = sp.piece_id
-left join supply su on su.id = sp.supply_id
-where not sp.undelivered
 union all
 select case sl.place when 'BENCH' then 'tied-bench' else 'tied-shelf' end, '/supplies/' || cast(su.id as varchar(36)),
        '', su.name, null, sl.cost_minor, sl.quantity, su.dimension
@@ -71,3 +68,17 @@ join supply su on su.id = u.supply_id
 join document d on d.id = u.document_id
 where not u.through_pot
 group by su.id, su.name, su.dimension;
+
+drop view if exists sold_thing cascade;
+
+-- The list of what was sold, whenever it was: the front page reads only its last days, which a view of several lists could not find by
+-- their day.
+create view sold_thing as
+select 'sold' as list, '/sales/' || cast(sp.sale_id as varchar(36)) as link, coalesce(p.code, '') as code,
+       coalesce(p.title, su.name) as title, sp.sold_on as on_day,
+       sp.price_minor + sp.shipping_minor - sp.refund_minor as amount_minor,
+       cast(null as numeric(30, 14)) as quantity, cast(null as varchar(10)) as dimension
+from sale_part sp
+left join piece p on p.id = sp.piece_id
+left join supply su on su.id = sp.supply_id
+where not sp.undelivered;

@@ -30,33 +30,27 @@ select 'material', p.id, trim(p.material)
 from piece p
 where not exists (select 1 from piece_owner po where po.piece_id = p.id)
 union all
-select distinct 'line', bup.piece_id, sl.name
-from bench_use_piece bup
-join bench_use bu on bu.bench_entry_id = bup.bench_entry_id and bu.line = bup.line
-join supply su on su.id = bu.supply_id
-join supply_line sl on sl.id = su.supply_line_id
-where not exists (select 1 from piece_owner po where po.piece_id = bup.piece_id)
+select 'line', pl.piece_id, sl.name
+from piece_line pl
+join supply_line sl on sl.id = pl.supply_line_id
+where pl.worked and not exists (select 1 from piece_owner po where po.piece_id = pl.piece_id)
 union all
 select 'line', p.id, ''
 from piece p
-where not exists (select 1 from bench_use_piece bup where bup.piece_id = p.id)
+where not exists (select 1 from piece_line pl where pl.piece_id = p.id and pl.worked)
   and not exists (select 1 from piece_owner po where po.piece_id = p.id);
 
 drop view if exists piece_sold cascade;
 
 -- One row for each piece on each sale; came_back where a refund brought it back.
 create view piece_sold as
-select sp.sale_id, sp.piece_id, d.doc_date as sold_on, c.name as channel,
-       exists (select 1 from refund_line rl join refund r on r.id = rl.refund_id
-               where r.sale_id = sp.sale_id and rl.piece_id = sp.piece_id and rl.comes_back) as came_back,
+select sp.sale_id, sp.piece_id, sp.sold_on, c.name as channel, sp.came_back,
        sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
        sp.cost_minor,
        sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor - sp.packaging_minor
            - sp.cost_minor as profit_minor,
        sp.price_minor, sp.shipping_minor, sp.refund_minor, sp.fee_minor, sp.postage_minor, sp.packaging_minor
 from sale_part sp
-join sale s on s.id = sp.sale_id
-join channel c on c.id = s.channel_id
-join document d on d.id = s.id
+join channel c on c.id = sp.channel_id
 where sp.piece_id is not null and not sp.undelivered
   and not exists (select 1 from piece_owner po where po.piece_id = sp.piece_id);

@@ -7,6 +7,19 @@
 -- a document makes among these accounts cancel out; what a sale leaves of a piece is what its owner gets. MATERIALS is what came to the bench; all else is GOODS.
 -- packed: what sales were packed in. It left the stock and is an expense, so it is no part of the cost of goods.
 
+drop view if exists document_profit_anew cascade;
+
+-- The accounts are those that year_row calls income, expense and cost.
+create view document_profit_anew as
+select t.document_id, p.doc_date, cast(-sum(p.amount_minor) as bigint) as profit_minor
+from touched_document t
+join posting p on p.document_id = t.document_id
+where p.account in ('SALES', 'SHIPPING_CHARGED', 'REFUNDS', 'OTHER_INCOME',
+                    'EXPENSE', 'FEES', 'POSTAGE', 'ROUNDING', 'VEHICLE',
+                    'COST_OF_PIECES', 'COST_OF_RETAIL', 'WRITE_OFFS', 'FOUND_AT_COUNT')
+group by t.document_id, p.doc_date
+having sum(p.amount_minor) <> 0;
+
 drop view if exists year_row cascade;
 
 create view year_row as

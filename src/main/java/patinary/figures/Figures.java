@@ -38,12 +38,16 @@ public class Figures implements AfterChange {
         reach.ofDocumentsBefore();
         renew(KeptFigure.DOCUMENT_PIECE);
         renew(KeptFigure.DOCUMENT_SALE);
+        renew(KeptFigure.DOCUMENT_STOCK);
+        renew(KeptFigure.DOCUMENT_PROFIT);
         reach.ofDocumentsAfter();
         renew(KeptFigure.SALE_PART);
         reach.ofSales();
         renew(KeptFigure.OFFER_STATE);
         renew(KeptFigure.PIECE_STATE);
         renew(KeptFigure.PIECE_FIGURES);
+        renew(KeptFigure.PIECE_STOCK);
+        renew(KeptFigure.PIECE_LINE);
         touched.clear();
     }
 
@@ -65,6 +69,13 @@ public class Figures implements AfterChange {
         touched.set(Touched.PIECE, List.of(piece));
         renew(KeptFigure.PIECE_STATE);
         renew(KeptFigure.PIECE_FIGURES);
+        touched.clear(Touched.PIECE);
+    }
+
+    /** Keeps the supply lines of the pieces that a supply was used on; to be called when it went to another line. */
+    public void supplyMoved(UUID supply) {
+        reach.ofSupply(supply);
+        renew(KeptFigure.PIECE_LINE);
         touched.clear(Touched.PIECE);
     }
 

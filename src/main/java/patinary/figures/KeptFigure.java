@@ -9,10 +9,14 @@ import java.util.Locale;
 enum KeptFigure {
     DOCUMENT_PIECE(Touched.DOCUMENT),
     DOCUMENT_SALE(Touched.DOCUMENT),
+    DOCUMENT_STOCK(Touched.DOCUMENT),
+    DOCUMENT_PROFIT(Touched.DOCUMENT),
     SALE_PART(Touched.SALE),
     OFFER_STATE(Touched.OFFER),
     PIECE_STATE(Touched.PIECE),
-    PIECE_FIGURES(Touched.PIECE);
+    PIECE_FIGURES(Touched.PIECE),
+    PIECE_STOCK(Touched.PIECE),
+    PIECE_LINE(Touched.PIECE);
 
     private final Touched by;
 

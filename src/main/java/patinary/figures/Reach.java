@@ -1,5 +1,6 @@
 package patinary.figures;
 
+import java.util.UUID;
 import org.springframework.stereotype.Component;
 
 /**
@@ -57,6 +58,16 @@ class Reach {
         touched.add(Touched.PIECE, """
                 select sp.piece_id from touched_sale t join sale_part sp on sp.sale_id = t.sale_id
                 where sp.piece_id is not null""");
+    }
+
+    /** The pieces that a supply was used on, or whose postings name it. */
+    void ofSupply(UUID supply) {
+        touched.add(Touched.PIECE, """
+                select up.piece_id from bench_use bu
+                join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
+                where bu.supply_id = ?
+                union all
+                select p.piece_id from posting p where p.supply_id = ? and p.piece_id is not null""", supply, supply);
     }
 
     private void ofDocuments() {

@@ -31,11 +31,15 @@ class TouchedIds {
      * Adds what a query finds and is not there yet.
      *
      * @param query gives the ids as its only column, which it calls as {@link Touched#key} does; not null
+     * @param values what its question marks stand for
      */
-    void add(Touched touched, String query) {
+    void add(Touched touched, String query, Object... values) {
         String key = touched.key();
-        jdbc.update("insert into " + touched.table() + " (" + key + ") select distinct x." + key + " from (" + query
-                + ") x where not exists (select 1 from " + touched.table() + " t where t." + key + " = x." + key + ")");
+        jdbc.update(
+                "insert into " + touched.table() + " (" + key + ") select distinct x." + key + " from (" + query
+                        + ") x where not exists (select 1 from " + touched.table() + " t where t." + key + " = x." + key
+                        + ")",
+                values);
     }
 
     boolean isEmpty(Touched touched) {

@@ -17,11 +17,10 @@ import patinary.shop.CurrentShop;
 @Transactional(readOnly = true)
 class HourReport {
 
-    /** The same parts of the year's rows of which the page of the year makes its profit. */
     private static final String PROFITS = """
-            select doc_date, cast(-sum(amount_minor) as bigint) as profit_minor
-            from year_row
-            where doc_date between :first and :last and part in ('INCOME', 'EXPENSE', 'COST')
+            select doc_date, cast(sum(profit_minor) as bigint) as profit_minor
+            from document_profit
+            where doc_date between :first and :last
             group by doc_date""";
 
     private static final String MINUTES = """
@@ -63,7 +62,7 @@ class HourReport {
                     minutes.merge(
                             YearMonth.from(row.getObject(1, LocalDate.class)), row.getBigDecimal(2), BigDecimal::add);
                 });
-        HourTable.Facts facts = new HourTable.Facts(profits, minutes, money.facts(period.first(), period.last()));
+        HourTable.Facts facts = new HourTable.Facts(profits, minutes, money.sold(period.first(), period.last()));
         return HourTable.of(facts, period, aims.get(), shop.hourlyRate());
     }
 }

@@ -1,17 +1,19 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -25,21 +27,26 @@ import patinary.money.Amount;
 class MoneyReport {
 
     private static final String SALES = """
-            select sale_id, piece_id, sold_on, channel, came_back, price_minor, shipping_minor, refund_minor, fee_minor,
-                   postage_minor, packaging_minor, cost_minor
-            from piece_sold
-            where sold_on between :first and :last
-            order by sold_on, sale_id, piece_id""";
+            select s.sale_id, s.piece_id, s.sold_on, s.channel, s.came_back, s.price_minor, s.shipping_minor, s.refund_minor,
+                   s.fee_minor, s.postage_minor, s.packaging_minor, s.cost_minor, f.supplies_minor, f.landed_minor
+            from piece_sold s
+            left join piece_figures f on f.piece_id = s.piece_id
+            where s.sold_on between :first and :last
+            order by s.sold_on, s.sale_id, s.piece_id""";
 
     private static final String STOCK = """
-            select piece_id, doc_date, cast(sum(amount_minor) as bigint) as amount_minor
-            from posting
-            where account = 'PIECES' and piece_id is not null and doc_date <= :last
-              and not exists (select 1 from piece_owner po where po.piece_id = posting.piece_id)
-            group by piece_id, doc_date""";
+            select s.piece_id, f.found_on, s.doc_date, s.amount_minor
+            from piece_figures f
+            join piece_stock s on s.piece_id = f.piece_id
+            where (f.in_stock_minor <> 0 or f.stocked_until >= :first) and s.doc_date <= :last
+              and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
+            order by s.piece_id, s.doc_date""";
 
-    private static final String FIGURES =
-            "select piece_id, minutes, found_on, supplies_minor, landed_minor from piece_figures";
+    private static final String MINUTES = """
+            select distinct f.piece_id, f.minutes
+            from sale_part sp
+            join piece_figures f on f.piece_id = sp.piece_id
+            where sp.sold_on between :first and :last and not sp.undelivered""";
 
     private static final int MONTHS = 3;
 
@@ -53,42 +60,6 @@ class MoneyReport {
             MoneyTable table,
             @Nullable PriceBands bands,
             @Nullable LineShares lines) {}
-
-    private record SaleRow(
-            UUID saleId,
-            UUID pieceId,
-            LocalDate soldOn,
-            String channel,
-            boolean cameBack,
-            long priceMinor,
-            long shippingMinor,
-            long refundMinor,
-            long feeMinor,
-            long postageMinor,
-            long packagingMinor,
-            long costMinor) {
-
-        MoneyFacts.PieceSale sale(@Nullable FigureRow figure) {
-            SaleParts parts = new SaleParts(
-                    Amount.of(priceMinor),
-                    Amount.of(shippingMinor),
-                    Amount.of(refundMinor),
-                    Amount.of(feeMinor),
-                    Amount.of(postageMinor),
-                    Amount.of(packagingMinor),
-                    Amount.of(costMinor));
-            Amount work = figure == null
-                    ? Amount.ZERO
-                    : BeforeAfter.work(
-                            parts.cost(), Amount.of(figure.suppliesMinor()), Amount.of(figure.landedMinor()));
-            return new MoneyFacts.PieceSale(saleId, pieceId, soldOn, channel, cameBack, parts, work);
-        }
-    }
-
-    private record StockRow(UUID pieceId, LocalDate docDate, long amountMinor) {}
-
-    private record FigureRow(
-            UUID pieceId, BigDecimal minutes, @Nullable LocalDate foundOn, long suppliesMinor, long landedMinor) {}
 
     private record GroupRow(UUID pieceId, String name) {}
 
@@ -132,27 +103,66 @@ class MoneyReport {
     }
 
     MoneyFacts facts(LocalDate first, LocalDate last) {
-        Map<UUID, FigureRow> figures = jdbc.sql(FIGURES).query(FigureRow.class).stream()
-                .collect(Collectors.toMap(FigureRow::pieceId, Function.identity()));
-        List<MoneyFacts.PieceSale> sales =
-                jdbc.sql(SALES).param("first", first).param("last", last).query(SaleRow.class).stream()
-                        .map(row -> row.sale(figures.get(row.pieceId())))
-                        .toList();
-        Map<UUID, BigDecimal> minutes = new HashMap<>();
-        figures.forEach((piece, figure) -> minutes.put(piece, figure.minutes()));
-        return new MoneyFacts(sales, stock(figures, first, last), minutes);
+        return new MoneyFacts(sales(first, last), stock(first, last), minutes(first, last));
     }
 
-    private List<StockOfPiece> stock(Map<UUID, FigureRow> figures, LocalDate first, LocalDate last) {
-        Map<UUID, List<StockOfPiece.Change>> changes = new HashMap<>();
-        jdbc.sql(STOCK).param("last", last).query(StockRow.class).stream()
-                .forEach(row -> changes.computeIfAbsent(row.pieceId(), piece -> new ArrayList<>())
-                        .add(new StockOfPiece.Change(row.docDate(), row.amountMinor())));
+    /** The same, for who does not ask what lay in stock. */
+    MoneyFacts sold(LocalDate first, LocalDate last) {
+        return new MoneyFacts(sales(first, last), List.of(), minutes(first, last));
+    }
+
+    private List<MoneyFacts.PieceSale> sales(LocalDate first, LocalDate last) {
+        return jdbc.sql(SALES)
+                .param("first", first)
+                .param("last", last)
+                .query((row, number) -> sale(row))
+                .list();
+    }
+
+    private static MoneyFacts.PieceSale sale(ResultSet row) throws SQLException {
+        SaleParts parts = new SaleParts(
+                Amount.of(row.getLong("price_minor")),
+                Amount.of(row.getLong("shipping_minor")),
+                Amount.of(row.getLong("refund_minor")),
+                Amount.of(row.getLong("fee_minor")),
+                Amount.of(row.getLong("postage_minor")),
+                Amount.of(row.getLong("packaging_minor")),
+                Amount.of(row.getLong("cost_minor")));
+        return new MoneyFacts.PieceSale(
+                row.getObject("sale_id", UUID.class),
+                row.getObject("piece_id", UUID.class),
+                row.getObject("sold_on", LocalDate.class),
+                row.getString("channel"),
+                row.getBoolean("came_back"),
+                parts,
+                BeforeAfter.work(
+                        parts.cost(),
+                        Amount.of(row.getLong("supplies_minor")),
+                        Amount.of(row.getLong("landed_minor"))));
+    }
+
+    /** Of the pieces sold on these days: nobody asks for those of others. */
+    private Map<UUID, BigDecimal> minutes(LocalDate first, LocalDate last) {
+        Map<UUID, BigDecimal> minutes = new HashMap<>();
+        jdbc.sql(MINUTES).param("first", first).param("last", last).query(row -> {
+            minutes.put(row.getObject(1, UUID.class), row.getBigDecimal(2));
+        });
+        return minutes;
+    }
+
+    private List<StockOfPiece> stock(LocalDate first, LocalDate last) {
+        Map<UUID, LocalDate> found = new HashMap<>();
+        Map<UUID, List<StockOfPiece.Change>> changes = new LinkedHashMap<>();
+        jdbc.sql(STOCK).param("first", first).param("last", last).query(row -> {
+            UUID piece = row.getObject(1, UUID.class);
+            LocalDate day = row.getObject(2, LocalDate.class);
+            found.putIfAbsent(piece, day == null ? last : day);
+            changes.computeIfAbsent(piece, one -> new ArrayList<>())
+                    .add(new StockOfPiece.Change(row.getObject(3, LocalDate.class), row.getLong(4)));
+        });
         List<StockOfPiece> stock = new ArrayList<>();
         changes.forEach((piece, those) -> {
-            FigureRow figure = figures.get(piece);
-            LocalDate found = figure == null ? null : figure.foundOn();
-            StockOfPiece one = StockOfPiece.of(piece, found == null ? last : found, those, first, last);
+            StockOfPiece one = StockOfPiece.of(piece, found.getOrDefault(piece, last), those, first, last);
             if (one.unitDays().signum() != 0 || !one.closing().isZero()) {
                 stock.add(one);
             }
@@ -164,7 +174,8 @@ class MoneyReport {
         return jdbc
                 .sql("select piece_id, name from piece_group where grouped_by = ?")
                 .param(by.word())
-                .query(GroupRow.class)
+                .query((row, number) -> new GroupRow(row.getObject(1, UUID.class), row.getString(2)))
+                .list()
                 .stream()
                 .collect(Collectors.groupingBy(
                         GroupRow::pieceId, Collectors.mapping(GroupRow::name, Collectors.toList())));

@@ -1,10 +1,11 @@
 package patinary.insight;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -15,27 +16,10 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional(readOnly = true)
 class Moves {
 
-    private record FoundRow(UUID pieceId, LocalDate foundOn) {}
-
-    private record SpellRow(
-            UUID pieceId,
-            UUID offerId,
-            LocalDate fromDay,
-            @Nullable LocalDate untilDay) {}
-
-    private record PauseRow(
-            UUID offerId, LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
-
-    private record ChannelRow(UUID offerId, String name) {}
-
-    private record SoldRow(
-            UUID pieceId,
-            LocalDate soldOn,
-            String channel,
-            boolean cameBack,
-            long netMinor,
-            long costMinor,
-            long profitMinor) {}
+    private static final String FOUND = """
+            select piece_id, found_on from piece_state
+            where found_on is not null
+              and not exists (select 1 from piece_owner po where po.piece_id = piece_state.piece_id)""";
 
     private final JdbcClient jdbc;
 
@@ -58,62 +42,68 @@ class Moves {
 
     /** Everything known of the pieces, read anew. */
     MoveFacts facts() {
-        Map<UUID, LocalDate> found = jdbc
-                .sql("select piece_id, found_on from piece_state where found_on is not null "
-                        + "and not exists (select 1 from piece_owner po where po.piece_id = piece_state.piece_id)")
-                .query(FoundRow.class)
-                .stream()
-                .collect(Collectors.toMap(FoundRow::pieceId, FoundRow::foundOn));
+        Map<UUID, LocalDate> found = new HashMap<>();
+        jdbc.sql(FOUND).query(row -> {
+            found.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
+        });
         return new MoveFacts(found, spells(), pauses(), sold());
     }
 
     private List<MoveFacts.Spell> spells() {
-        Map<UUID, List<String>> channels = jdbc
-                .sql("select oc.offer_id, c.name from offer_channel oc join channel c on c.id = oc.channel_id")
-                .query(ChannelRow.class)
-                .stream()
-                .collect(Collectors.groupingBy(
-                        ChannelRow::offerId, Collectors.mapping(ChannelRow::name, Collectors.toList())));
-        return jdbc
-                .sql("select piece_id, offer_id, from_day, until_day from offer_spell")
-                .query(SpellRow.class)
-                .stream()
-                .map(row -> new MoveFacts.Spell(
-                        row.pieceId(),
-                        row.offerId(),
-                        new Span(row.fromDay(), row.untilDay()),
-                        channels.getOrDefault(row.offerId(), List.of())))
-                .toList();
+        Map<UUID, List<String>> channels = channels();
+        return jdbc.sql("select piece_id, offer_id, from_day, until_day from offer_spell")
+                .query((row, number) -> {
+                    UUID offer = row.getObject(2, UUID.class);
+                    return new MoveFacts.Spell(
+                            row.getObject(1, UUID.class),
+                            offer,
+                            new Span(row.getObject(3, LocalDate.class), row.getObject(4, LocalDate.class)),
+                            channels.getOrDefault(offer, List.of()));
+                })
+                .list();
+    }
+
+    /** The names of each offer's channels; most offers stand on the same few, whose lists are shared. */
+    private Map<UUID, List<String>> channels() {
+        Map<UUID, String> names = new HashMap<>();
+        jdbc.sql("select id, name from channel").query(row -> {
+            names.put(row.getObject(1, UUID.class), row.getString(2));
+        });
+        Map<UUID, List<String>> channels = new HashMap<>();
+        jdbc.sql("select offer_id, channel_id from offer_channel").query(row -> {
+            channels.computeIfAbsent(row.getObject(1, UUID.class), offer -> new ArrayList<>(2))
+                    .add(names.getOrDefault(row.getObject(2, UUID.class), ""));
+        });
+        return channels;
     }
 
     private Map<UUID, List<Span>> pauses() {
-        return jdbc.sql("select offer_id, paused_from, paused_to from offer_pause").query(PauseRow.class).stream()
-                .collect(Collectors.groupingBy(
-                        PauseRow::offerId, Collectors.mapping(Moves::pause, Collectors.toList())));
+        Map<UUID, List<Span>> pauses = new HashMap<>();
+        jdbc.sql("select offer_id, paused_from, paused_to from offer_pause").query(row -> {
+            pauses.computeIfAbsent(row.getObject(1, UUID.class), offer -> new ArrayList<>())
+                    .add(pause(row.getObject(2, LocalDate.class), row.getObject(3, LocalDate.class)));
+        });
+        return pauses;
     }
 
     /** Both days of a pause count. */
-    private static Span pause(PauseRow row) {
-        LocalDate to = row.pausedTo();
-        return new Span(row.pausedFrom(), to == null ? null : to.plusDays(1));
+    private static Span pause(LocalDate from, @Nullable LocalDate to) {
+        return new Span(from, to == null ? null : to.plusDays(1));
     }
 
     private List<MoveFacts.Sold> sold() {
-        return jdbc
-                .sql(
+        return jdbc.sql(
                         "select piece_id, sold_on, channel, came_back, net_minor, cost_minor, profit_minor from piece_sold "
                                 + "order by sold_on, sale_id, piece_id")
-                .query(SoldRow.class)
-                .stream()
-                .map(row -> new MoveFacts.Sold(
-                        row.pieceId(),
-                        row.soldOn(),
-                        row.channel(),
-                        row.cameBack(),
-                        row.netMinor(),
-                        row.costMinor(),
-                        row.profitMinor()))
-                .toList();
+                .query((row, number) -> new MoveFacts.Sold(
+                        row.getObject(1, UUID.class),
+                        row.getObject(2, LocalDate.class),
+                        row.getString(3),
+                        row.getBoolean(4),
+                        row.getLong(5),
+                        row.getLong(6),
+                        row.getLong(7)))
+                .list();
     }
 
     private List<MoveFacts.Group> groups(By by) {

@@ -24,7 +24,8 @@ class Shelf {
     private static final int LATELY = 30;
     private static final int SHOWN = 4;
 
-    private static final String FROM = " from bench_and_shelf b where (b.list <> 'sold' or b.on_day >= :since) ";
+    private static final String FROM =
+            " from (select * from bench_and_shelf union all select * from sold_thing where on_day >= :since) b ";
 
     /** One thing of a list; amount in minor units, quantity in the supply's base unit. */
     record Row(
@@ -97,7 +98,7 @@ class Shelf {
     Page<Row> rows(ShelfList list, LocalDate today, Window window) {
         List<Row> rows = jdbc.sql(
                         "select b.*" + FROM
-                                + "and b.list = :list order by b.on_day, b.link, b.title offset :offset rows fetch next :size rows only")
+                                + "where b.list = :list order by b.on_day, b.link, b.title offset :offset rows fetch next :size rows only")
                 .param("since", today.minusDays(LATELY))
                 .param("list", list.word())
                 .param("offset", window.offset())
@@ -124,7 +125,7 @@ class Shelf {
     private Sum total(ShelfList list, LocalDate today) {
         return jdbc.sql("select cast(:list as varchar(20)) as list, count(*) as things,"
                         + " cast(coalesce(sum(b.amount_minor), 0) as bigint) as amount_minor" + FROM
-                        + "and b.list = :list")
+                        + "where b.list = :list")
                 .param("since", today.minusDays(LATELY))
                 .param("list", list.word())
                 .query(Sum.class)

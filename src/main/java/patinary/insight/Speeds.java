@@ -27,11 +27,8 @@ class Speeds {
             join document d on d.id = op.opening_id
             group by op.piece_id""";
 
-    private static final String FIRST_PRICES = """
-            select opr.offer_id, opr.price_minor
-            from offer_price opr
-            where not exists (select 1 from offer_price earlier
-                              where earlier.offer_id = opr.offer_id and earlier.valid_from < opr.valid_from)""";
+    private static final String FIRST_PRICES =
+            "select offer_id, first_price_minor from offer_state where first_price_minor is not null";
 
     private static final int MONTHS = 3;
 
@@ -97,7 +94,8 @@ class Speeds {
         return jdbc
                 .sql("select piece_id, name from piece_group where grouped_by = ?")
                 .param(by.word())
-                .query(GroupRow.class)
+                .query((row, number) -> new GroupRow(row.getObject(1, UUID.class), row.getString(2)))
+                .list()
                 .stream()
                 .collect(Collectors.groupingBy(
                         GroupRow::pieceId, Collectors.mapping(GroupRow::name, Collectors.toList())));

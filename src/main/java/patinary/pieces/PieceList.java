@@ -33,22 +33,19 @@ class PieceList {
             @Nullable Long priceMinor,
             long landedMinor) {}
 
-    private static final String FROM = """
-             from piece p
+    private static final String FROM = " from piece p join piece_state s on s.piece_id = p.id ";
+
+    /** The pieces of the page are found first; only theirs are looked up elsewhere. */
+    private static final String ROWS = """
+            select p.id, p.code, p.title, k.name as kind, y.name as style, p.place, s.state, s.since, s.price_minor,
+                   coalesce(f.landed_minor, 0) as landed_minor
+            from (select p.id%1$s%2$s order by %3$s offset :offset rows fetch next :size rows only) shown
+            join piece p on p.id = shown.id
             join piece_state s on s.piece_id = p.id
+            left join piece_figures f on f.piece_id = p.id
             left join object_kind k on k.id = p.kind_id
             left join style y on y.id = p.style_id
-            """;
-
-    private static final String LANDED = """
-            coalesce((select sum(f.amount_minor)
-                      from posting f join document d on d.id = f.document_id
-                      where f.piece_id = p.id and f.account in ('PIECES', 'COST_OF_PIECES', 'WRITE_OFFS', 'OWN_USE')
-                        and (f.supply_id is not null or d.kind in ('RECEIPT', 'OPENING', 'REGROUPING', 'SALE', 'REFUND'))), 0)""";
-
-    private static final String COLUMNS = """
-            select p.id, p.code, p.title, k.name as kind, y.name as style, p.place, s.state, s.since, s.price_minor,
-            """;
+            order by %3$s""";
 
     private final JdbcClient jdbc;
 
@@ -65,8 +62,7 @@ class PieceList {
                 .single();
         values.put("offset", window.offset());
         values.put("size", window.size());
-        List<Row> rows = jdbc.sql(COLUMNS + LANDED + " as landed_minor" + FROM + where + " order by "
-                        + query.order().order() + " offset :offset rows fetch next :size rows only")
+        List<Row> rows = jdbc.sql(ROWS.formatted(FROM, where, query.order().order()))
                 .params(values)
                 .query(Row.class)
                 .list();

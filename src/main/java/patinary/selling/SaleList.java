@@ -38,30 +38,42 @@ class SaleList {
 
     private record TitleRow(UUID saleId, String title) {}
 
-    private static final String SALES = """
-            from (select s.id as sale_id, d.doc_date, s.channel_id, c.name as channel, s.buyer, s.order_reference, s.posted_on,
-                         s.discount_code,
-                         cast(sum(a.net_minor) as bigint) as net_minor,
-                         cast(sum(a.profit_minor) as bigint) as profit_minor,
-                         cast(sum(a.owed_minor) as bigint) as owed_minor,
-                         exists (select 1 from sale_undelivered sk where sk.sale_id = s.id)
-                             and not exists (select 1 from sale_piece sp where sp.sale_id = s.id)
-                             and not exists (select 1 from sale_line sl where sl.sale_id = s.id and sl.supply_id is not null)
-                             as undelivered
-                  from (select sp.sale_id,
-                               sp.price_minor + sp.shipping_minor - sp.refund_minor as net_minor,
-                               sp.price_minor + sp.shipping_minor - sp.refund_minor - sp.fee_minor - sp.postage_minor
-                                   - sp.packaging_minor - sp.cost_minor as profit_minor,
-                               0 as owed_minor
-                        from sale_part sp
-                        union all
-                        select o.sale_id, 0, 0, o.amount_minor from owed_to_shop o
-                        union all
-                        select s.id, 0, 0, 0 from sale s) a
-                  join sale s on s.id = a.sale_id
-                  join document d on d.id = s.id
-                  join channel c on c.id = s.channel_id
-                  group by s.id, d.doc_date, s.channel_id, c.name, s.buyer, s.order_reference, s.posted_on, s.discount_code) r""";
+    private static final String SALES = " from sale s join document d on d.id = s.id ";
+
+    private static final String UNDELIVERED = """
+            (exists (select 1 from sale_undelivered sk where sk.sale_id = s.id)
+             and not exists (select 1 from sale_piece sp where sp.sale_id = s.id)
+             and not exists (select 1 from sale_line sl where sl.sale_id = s.id and sl.supply_id is not null))""";
+
+    private static final String NET = "sp.price_minor + sp.shipping_minor - sp.refund_minor";
+    private static final String COSTS = "sp.fee_minor + sp.postage_minor + sp.packaging_minor + sp.cost_minor";
+
+    /** The sales of the page are found first; only theirs are added up. */
+    private static final String PAGE = """
+            select s.id as sale_id, d.doc_date, c.name as channel, s.buyer, s.order_reference, s.posted_on,
+                   (select cast(coalesce(sum(%1$s), 0) as bigint) from sale_part sp where sp.sale_id = s.id) as net_minor,
+                   (select cast(coalesce(sum(%1$s - (%2$s)), 0) as bigint) from sale_part sp where sp.sale_id = s.id) as profit_minor,
+                   (select cast(coalesce(sum(p.amount_minor), 0) as bigint)
+                    from posting p
+                    where p.document_id = s.id and p.origin_id is null and p.account = 'RECEIVABLE')
+                   + (select cast(coalesce(sum(p.amount_minor), 0) as bigint)
+                      from posting p
+                      where p.origin_id = s.id and p.account = 'RECEIVABLE') as owed_minor,
+                   %3$s as undelivered
+            from (select s.id%4$s%%s
+                  order by d.doc_date desc, s.id
+                  offset :offset rows fetch next :size rows only) found
+            join sale s on s.id = found.id
+            join document d on d.id = s.id
+            join channel c on c.id = s.channel_id
+            order by d.doc_date desc, s.id""".formatted(NET, COSTS, UNDELIVERED, SALES);
+
+    private static final String TOTALS = """
+            select (select count(*)%3$s%%1$s) as sales,
+                   (select cast(coalesce(sum(%1$s), 0) as bigint)%3$s join sale_part sp on sp.sale_id = s.id %%1$s) as net_minor,
+                   (select cast(coalesce(sum(%1$s - (%2$s)), 0) as bigint)%3$s join sale_part sp on sp.sale_id = s.id %%1$s) as profit_minor,
+                   (select cast(coalesce(sum(o.amount_minor), 0) as bigint)
+                    from owed_to_shop o join sale s on s.id = o.sale_id join document d on d.id = s.id %%1$s) as owed_minor""".formatted(NET, COSTS, SALES);
 
     private final JdbcClient jdbc;
 
@@ -71,9 +83,7 @@ class SaleList {
 
     Page<Row> page(Search search, Window window, long total) {
         Where where = where(search).with("size", window.size()).with("offset", window.offset());
-        List<Row> rows = jdbc.sql("select r.sale_id, r.doc_date, r.channel, r.buyer, r.order_reference, r.posted_on,"
-                        + " r.net_minor, r.profit_minor, r.owed_minor, r.undelivered " + SALES + where.sql()
-                        + " order by r.doc_date desc, r.sale_id offset :offset rows fetch next :size rows only")
+        List<Row> rows = jdbc.sql(PAGE.formatted(where.sql()))
                 .params(where.values())
                 .query(Row.class)
                 .list();
@@ -82,12 +92,7 @@ class SaleList {
 
     Totals totals(Search search) {
         Where where = where(search);
-        return jdbc.sql("""
-                        select count(*) as sales,
-                               cast(coalesce(sum(r.net_minor), 0) as bigint) as net_minor,
-                               cast(coalesce(sum(r.profit_minor), 0) as bigint) as profit_minor,
-                               cast(coalesce(sum(r.owed_minor), 0) as bigint) as owed_minor
-                        """ + SALES + where.sql())
+        return jdbc.sql(TOTALS.formatted(where.sql()))
                 .params(where.values())
                 .query(Totals.class)
                 .single();
@@ -111,23 +116,23 @@ class SaleList {
     private static Where where(Search search) {
         Where where = new Where();
         where.words("""
-                (lower(r.buyer) like :words escape '!' or lower(r.order_reference) like :words escape '!'
-                 or lower(r.discount_code) like :words escape '!'
+                (lower(s.buyer) like :words escape '!' or lower(s.order_reference) like :words escape '!'
+                 or lower(s.discount_code) like :words escape '!'
                  or exists (select 1 from sale_line sl
-                            where sl.sale_id = r.sale_id and lower(coalesce(sl.bundle_title, '') || ' ' || sl.title) like :words escape '!')
+                            where sl.sale_id = s.id and lower(coalesce(sl.bundle_title, '') || ' ' || sl.title) like :words escape '!')
                  or exists (select 1 from (select sale_id, piece_id from sale_piece
                                            union all select sale_id, piece_id from sale_undelivered) sp
                             join piece p on p.id = sp.piece_id
-                            where sp.sale_id = r.sale_id
+                            where sp.sale_id = s.id
                               and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
-        Ids.read(search.channel()).ifPresent(id -> where.and("r.channel_id = :channel", "channel", id));
+        Ids.read(search.channel()).ifPresent(id -> where.and("s.channel_id = :channel", "channel", id));
         month(search.month(), where);
         if (search.only().equals("unposted")) {
-            where.and("r.posted_on is null and not r.undelivered");
+            where.and("s.posted_on is null and not " + UNDELIVERED);
         } else if (search.only().equals("owed")) {
-            where.and("r.owed_minor > 0");
+            where.and("s.id in (select o.sale_id from owed_to_shop o where o.amount_minor > 0)");
         } else if (search.only().equals("cancelled")) {
-            where.and("exists (select 1 from sale_undelivered sk where sk.sale_id = r.sale_id)");
+            where.and("exists (select 1 from sale_undelivered sk where sk.sale_id = s.id)");
         }
         return where;
     }
@@ -135,7 +140,7 @@ class SaleList {
     private static void month(String typed, Where where) {
         try {
             YearMonth month = YearMonth.parse(typed);
-            where.and("r.doc_date between :first and :last", "first", month.atDay(1))
+            where.and("d.doc_date between :first and :last", "first", month.atDay(1))
                     .with("last", month.atEndOfMonth());
         } catch (DateTimeParseException none) {
             // An empty or unreadable month asks for all of them.

@@ -17,4 +17,7 @@ public interface Supplies extends Repository<Supply, UUID> {
     void delete(Supply supply);
 
     Supply save(Supply supply);
+
+    /** What is changed is in the tables from here on. */
+    void flush();
 }

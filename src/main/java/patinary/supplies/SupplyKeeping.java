@@ -7,6 +7,8 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.figures.Figures;
+import patinary.ledger.Books;
 import patinary.ledger.Trail;
 
 /** Keeps the supplies and their lines; refuses what documents that already name a supply would not survive. */
@@ -34,12 +36,16 @@ class SupplyKeeping {
 
     private final Supplies supplies;
     private final SupplyLines lines;
+    private final Books books;
+    private final Figures figures;
     private final JdbcClient jdbc;
     private final Trail trail;
 
-    SupplyKeeping(Supplies supplies, SupplyLines lines, JdbcClient jdbc, Trail trail) {
+    SupplyKeeping(Supplies supplies, SupplyLines lines, Books books, Figures figures, JdbcClient jdbc, Trail trail) {
         this.supplies = supplies;
         this.lines = lines;
+        this.books = books;
+        this.figures = figures;
         this.jdbc = jdbc;
         this.trail = trail;
     }
@@ -76,7 +82,15 @@ class SupplyKeeping {
             return;
         }
         refuseStale(stored.get().version(), version);
+        boolean moves = !stored.get().facts().lineId().equals(complete.lineId());
+        if (moves) {
+            books.hold();
+        }
         stored.get().rewrite(complete);
+        if (moves) {
+            supplies.flush();
+            figures.supplyMoved(id);
+        }
     }
 
     /** Removes a supply that nothing names; says whether it did. */

@@ -17,24 +17,27 @@ import patinary.web.Window;
 @Repository
 class SupplyList {
 
+    /** What is left is added up first and once; H2 would do it again for every supply it is joined to. */
     private static final String ROWS = """
             from (select s.id, s.name, l.name as line_name, l.maker, s.supply_line_id, s.dimension,
-                         s.low_quantity as low,
-                         coalesce(b.quantity, 0) as bench,
-                         coalesce(h.quantity, 0) as shelf,
-                         coalesce(b.cost_minor, 0) + coalesce(h.cost_minor, 0) as cost_minor,
-                         coalesce(b.uncosted_quantity, 0) + coalesce(h.uncosted_quantity, 0) as waiting,
-                         (s.low_quantity is not null
-                          and coalesce(b.quantity, 0) + coalesce(h.quantity, 0) <= s.low_quantity) as is_low,
+                         s.low_quantity as low, q.bench, q.shelf, q.cost_minor, q.waiting,
+                         (s.low_quantity is not null and q.bench + q.shelf <= s.low_quantity) as is_low,
                          k.name as pack, k.quantity as pack_quantity
-                  from supply s
+                  from (select a.supply_id,
+                               sum(case when a.place = 'BENCH' then a.quantity else 0 end) as bench,
+                               sum(case when a.place = 'SHELF' then a.quantity else 0 end) as shelf,
+                               cast(sum(a.cost_minor) as bigint) as cost_minor,
+                               sum(a.uncosted_quantity) as waiting
+                        from (select supply_id, place, quantity, cost_minor, uncosted_quantity from stock_left
+                              union all
+                              select id, '', 0, 0, 0 from supply) a
+                        group by a.supply_id) q
+                  join supply s on s.id = q.supply_id
                   join supply_line l on l.id = s.supply_line_id
-                  left join stock_left b on b.supply_id = s.id and b.place = 'BENCH'
-                  left join stock_left h on h.supply_id = s.id and h.place = 'SHELF'
                   left join (select sp.supply_id, sp.name, sp.quantity,
                                     row_number() over (partition by sp.supply_id order by sp.quantity, sp.name) as nth
                              from supply_pack sp) k on k.supply_id = s.id and k.nth = 1
-                  where coalesce(b.quantity, 0) <> 0
+                  where q.bench <> 0
                      or not exists (select 1 from bench_pot p where p.kept_as = s.id)) r
             """;
 

@@ -44,6 +44,11 @@ class DemoShopIT {
                 .isZero();
         assertThat(count("select count(*) from piece_figures where cost_minor < 0"))
                 .isZero();
+        assertThat(count("select count(*) from (select doc_date, -sum(amount_minor) as profit_minor from year_row"
+                        + " where part in ('INCOME', 'EXPENSE', 'COST') group by doc_date having sum(amount_minor) <> 0"
+                        + " except select doc_date, sum(profit_minor) from document_profit group by doc_date) x"))
+                .as("days whose kept profit is not that of the year's page")
+                .isZero();
         assertThat(count("select count(*) from money_left ml join money_place p on p.id = ml.place_id"
                         + " where p.kind in ('CASH', 'CHANNEL') and ml.amount_minor < 0"))
                 .isZero();
