@@ -2,9 +2,7 @@ package patinary.insight;
 
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The clock of days to sell: the days on which a piece was to be had before the day it sold, each counted once however
@@ -25,27 +23,22 @@ final class DaysOnOffer {
      * @return nothing where no offer stood before or on that day, as the days are then not known
      */
     static Optional<Integer> until(Collection<Span> offers, Collection<Span> pauses, LocalDate since, LocalDate sold) {
-        Set<LocalDate> days = new HashSet<>();
+        Stretches days = new Stretches();
         boolean known = false;
         for (Span offer : offers) {
-            LocalDate end = earlier(offer.until() == null ? sold : offer.until(), sold);
             if (!offer.from().isAfter(sold) && !offer.from().isBefore(since)) {
                 known = true;
-                days.addAll(days(offer.from(), end));
+                days.add(offer.from(), end(offer, sold));
             }
         }
         for (Span pause : pauses) {
-            LocalDate end = earlier(pause.until() == null ? sold : pause.until(), sold);
-            days.removeAll(Set.copyOf(days(pause.from(), end)));
+            days.remove(pause.from(), end(pause, sold));
         }
-        return known ? Optional.of(days.size()) : Optional.empty();
+        return known ? Optional.of(days.days()) : Optional.empty();
     }
 
-    private static Collection<LocalDate> days(LocalDate from, LocalDate end) {
-        return from.isBefore(end) ? from.datesUntil(end).toList() : Set.of();
-    }
-
-    private static LocalDate earlier(LocalDate one, LocalDate other) {
-        return one.isBefore(other) ? one : other;
+    private static LocalDate end(Span span, LocalDate sold) {
+        LocalDate until = span.until();
+        return until == null || until.isAfter(sold) ? sold : until;
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import patinary.insight.MoneyFacts.PieceSale;
 import patinary.money.Amount;
@@ -77,18 +78,16 @@ record HourTable(List<Month> months, Month whole) {
 
     static HourTable of(Facts facts, Period period, Aims aims, Amount rate) {
         Aim aim = new Aim(aims, rate, facts.pieces().minutes());
+        Map<YearMonth, List<PieceSale>> sold =
+                facts.pieces().sales().stream().collect(Collectors.groupingBy(sale -> YearMonth.from(sale.day())));
         List<Month> months = new ArrayList<>();
         YearMonth end = YearMonth.from(period.last());
         for (YearMonth m = YearMonth.from(period.first()); !m.isAfter(end); m = m.plusMonths(1)) {
-            YearMonth month = m;
-            List<PieceSale> sales = facts.pieces().sales().stream()
-                    .filter(sale -> YearMonth.from(sale.day()).equals(month))
-                    .toList();
             months.add(month(
-                    month,
-                    facts.profits().getOrDefault(month, Amount.ZERO),
-                    facts.minutes().getOrDefault(month, BigDecimal.ZERO),
-                    MoneyRow.of("", sales, null, facts.pieces(), 1),
+                    m,
+                    facts.profits().getOrDefault(m, Amount.ZERO),
+                    facts.minutes().getOrDefault(m, BigDecimal.ZERO),
+                    MoneyRow.of("", sold.getOrDefault(m, List.of()), null, facts.pieces(), 1),
                     aim));
         }
         Amount profit = months.stream().map(Month::profit).collect(Amount.sum());

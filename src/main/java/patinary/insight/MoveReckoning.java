@@ -10,9 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiPredicate;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import patinary.insight.MoveFacts.Sold;
 import patinary.insight.MoveFacts.Spell;
 
@@ -22,48 +20,61 @@ final class MoveReckoning {
     private static final String NO_CHANNEL = "";
 
     private final MoveFacts facts;
-    private final LocalDate first;
-    private final LocalDate last;
     private final Map<UUID, List<Spell>> spells;
     private final Map<UUID, List<Sold>> soldEver;
-    private final List<Sold> sold;
+    private final List<Behind.Came> found;
+    private final List<Spell> offered;
+    private final List<Spell> waiting;
+    private final List<Behind.Sale> sales;
 
+    /** What lies in the period is looked for once, and not again for each group. */
     MoveReckoning(MoveFacts facts, LocalDate first, LocalDate last) {
         this.facts = facts;
-        this.first = first;
-        this.last = last;
         spells = facts.spells().stream().collect(Collectors.groupingBy(Spell::piece));
         soldEver = facts.sold().stream().collect(Collectors.groupingBy(Sold::piece));
-        sold = facts.sold().stream()
+        found = facts.found().entrySet().stream()
+                .filter(f -> !f.getValue().isBefore(first) && !f.getValue().isAfter(last))
+                .map(f -> new Behind.Came(f.getKey(), f.getValue()))
+                .toList();
+        offered = facts.spells().stream()
+                .filter(spell -> spell.span().touches(first, last))
+                .toList();
+        waiting = facts.spells().stream()
+                .filter(spell -> spell.span().covers(last))
+                .toList();
+        sales = facts.sold().stream()
                 .filter(s -> !s.day().isBefore(first) && !s.day().isAfter(last))
+                .map(s -> new Behind.Sale(s, s.cameBack() ? Optional.empty() : days(s)))
                 .toList();
     }
 
     /** @param members which pieces, and on which channel, belong to the group */
     Behind behind(BiPredicate<UUID, String> members) {
-        List<Behind.Sale> sales = sold.stream()
-                .filter(s -> members.test(s.piece(), s.channel()))
-                .map(s -> new Behind.Sale(s, s.cameBack() ? Optional.empty() : days(s)))
+        List<Behind.Sale> own = sales.stream()
+                .filter(sale -> members.test(sale.sold().piece(), sale.sold().channel()))
                 .toList();
-        Set<UUID> offered = onOffer(members, span -> span.touches(first, last));
-        sales.forEach(sale -> offered.add(sale.sold().piece()));
-        return new Behind(found(members), offered, onOffer(members, span -> span.covers(last)), sales);
+        Set<UUID> everOffered = pieces(offered, members);
+        own.forEach(sale -> everOffered.add(sale.sold().piece()));
+        List<Behind.Came> came = found.stream()
+                .filter(one -> members.test(one.piece(), NO_CHANNEL))
+                .toList();
+        return new Behind(came, everOffered, pieces(waiting, members), own);
     }
 
-    private List<Behind.Came> found(BiPredicate<UUID, String> members) {
-        return facts.found().entrySet().stream()
-                .filter(f -> !f.getValue().isBefore(first) && !f.getValue().isAfter(last))
-                .filter(f -> members.test(f.getKey(), NO_CHANNEL))
-                .map(f -> new Behind.Came(f.getKey(), f.getValue()))
-                .toList();
+    private static Set<UUID> pieces(List<Spell> spells, BiPredicate<UUID, String> members) {
+        Set<UUID> pieces = new HashSet<>();
+        for (Spell spell : spells) {
+            if (onAny(spell, members)) {
+                pieces.add(spell.piece());
+            }
+        }
+        return pieces;
     }
 
-    private Set<UUID> onOffer(BiPredicate<UUID, String> members, Predicate<Span> when) {
-        return facts.spells().stream()
-                .filter(spell -> when.test(spell.span()))
-                .filter(spell -> channels(spell).anyMatch(c -> members.test(spell.piece(), c)))
-                .map(Spell::piece)
-                .collect(Collectors.toCollection(HashSet::new));
+    private static boolean onAny(Spell spell, BiPredicate<UUID, String> members) {
+        return spell.channels().isEmpty()
+                ? members.test(spell.piece(), NO_CHANNEL)
+                : spell.channels().stream().anyMatch(channel -> members.test(spell.piece(), channel));
     }
 
     private Optional<Integer> days(Sold one) {
@@ -76,9 +87,5 @@ final class MoveReckoning {
         List<Span> pauses = new ArrayList<>();
         own.forEach(spell -> pauses.addAll(facts.pauses().getOrDefault(spell.offer(), List.of())));
         return DaysOnOffer.until(own.stream().map(Spell::span).toList(), pauses, since, one.day());
-    }
-
-    private static Stream<String> channels(Spell spell) {
-        return spell.channels().isEmpty() ? Stream.of(NO_CHANNEL) : spell.channels().stream();
     }
 }

@@ -29,17 +29,19 @@ final class Rounds {
     private final MoveFacts facts;
     private final Map<UUID, LocalDate> takenOver;
     private final LocalDate today;
-    private final Map<UUID, Integer> piecesOfOffer = new HashMap<>();
+    private final Set<UUID> sets = new HashSet<>();
 
     private Rounds(MoveFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
         this.facts = facts;
         this.takenOver = takenOver;
         this.today = today;
-        Map<UUID, Set<UUID>> pieces = new HashMap<>();
-        facts.spells()
-                .forEach(spell -> pieces.computeIfAbsent(spell.offer(), offer -> new HashSet<>())
-                        .add(spell.piece()));
-        pieces.forEach((offer, those) -> piecesOfOffer.put(offer, those.size()));
+        Map<UUID, UUID> pieces = new HashMap<>();
+        for (Spell spell : facts.spells()) {
+            UUID other = pieces.putIfAbsent(spell.offer(), spell.piece());
+            if (other != null && !other.equals(spell.piece())) {
+                sets.add(spell.offer());
+            }
+        }
     }
 
     /**
@@ -122,6 +124,6 @@ final class Rounds {
     }
 
     private @Nullable UUID set(Spell spell) {
-        return piecesOfOffer.getOrDefault(spell.offer(), 1) > 1 ? spell.offer() : null;
+        return sets.contains(spell.offer()) ? spell.offer() : null;
     }
 }

@@ -71,9 +71,10 @@ class SeasonController {
             Model model) {
         LocalDate today = shop.today();
         Narrowing narrowing = traits.narrowing(asked);
-        SeasonDays days = days(narrowing);
+        MoveFacts facts = moves.facts();
+        SeasonDays days = SeasonDays.of(narrowing.of(facts), today);
         Seasons seasons = days.seasons();
-        List<Cohort> cohorts = cohorts(narrowing);
+        List<Cohort> cohorts = cohorts(facts, narrowing);
         model.addAttribute("narrowing", narrowing);
         model.addAttribute("seasons", seasons);
         model.addAttribute("months", drawn(seasons, today.getYear()));
@@ -124,7 +125,7 @@ class SeasonController {
                 "low",
                 "high",
                 "too_young");
-        for (Cohort cohort : cohorts(traits.narrowing(asked))) {
+        for (Cohort cohort : cohorts(moves.facts(), traits.narrowing(asked))) {
             file.row(
                     cohort.month().toString(),
                     cohort.offered(),
@@ -154,8 +155,8 @@ class SeasonController {
     /** The pieces first offered in one month. */
     @GetMapping("/moves/seasons/first-offered.csv")
     ResponseEntity<byte[]> firstOffered(Asked asked, @RequestParam(defaultValue = "") String first) {
-        Cohort opened =
-                opened(cohorts(traits.narrowing(asked)), first).orElseThrow(() -> new NotFound("month " + first));
+        Cohort opened = opened(cohorts(moves.facts(), traits.narrowing(asked)), first)
+                .orElseThrow(() -> new NotFound("month " + first));
         return RoundFile.of(opened.rounds(), names, shop, "first-offered-" + opened.month() + ".csv");
     }
 
@@ -163,8 +164,8 @@ class SeasonController {
         return SeasonDays.of(narrowing.of(moves.facts()), shop.today());
     }
 
-    private List<Cohort> cohorts(Narrowing narrowing) {
-        return Cohort.of(narrowing.of(speeds.rounds(shop.today())), shop.today());
+    private List<Cohort> cohorts(MoveFacts facts, Narrowing narrowing) {
+        return Cohort.of(narrowing.of(speeds.rounds(facts, shop.today())), shop.today());
     }
 
     private static Optional<SeasonDays.Month> opened(SeasonDays days, String month) {

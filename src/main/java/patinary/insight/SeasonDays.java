@@ -5,10 +5,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -68,8 +66,7 @@ final class SeasonDays {
         Map<UUID, List<Spell>> spells = facts.spells().stream()
                 .filter(spell -> !spell.span().from().isAfter(today))
                 .collect(Collectors.groupingBy(Spell::piece));
-        spells.forEach((piece, own) ->
-                on(own, facts, counted, today).forEach(day -> month(day).days().merge(piece, 1, Integer::sum)));
+        spells.forEach((piece, own) -> on(own, facts, counted, today).each((from, until) -> add(piece, from, until)));
         for (Sold sold : facts.sold()) {
             if (!sold.cameBack() && !sold.day().isAfter(today) && counts(sold, spells, counted)) {
                 month(sold.day()).sales().add(sold);
@@ -102,24 +99,28 @@ final class SeasonDays {
         return month(day.getMonthValue());
     }
 
-    private static Set<LocalDate> on(List<Spell> own, MoveFacts facts, Map<UUID, UUID> counted, LocalDate today) {
-        Set<LocalDate> on = new HashSet<>();
-        for (Spell spell : own) {
-            if (spell.piece().equals(counted.get(spell.offer()))) {
-                LocalDate until = spell.span().until();
-                LocalDate end = until == null || until.isAfter(today) ? today : until;
-                LocalDate from = spell.span().from();
-                if (from.isBefore(end)) {
-                    from.plusDays(1).datesUntil(end.plusDays(1)).forEach(on::add);
-                }
-            }
+    /** Parts a stretch into the months it lies in. */
+    private void add(UUID piece, long from, long until) {
+        for (long day = from; day < until; ) {
+            LocalDate start = LocalDate.ofEpochDay(day);
+            long end = Math.min(until, start.withDayOfMonth(1).plusMonths(1).toEpochDay());
+            month(start).days().merge(piece, Math.toIntExact(end - day), Integer::sum);
+            day = end;
         }
+    }
+
+    private static Stretches on(List<Spell> own, MoveFacts facts, Map<UUID, UUID> counted, LocalDate today) {
+        Stretches on = new Stretches();
+        LocalDate after = today.plusDays(1);
         for (Spell spell : own) {
+            LocalDate until = spell.span().until();
+            if (spell.piece().equals(counted.get(spell.offer()))) {
+                on.add(
+                        spell.span().from().plusDays(1),
+                        until == null || until.isAfter(today) ? after : until.plusDays(1));
+            }
             for (Span pause : facts.pauses().getOrDefault(spell.offer(), List.of())) {
-                LocalDate until = pause.until() == null ? today.plusDays(1) : pause.until();
-                if (pause.from().isBefore(until)) {
-                    pause.from().datesUntil(until).forEach(on::remove);
-                }
+                on.remove(pause.from(), pause.until() == null ? after : pause.until());
             }
         }
         return on;

@@ -1,17 +1,15 @@
 package patinary.insight;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import patinary.survival.Holm;
 import patinary.survival.LogRank;
 import patinary.survival.Stay;
@@ -36,30 +34,37 @@ record SpeedTable(List<Speed> rows, Speed whole) {
 
     /** @param groups the names of the groups that a round belongs to */
     static SpeedTable of(List<Round> rounds, Function<Round, ? extends Collection<String>> groups) {
-        Map<String, Set<Round>> members = new TreeMap<>(Comparator.comparing(String::isEmpty)
+        Map<String, BitSet> members = new TreeMap<>(Comparator.comparing(String::isEmpty)
                 .thenComparing(String.CASE_INSENSITIVE_ORDER)
                 .thenComparing(Comparator.naturalOrder()));
-        rounds.forEach(round -> groups.apply(round)
-                .forEach(name ->
-                        members.computeIfAbsent(name, n -> new HashSet<>()).add(round)));
-        Map<String, Map<Boolean, List<Round>>> parts = new LinkedHashMap<>();
-        members.forEach(
-                (name, those) -> parts.put(name, rounds.stream().collect(Collectors.partitioningBy(those::contains))));
-        Map<String, Speed.Verdict> verdicts = verdicts(parts);
-        List<Speed> rows = parts.entrySet().stream()
-                .map(part -> Speed.of(part.getKey(), part.getValue().get(true), verdicts.get(part.getKey())))
+        for (int i = 0; i < rounds.size(); i++) {
+            for (String name : groups.apply(rounds.get(i))) {
+                members.computeIfAbsent(name, n -> new BitSet()).set(i);
+            }
+        }
+        Map<String, Speed.Verdict> verdicts = verdicts(rounds, members);
+        List<Speed> rows = members.entrySet().stream()
+                .map(group ->
+                        Speed.of(group.getKey(), part(rounds, group.getValue(), true), verdicts.get(group.getKey())))
                 .toList();
         return new SpeedTable(rows, Speed.of("", rounds, null));
     }
 
-    /** @param parts the rounds of each group, and those of the rest */
-    private static Map<String, Speed.Verdict> verdicts(Map<String, Map<Boolean, List<Round>>> parts) {
+    /** The rounds of a group, or those of the rest, in their order. */
+    private static List<Round> part(List<Round> rounds, BitSet members, boolean own) {
+        return IntStream.range(0, rounds.size())
+                .filter(i -> members.get(i) == own)
+                .mapToObj(rounds::get)
+                .toList();
+    }
+
+    private static Map<String, Speed.Verdict> verdicts(List<Round> rounds, Map<String, BitSet> members) {
         Map<String, Speed.Verdict> verdicts = new HashMap<>();
         List<String> told = new ArrayList<>();
         List<LogRank> tests = new ArrayList<>();
-        parts.forEach((name, part) -> {
-            List<Stay> own = Speed.stays(part.get(true));
-            List<Stay> rest = Speed.stays(part.get(false));
+        members.forEach((name, those) -> {
+            List<Stay> own = Speed.stays(part(rounds, those, true));
+            List<Stay> rest = Speed.stays(part(rounds, those, false));
             LogRank test = LogRank.of(List.of(own, rest));
             if (own.size() < FEWEST || rest.size() < FEWEST || !enough(test)) {
                 verdicts.put(name, Speed.Verdict.FEW);

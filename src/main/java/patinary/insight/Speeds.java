@@ -51,7 +51,7 @@ class Speeds {
 
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
         Map<UUID, List<String>> groups = by.ofPieces() ? groups(by) : Map.of();
-        List<Round> those = narrowing.of(rounds(today));
+        List<Round> those = narrowing.of(rounds(moves.facts(), today));
         Map<UUID, Amount> prices = prices();
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
@@ -62,8 +62,8 @@ class Speeds {
         return new Answer(SpeedTable.of(those, grouping), bands);
     }
 
-    List<Round> rounds(LocalDate today) {
-        return Rounds.of(moves.facts(), days(), today);
+    List<Round> rounds(MoveFacts facts, LocalDate today) {
+        return Rounds.of(facts, days(), today);
     }
 
     /** Some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */

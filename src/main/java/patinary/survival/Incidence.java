@@ -33,6 +33,8 @@ public final class Incidence {
         double[] stillOn = stillOn(rows);
         double[] sold = share(rows, stillOn, Exit.SOLD);
         double[] withdrawn = share(rows, stillOn, Exit.WITHDRAWN);
+        double[] soldError = errors(rows, stillOn, sold, Exit.SOLD);
+        double[] withdrawnError = errors(rows, stillOn, withdrawn, Exit.WITHDRAWN);
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             RiskTable.Row row = rows.get(i);
@@ -44,8 +46,8 @@ public final class Incidence {
                     stillOn[i],
                     sold[i],
                     withdrawn[i],
-                    error(rows, stillOn, sold, Exit.SOLD, i),
-                    error(rows, stillOn, withdrawn, Exit.WITHDRAWN, i)));
+                    soldError[i],
+                    withdrawnError[i]));
         }
         return new Incidence(List.copyOf(steps));
     }
@@ -105,23 +107,37 @@ public final class Incidence {
         return share;
     }
 
-    /** Marubini and Valsecchi (1995), the formula from memory; it gives the errors of the reference implementation. */
-    private static double error(List<RiskTable.Row> rows, double[] stillOn, double[] share, Exit exit, int last) {
-        double variance = 0;
-        for (int i = 0; i <= last; i++) {
+    /**
+     * Marubini and Valsecchi (1995), the formula from memory; it gives the errors of the reference implementation. Each day it adds up
+     * over all days before how far the share has come since: with the share going on by a step, these sums go on by what they had, so that
+     * no day is looked at twice.
+     */
+    private static double[] errors(List<RiskTable.Row> rows, double[] stillOn, double[] share, Exit exit) {
+        double[] errors = new double[rows.size()];
+        double left = 0;
+        double leftAhead = 0;
+        double leftAheadSquared = 0;
+        double ended = 0;
+        double endedAhead = 0;
+        double own = 0;
+        for (int i = 0; i < errors.length; i++) {
+            double step = share[i] - (i == 0 ? 0 : share[i - 1]);
+            leftAheadSquared += step * (2 * leftAhead + step * left);
+            leftAhead += step * left;
+            endedAhead += step * ended;
             RiskTable.Row row = rows.get(i);
             double n = row.atRisk();
-            double ended = row.ended(exit);
-            double ahead = share[last] - share[i];
+            double those = row.ended(exit);
             double before = before(stillOn, i);
             if (row.left() > 0 && row.left() < row.atRisk()) {
-                variance += ahead * ahead * row.left() / (n * (n - row.left()));
+                left += row.left() / (n * (n - row.left()));
             }
-            if (ended > 0) {
-                variance += before * before * ended * (n - ended) / (n * n * n);
-                variance -= 2 * ahead * before * ended / (n * n);
+            if (those > 0) {
+                ended += before * those / (n * n);
+                own += before * before * those * (n - those) / (n * n * n);
             }
+            errors[i] = Math.sqrt(Math.max(0, leftAheadSquared + own - 2 * endedAhead));
         }
-        return Math.sqrt(Math.max(0, variance));
+        return errors;
     }
 }

@@ -1,13 +1,10 @@
 package patinary.survival;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
@@ -35,13 +32,19 @@ public record LogRank(
         int[] sold = new int[size];
         double[] expected = new double[size];
         double[][] variance = new double[size][size];
-        List<AtRisk> atRisk = groups.stream().map(AtRisk::new).toList();
-        for (Map.Entry<Integer, int[]> day : sales(groups).entrySet()) {
-            int[] sales = day.getValue();
-            double[] counts =
-                    atRisk.stream().mapToDouble(group -> group.on(day.getKey())).toArray();
-            Arrays.setAll(sold, g -> sold[g] + sales[g]);
-            addDay(counts, IntStream.of(sales).sum(), expected, variance);
+        AtRisk[] atRisk = groups.stream().map(AtRisk::new).toArray(AtRisk[]::new);
+        long[] sales = sales(groups);
+        double[] counts = new double[size];
+        for (int i = 0; i < sales.length; ) {
+            int day = (int) (sales[i] / size);
+            int first = i;
+            for (; i < sales.length && sales[i] / size == day; i++) {
+                sold[(int) (sales[i] % size)]++;
+            }
+            for (int g = 0; g < size; g++) {
+                counts[g] = atRisk[g].on(day);
+            }
+            addDay(counts, i - first, expected, variance);
         }
         int[] those = IntStream.range(0, size).filter(g -> expected[g] > 0).toArray();
         int freedom = Math.max(0, those.length - 1);
@@ -55,21 +58,24 @@ public record LogRank(
                 freedom == 0 ? 1 : ChiSquaredDistribution.of(freedom).survivalProbability(statistic));
     }
 
-    /** The sales of each group on each day with a sale. */
-    private static Map<Integer, int[]> sales(List<? extends Collection<Stay>> groups) {
-        Map<Integer, int[]> sales = new TreeMap<>();
+    /** Every sale, by day: the day times the number of groups and the group are one number, so that they are sorted without objects. */
+    private static long[] sales(List<? extends Collection<Stay>> groups) {
+        LongStream.Builder sales = LongStream.builder();
         for (int g = 0; g < groups.size(); g++) {
             for (Stay stay : groups.get(g)) {
                 if (stay.exit() == Exit.SOLD && stay.atRisk(stay.days())) {
-                    sales.computeIfAbsent(stay.days(), day -> new int[groups.size()])[g]++;
+                    sales.add((long) stay.days() * groups.size() + g);
                 }
             }
         }
-        return sales;
+        return sales.build().sorted().toArray();
     }
 
     private static void addDay(double[] atRisk, double sales, double[] expected, double[][] variance) {
-        double all = DoubleStream.of(atRisk).sum();
+        double all = 0;
+        for (double group : atRisk) {
+            all += group;
+        }
         double spread = all > 1 ? sales * (all - sales) / (all - 1) : 0;
         for (int g = 0; g < atRisk.length; g++) {
             double share = all > 0 ? atRisk[g] / all : 0;

@@ -1,9 +1,8 @@
 package patinary.survival;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The counts that all estimates are made of: for each day on which a stay ended, how many were at risk just before, and how
@@ -35,16 +34,24 @@ final class RiskTable {
 
     static RiskTable of(Collection<Stay> stays) {
         AtRisk atRisk = new AtRisk(stays);
-        Map<Integer, int[]> ended = new TreeMap<>();
-        for (Stay stay : stays) {
-            int[] counts = ended.computeIfAbsent(stay.days(), day -> new int[Exit.values().length]);
-            if (stay.atRisk(stay.days())) {
-                counts[stay.exit().ordinal()]++;
+        int kinds = Exit.values().length + 1;
+        // The day and how a stay ended are one number, so that they are sorted without objects; what was not watched
+        // yet counts as none of them.
+        long[] ends = stays.stream()
+                .mapToLong(stay -> (long) stay.days() * kinds
+                        + (stay.atRisk(stay.days()) ? stay.exit().ordinal() : kinds - 1))
+                .sorted()
+                .toArray();
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < ends.length; ) {
+            int day = (int) (ends[i] / kinds);
+            int[] ended = new int[kinds];
+            for (; i < ends.length && ends[i] / kinds == day; i++) {
+                ended[(int) (ends[i] % kinds)]++;
             }
+            rows.add(row(day, atRisk.on(day), ended));
         }
-        return new RiskTable(ended.entrySet().stream()
-                .map(day -> row(day.getKey(), atRisk.on(day.getKey()), day.getValue()))
-                .toList());
+        return new RiskTable(List.copyOf(rows));
     }
 
     List<Row> rows() {
