@@ -59,3 +59,16 @@ create table document_profit (
 
 -- The profit of a period.
 create index document_profit_day_ix on document_profit (doc_date);
+
+-- What is left of each supply, by place; and the supplies that a change touches.
+create table supply_stock (
+    supply_id uuid not null,
+    place varchar(10) not null,
+    quantity numeric(30, 14) not null,
+    cost_minor bigint not null,
+    constraint supply_stock_pk primary key (supply_id, place)
+);
+
+create table touched_supply (
+    supply_id uuid not null
+);

@@ -29,3 +29,4 @@ analyze touched_document;
 analyze touched_sale;
 analyze touched_offer;
 analyze touched_piece;
+analyze touched_supply;

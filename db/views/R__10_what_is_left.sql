@@ -12,19 +12,25 @@ join posting p on p.document_id = t.document_id
 where p.account in ('BENCH', 'SHELF')
 group by t.document_id, p.supply_id, p.account;
 
+drop view if exists supply_stock_anew cascade;
+
+create view supply_stock_anew as
+select t.supply_id, s.place, sum(s.quantity) as quantity, cast(sum(s.cost_minor) as bigint) as cost_minor
+from touched_supply t
+join document_stock s on s.supply_id = t.supply_id
+group by t.supply_id, s.place;
+
 drop view if exists stock_left cascade;
 
 create view stock_left as
-select moved.supply_id,
-       moved.place,
-       moved.quantity,
-       moved.cost_minor,
+select s.supply_id,
+       s.place,
+       s.quantity,
+       s.cost_minor,
        coalesce((select sum(u.quantity)
                  from uncosted_use u
-                 where u.supply_id = moved.supply_id and u.place = moved.place and not u.through_pot), 0) as uncosted_quantity
-from (select s.supply_id, s.place, sum(s.quantity) as quantity, cast(sum(s.cost_minor) as bigint) as cost_minor
-      from document_stock s
-      group by s.supply_id, s.place) moved;
+                 where u.supply_id = s.supply_id and u.place = s.place and not u.through_pot), 0) as uncosted_quantity
+from supply_stock s;
 
 drop view if exists money_left cascade;
 

@@ -41,6 +41,7 @@ public class Figures implements AfterChange {
         renew(KeptFigure.DOCUMENT_STOCK);
         renew(KeptFigure.DOCUMENT_PROFIT);
         reach.ofDocumentsAfter();
+        renew(KeptFigure.SUPPLY_STOCK);
         renew(KeptFigure.SALE_PART);
         reach.ofSales();
         renew(KeptFigure.OFFER_STATE);

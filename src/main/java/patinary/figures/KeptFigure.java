@@ -11,6 +11,7 @@ enum KeptFigure {
     DOCUMENT_SALE(Touched.DOCUMENT),
     DOCUMENT_STOCK(Touched.DOCUMENT),
     DOCUMENT_PROFIT(Touched.DOCUMENT),
+    SUPPLY_STOCK(Touched.SUPPLY),
     SALE_PART(Touched.SALE),
     OFFER_STATE(Touched.OFFER),
     PIECE_STATE(Touched.PIECE),

@@ -7,7 +7,7 @@ import org.springframework.stereotype.Component;
  * How far a change reaches: which pieces, sales and offers have other figures when documents change.
  *
  * <ul>
- *   <li>A document reaches the pieces and sales that it or its postings name, now or before it was changed.
+ *   <li>A document reaches the pieces, sales and supplies that it or its postings name, now or before it was changed.
  *   <li>A piece reaches the offers it is in, and these the other pieces in them: an offer is over with the first that sells.
  *   <li>A piece reaches its sales, because cost that comes late belongs to the last sale before it; and a sale reaches its pieces,
  *       over which it is shared.
@@ -77,5 +77,8 @@ class Reach {
         touched.add(
                 Touched.SALE,
                 "select d.sale_id from touched_document t join document_sale d on d.document_id = t.document_id");
+        touched.add(
+                Touched.SUPPLY,
+                "select d.supply_id from touched_document t join document_stock d on d.document_id = t.document_id");
     }
 }

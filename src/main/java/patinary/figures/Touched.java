@@ -5,7 +5,8 @@ enum Touched {
     DOCUMENT("select id from document"),
     SALE("select id from sale"),
     OFFER("select id from offer"),
-    PIECE("select id from piece");
+    PIECE("select id from piece"),
+    SUPPLY("select id from supply");
 
     private final String all;
 
