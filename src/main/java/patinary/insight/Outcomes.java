@@ -1,6 +1,8 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -83,34 +85,6 @@ class Outcomes {
             from piece_outcome
             where (:whole or piece_id in (:pieces))""";
 
-    private record PieceRow(
-            UUID pieceId,
-            @Nullable UUID kindId,
-            String kind,
-            @Nullable UUID styleId,
-            String style,
-            @Nullable LocalDate clockFrom,
-            @Nullable LocalDate soldOn,
-            @Nullable Long netMinor,
-            long suppliesMinor,
-            BigDecimal minutes,
-            long boughtMinor,
-            boolean worked) {
-
-        PayTrial.Past past() {
-            return new PayTrial.Past(
-                    pieceId,
-                    new PayRow.Group(kindId, kind, styleId, style),
-                    clockFrom,
-                    soldOn,
-                    netMinor == null ? null : Amount.of(netMinor),
-                    Amount.of(suppliesMinor),
-                    minutes,
-                    Amount.of(boughtMinor),
-                    worked);
-        }
-    }
-
     private final JdbcClient jdbc;
     private final CurrentShop shop;
     private final CurrentAims aims;
@@ -134,15 +108,31 @@ class Outcomes {
 
     /** The advice tried on her own past, where that is long enough. */
     Optional<PayTrial> trial(Narrowing narrowing) {
-        List<PayTrial.Past> pieces = jdbc
-                .sql(PIECES)
+        List<PayTrial.Past> pieces = jdbc.sql(PIECES)
                 .param("whole", narrowing.isWhole())
                 .param("pieces", narrowing.ids())
-                .query(PieceRow.class)
-                .stream()
-                .map(PieceRow::past)
-                .toList();
+                .query((row, number) -> past(row))
+                .list();
         return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
+    }
+
+    /** By hand: of so many rows, asking for the type of each column would take longer than reading it. */
+    private static PayTrial.Past past(ResultSet row) throws SQLException {
+        Long net = row.getObject("net_minor", Long.class);
+        return new PayTrial.Past(
+                row.getObject("piece_id", UUID.class),
+                new PayRow.Group(
+                        row.getObject("kind_id", UUID.class),
+                        row.getString("kind"),
+                        row.getObject("style_id", UUID.class),
+                        row.getString("style")),
+                row.getObject("clock_from", LocalDate.class),
+                row.getObject("sold_on", LocalDate.class),
+                net == null ? null : Amount.of(net),
+                Amount.of(row.getLong("supplies_minor")),
+                row.getBigDecimal("minutes"),
+                Amount.of(row.getLong("bought_minor")),
+                row.getBoolean("worked"));
     }
 
     Map<PayRow.Group, Pool> cells(LocalDate today, int horizonDays, Narrowing narrowing) {

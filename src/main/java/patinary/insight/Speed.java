@@ -1,6 +1,7 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -49,10 +50,13 @@ record Speed(
     /** A set is one event: of the pieces that ended on the same offer, one stay counts. */
     static List<Stay> stays(List<Round> rounds) {
         Set<UUID> sets = new HashSet<>();
-        return rounds.stream()
-                .filter(round -> round.set() == null || sets.add(round.set()))
-                .map(Round::stay)
-                .toList();
+        List<Stay> stays = new ArrayList<>(rounds.size());
+        for (Round round : rounds) {
+            if (round.set() == null || sets.add(round.set())) {
+                stays.add(round.stay());
+            }
+        }
+        return List.copyOf(stays);
     }
 
     public long sold() {

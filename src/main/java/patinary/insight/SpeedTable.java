@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import patinary.survival.Holm;
 import patinary.survival.LogRank;
 import patinary.survival.Stay;
@@ -52,10 +51,13 @@ record SpeedTable(List<Speed> rows, Speed whole) {
 
     /** The rounds of a group, or those of the rest, in their order. */
     private static List<Round> part(List<Round> rounds, BitSet members, boolean own) {
-        return IntStream.range(0, rounds.size())
-                .filter(i -> members.get(i) == own)
-                .mapToObj(rounds::get)
-                .toList();
+        List<Round> part = new ArrayList<>();
+        for (int i = 0; i < rounds.size(); i++) {
+            if (members.get(i) == own) {
+                part.add(rounds.get(i));
+            }
+        }
+        return List.copyOf(part);
     }
 
     private static Map<String, Speed.Verdict> verdicts(List<Round> rounds, Map<String, BitSet> members) {

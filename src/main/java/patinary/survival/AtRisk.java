@@ -1,5 +1,6 @@
 package patinary.survival;
 
+import java.util.Arrays;
 import java.util.Collection;
 
 /** How many of some stays could still have sold on a day; asked of two sorted rows instead of every stay. */
@@ -9,12 +10,19 @@ final class AtRisk {
     private final int[] lateStarts;
 
     AtRisk(Collection<Stay> stays) {
-        ends = stays.stream().mapToInt(Stay::days).sorted().toArray();
-        lateStarts = stays.stream()
-                .mapToInt(Stay::from)
-                .filter(from -> from > 0)
-                .sorted()
-                .toArray();
+        ends = new int[stays.size()];
+        int[] starts = new int[stays.size()];
+        int all = 0;
+        int late = 0;
+        for (Stay stay : stays) {
+            ends[all++] = stay.days();
+            if (stay.from() > 0) {
+                starts[late++] = stay.from();
+            }
+        }
+        lateStarts = Arrays.copyOf(starts, late);
+        Arrays.sort(ends);
+        Arrays.sort(lateStarts);
     }
 
     /** Those that end on the day or later, less those that were not watched yet; of these none has ended. */

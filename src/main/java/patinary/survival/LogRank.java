@@ -1,10 +1,10 @@
 package patinary.survival;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
@@ -60,15 +60,17 @@ public record LogRank(
 
     /** Every sale, by day: the day times the number of groups and the group are one number, so that they are sorted without objects. */
     private static long[] sales(List<? extends Collection<Stay>> groups) {
-        LongStream.Builder sales = LongStream.builder();
+        long[] sales = new long[groups.stream().mapToInt(Collection::size).sum()];
+        int count = 0;
         for (int g = 0; g < groups.size(); g++) {
             for (Stay stay : groups.get(g)) {
                 if (stay.exit() == Exit.SOLD && stay.atRisk(stay.days())) {
-                    sales.add((long) stay.days() * groups.size() + g);
+                    sales[count++] = (long) stay.days() * groups.size() + g;
                 }
             }
         }
-        return sales.build().sorted().toArray();
+        Arrays.sort(sales, 0, count);
+        return Arrays.copyOf(sales, count);
     }
 
     private static void addDay(double[] atRisk, double sales, double[] expected, double[][] variance) {
