@@ -15,6 +15,7 @@ import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 import patinary.web.NotFound;
 import patinary.web.Notice;
+import patinary.web.Page;
 import patinary.web.Window;
 
 /** The list of what to pack and send, with a tap for each step. */
@@ -36,7 +37,11 @@ class SendingController {
 
     @GetMapping
     String show(@RequestParam(required = false) @Nullable Integer page, Model model) {
-        model.addAttribute("rows", list.waiting(Window.of(page)));
+        Page<ToSend> rows = list.waiting(Window.of(page));
+        model.addAttribute("rows", rows);
+        model.addAttribute(
+                "pieces",
+                rows.rows().stream().flatMap(row -> row.pieces().stream()).toList());
         model.addAttribute("sent", list.sentToday());
         model.addAttribute("today", shop.today());
         return "sending/list";
