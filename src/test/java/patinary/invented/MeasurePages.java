@@ -1,25 +1,32 @@
 package patinary.invented;
 
 import java.io.IOException;
-import java.net.ServerSocket;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.awaitility.Awaitility;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.util.FileSystemUtils;
+import patinary.Patinary;
+import patinary.shop.CurrentShop;
 import patinary.testing.TestDatabase;
 import patinary.testing.Visitor;
 
 /**
- * How long the pages that read a whole shop take, with an invented shop of any size: the packaged program takes it in and
- * answers each page a few times, one after the other, from the same machine. Prints a table for docs/benchmarks.md.
- * {@code .ci/measure-pages [PIECES] [RUNS]} runs it on both databases.
+ * How long the pages that read a whole shop take, answered one after the other to a person on the same machine, beside the time in which the
+ * database gives the same numbers to queries written apart ({@link PlainFigures}). Prints a table for docs/benchmarks.md. {@code
+ * .ci/measure-pages [PIECES] [RUNS]} invents a shop and has the packaged program take it in, on both databases; {@code .ci/measure-pages
+ * PASSWORD RUNS SETTING...} looks at a shop that is already there, as {@code load} has made it and said the password.
  */
 final class MeasurePages {
 
@@ -34,115 +41,143 @@ final class MeasurePages {
             "moves/seasons",
             "moves/hours",
             "moves/days",
+            "moves/what-to-pay",
             "year/2025");
     private static final Pattern PASSWORD = Pattern.compile("password (\\S+)");
     /** A page over a big shop may take long, and how long is the question. */
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
-    private static final long MILLION = 1_000_000;
+    /** The program is just in time compiled: the first answers do not count. */
+    private static final int WARM_UP = 3;
 
-    private final Path folder;
-    private final List<String> settings;
+    private static final double MILLION = 1e6;
+    private static final int USUAL_PIECES = 2_000;
+    private static final int USUAL_RUNS = 5;
 
-    private MeasurePages(Path folder) {
-        this.folder = folder;
-        settings = TestDatabase.scratch(folder.resolve("data")).stream()
-                .map(setting -> "--" + setting)
-                .toList();
+    private final int runs;
+    private final Visitor visitor;
+    private final PlainFigures plain;
+
+    private MeasurePages(int runs, Visitor visitor, PlainFigures plain) {
+        this.runs = runs;
+        this.visitor = visitor;
+        this.plain = plain;
     }
 
     public static void main(String[] arguments) throws Exception {
-        int pieces = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 2_000;
-        int runs = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 5;
-        Path folder = Files.createTempDirectory("patinary-pages");
-        try {
-            new MeasurePages(folder).run(pieces, runs);
-        } finally {
-            FileSystemUtils.deleteRecursively(folder);
+        int runs = arguments.length > 1 ? Integer.parseInt(arguments[1]) : USUAL_RUNS;
+        if (arguments.length > 2) {
+            measure(Arrays.asList(arguments).subList(2, arguments.length), arguments[0], runs);
+        } else {
+            int pieces = arguments.length > 0 ? Integer.parseInt(arguments[0]) : USUAL_PIECES;
+            invented(pieces, runs);
         }
         // The unpacked database would keep the program running.
         System.exit(0);
     }
 
-    private void run(int pieces, int runs) throws IOException, InterruptedException {
-        Path zip = folder.resolve("invented.zip");
-        long start = System.nanoTime();
-        new InventedShop(1, pieces).write(zip);
-        System.out.printf("%,d pieces invented in %.1f s%n", pieces, seconds(start));
-        start = System.nanoTime();
-        String password = load(zip);
-        System.out.printf("taken in in %.1f s%n", seconds(start));
-        int port;
-        try (ServerSocket socket = new ServerSocket(0)) {
-            port = socket.getLocalPort();
-        }
-        Process server = program("serve", List.of("--server.port=" + port)).start();
+    private static void invented(int pieces, int runs) throws IOException, InterruptedException {
+        Path folder = Files.createTempDirectory("patinary-pages");
         try {
-            Visitor visitor = signedIn(port, password);
-            System.out.println("| page | median | slowest |\n|---|---|---|");
-            for (String page : PAGES) {
-                measure(visitor, page, runs);
-            }
+            List<String> settings = TestDatabase.scratch(folder.resolve("data")).stream()
+                    .map(setting -> "--" + setting)
+                    .toList();
+            Path zip = folder.resolve("invented.zip");
+            long start = System.nanoTime();
+            new InventedShop(1, pieces).write(zip);
+            System.out.printf("%,d pieces invented in %.1f s%n", pieces, seconds(start));
+            start = System.nanoTime();
+            String password = load(zip, folder, settings);
+            System.out.printf("taken in in %.1f s%n", seconds(start));
+            measure(settings, password, runs);
         } finally {
-            server.destroy();
-            server.waitFor();
+            FileSystemUtils.deleteRecursively(folder);
         }
     }
 
-    private static void measure(Visitor visitor, String page, int runs) throws IOException, InterruptedException {
-        long[] times = new long[runs];
-        for (int run = 0; run <= runs; run++) {
+    private static void measure(List<String> settings, String password, int runs)
+            throws IOException, InterruptedException {
+        List<String> all = new ArrayList<>(settings);
+        all.add("--server.port=0");
+        try (ConfigurableApplicationContext program =
+                new SpringApplicationBuilder(Patinary.class).run(all.toArray(String[]::new))) {
+            Visitor visitor = new Visitor(PATIENCE);
+            visitor.visit(program.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
+            visitor.fill("sign-in", "sign-in", Map.of("name", "Owner", "password", password));
+            LocalDate today = program.getBean(CurrentShop.class).today();
+            PlainFigures plain = new PlainFigures(program.getBean(JdbcClient.class), today);
+            System.out.println(
+                    "| page | median | slowest | processor time | the numbers alone | ratio |\n|---|---|---|---|---|---|");
+            for (String page : PAGES) {
+                new MeasurePages(runs, visitor, plain).measure(page);
+            }
+        }
+    }
+
+    private void measure(String page) throws IOException, InterruptedException {
+        double[] times = new double[runs];
+        double[] numbers = new double[runs];
+        double[] worked = new double[runs];
+        for (int run = -WARM_UP; run < runs; run++) {
+            double before = workedSoFar();
             long start = System.nanoTime();
             int status = visitor.get(page).statusCode();
             if (status != 200) {
                 throw new IllegalStateException("/" + page + " answered " + status);
             }
-            // The first answer warms up and does not count.
-            if (run > 0) {
-                times[run - 1] = (System.nanoTime() - start) / MILLION;
+            double answered = (System.nanoTime() - start) / MILLION;
+            double after = workedSoFar();
+            start = System.nanoTime();
+            plain.read(page);
+            if (run >= 0) {
+                times[run] = answered;
+                worked[run] = after - before;
+                numbers[run] = (System.nanoTime() - start) / MILLION;
             }
         }
         Arrays.sort(times);
-        System.out.printf("| `/%s` | %,d ms | %,d ms |%n", page, times[runs / 2], times[runs - 1]);
+        Arrays.sort(numbers);
+        Arrays.sort(worked);
+        double median = times[runs / 2];
+        String beside = plain.of(page).isEmpty()
+                ? "| | |"
+                : "| %,.0f ms | %.1f |".formatted(numbers[runs / 2], median / numbers[runs / 2]);
+        System.out.printf(
+                "| `/%s` | %,.0f ms | %,.0f ms | %,.0f ms %s%n",
+                page, median, times[runs - 1], worked[runs / 2], beside);
     }
 
-    private String load(Path zip) throws IOException, InterruptedException {
+    /** What the threads that answer have worked, with the embedded database, which works in them; says more than the clock of a busy machine. */
+    private static double workedSoFar() {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        return Arrays.stream(threads.getThreadInfo(threads.getAllThreadIds()))
+                        .filter(thread ->
+                                thread != null && thread.getThreadName().startsWith("http-nio"))
+                        .mapToLong(thread -> Math.max(0, threads.getThreadCpuTime(thread.getThreadId())))
+                        .sum()
+                / MILLION;
+    }
+
+    private static String load(Path zip, Path folder, List<String> settings) throws IOException, InterruptedException {
         Path said = folder.resolve("load.txt");
-        Process load = program("load", List.of(zip.toString()))
-                .redirectOutput(said.toFile())
-                .start();
-        int ended = load.waitFor();
-        Matcher password = PASSWORD.matcher(Files.readString(said));
-        if (ended != 0 || !password.find()) {
-            throw new IllegalStateException("Not taken in: " + Files.readString(said));
-        }
-        return password.group(1);
-    }
-
-    private ProcessBuilder program(String command, List<String> more) {
         List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx3g",
                 "-jar",
                 Path.of("target", "patinary.jar").toAbsolutePath().toString(),
-                command));
-        line.addAll(more);
+                "load",
+                zip.toString()));
         line.addAll(settings);
-        return new ProcessBuilder(line)
+        int ended = new ProcessBuilder(line)
                 .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("log.txt").toFile());
-    }
-
-    private static Visitor signedIn(int port, String password) throws IOException, InterruptedException {
-        Visitor visitor = new Visitor(PATIENCE);
-        visitor.visit(port);
-        Awaitility.await()
-                .atMost(PATIENCE)
-                .pollInterval(Duration.ofMillis(200))
-                .ignoreExceptionsInstanceOf(IOException.class)
-                .until(() -> visitor.get("actuator/health").statusCode() == 200);
-        visitor.fill("sign-in", "sign-in", Map.of("name", "Owner", "password", password));
-        return visitor;
+                .redirectOutput(said.toFile())
+                .start()
+                .waitFor();
+        Matcher password = PASSWORD.matcher(Files.readString(said));
+        if (ended != 0 || !password.find()) {
+            throw new IllegalStateException("Not taken in: " + Files.readString(said));
+        }
+        return password.group(1);
     }
 
     private static double seconds(long since) {
