@@ -102,6 +102,14 @@ class MoneyReports {
                         order by lower(mp.name)""").query(Balance.class).list();
     }
 
+    /** What lies at one money place by the books, in minor units. */
+    long balance(UUID place) {
+        return balances().stream()
+                .filter(one -> one.id().equals(place))
+                .mapToLong(Balance::amountMinor)
+                .sum();
+    }
+
     /** Sales tax collected and not yet paid over, by the books. */
     Amount salesTaxDue() {
         long minor = jdbc.sql("select coalesce(sum(amount_minor), 0) from posting where account = 'SALES_TAX_DUE'")

@@ -1,6 +1,7 @@
 package patinary.spending;
 
 import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import patinary.spending.OwnerMoney.Direction;
@@ -18,6 +19,11 @@ class OwnerMoneyKind extends MoneyKind<OwnerMoney, OwnerMoneyForm> {
     @Override
     OwnerMoneyForm blank() {
         return new OwnerMoneyForm();
+    }
+
+    @Override
+    void prefill(OwnerMoneyForm form, Map<String, String> asked) {
+        form.placeId = asked.getOrDefault("placeId", "");
     }
 
     @Override

@@ -30,10 +30,12 @@ class PlaceController {
     private static final int NAME = 120;
 
     private final MoneyPlaces places;
+    private final MoneyReports reports;
     private final CurrentShop shop;
 
-    PlaceController(MoneyPlaces places, CurrentShop shop) {
+    PlaceController(MoneyPlaces places, MoneyReports reports, CurrentShop shop) {
         this.places = places;
+        this.reports = reports;
         this.shop = shop;
     }
 
@@ -108,7 +110,7 @@ class PlaceController {
         return places.findById(id).orElseThrow(() -> new NotFound("money place " + id));
     }
 
-    private static String page(Model model, PlaceForm form, String id) {
+    private String page(Model model, PlaceForm form, String id) {
         List<Choice> kinds = Arrays.stream(MoneyPlace.Kind.values())
                 .map(kind -> Choice.said(kind.name(), "spending.place.kind." + kind.name()))
                 .toList();
@@ -116,6 +118,9 @@ class PlaceController {
         model.addAttribute("fresh", id.isEmpty());
         model.addAttribute("placeId", id);
         model.addAttribute("kinds", kinds);
+        if (!id.isEmpty()) {
+            model.addAttribute("there", reports.balance(UUID.fromString(id)));
+        }
         return "spending/place";
     }
 }
