@@ -82,7 +82,8 @@ class Shelf {
                 .sql("select * from (select b.*, count(*) over (partition by b.list) as things, "
                         + "cast(coalesce(sum(b.amount_minor) over (partition by b.list), 0) as bigint) as sum_minor, "
                         + "row_number() over (partition by b.list order by "
-                        + "case when b.list = 'sold' then b.on_day end desc, b.on_day, b.link, b.title) as place" + FROM
+                        + "case when b.list = 'sold' then b.on_day end desc, b.on_day, b.code, b.link, b.title) as place"
+                        + FROM
                         + ") ranked where place <= " + SHOWN + " order by list, place")
                 .param("since", today.minusDays(LATELY))
                 .query(Ranked.class)
@@ -98,7 +99,7 @@ class Shelf {
     Page<Row> rows(ShelfList list, LocalDate today, Window window) {
         List<Row> rows = jdbc.sql(
                         "select b.*" + FROM
-                                + "where b.list = :list order by b.on_day, b.link, b.title offset :offset rows fetch next :size rows only")
+                                + "where b.list = :list order by b.on_day, b.code, b.link, b.title offset :offset rows fetch next :size rows only")
                 .param("since", today.minusDays(LATELY))
                 .param("list", list.word())
                 .param("offset", window.offset())

@@ -1,6 +1,7 @@
 package patinary.selling;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -120,7 +121,10 @@ class OfferList {
         Where where = new Where()
                 .with("today", shop.today())
                 .and("r.alike_id = (select alike_id from offer where id = :id) and r.offer_id <> :id", "id", id);
-        return each(where, " order by r.started_on, r.offer_id");
+        return each(where, " order by r.started_on").stream()
+                .sorted(Comparator.comparing(Row::startedOn)
+                        .thenComparing(Row::codes, Comparator.nullsLast(Comparator.naturalOrder())))
+                .toList();
     }
 
     /** The other live offers that have a piece in common with one. */

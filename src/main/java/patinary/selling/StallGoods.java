@@ -26,7 +26,7 @@ class StallGoods {
             left join offer_piece op on op.offer_id = os.offer_id
             left join piece p on p.id = op.piece_id
             where os.state = 'LIVE'
-            order by os.started_on desc, o.title, os.offer_id, p.code""";
+            order by os.started_on desc, o.title, min(p.code) over (partition by os.offer_id), os.offer_id, p.code""";
 
     private static final String READY = """
             select cast(null as uuid) as offer_id, p.title, cast(null as bigint) as price_minor, p.id as piece_id, p.code
