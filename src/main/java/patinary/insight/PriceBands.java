@@ -1,7 +1,9 @@
 package patinary.insight;
 
 import java.util.Collection;
-import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import patinary.money.Amount;
 
 /**
@@ -22,12 +24,27 @@ record PriceBands(Amount low, Amount high) {
 
     /** @param prices at least one */
     static PriceBands of(Collection<Amount> prices) {
-        List<Amount> sorted = prices.stream().sorted().toList();
-        return new PriceBands(third(sorted, 1), third(sorted, 2));
+        SortedMap<Amount, Long> counted = new TreeMap<>();
+        prices.forEach(price -> counted.merge(price, 1L, Long::sum));
+        return ofCounted(counted);
     }
 
-    private static Amount third(List<Amount> sorted, int which) {
-        return sorted.get(Math.max(0, (sorted.size() * which + THIRDS - 1) / THIRDS - 1));
+    /** @param prices each with how many asked it first; at least one */
+    static PriceBands ofCounted(SortedMap<Amount, Long> prices) {
+        long all = prices.values().stream().mapToLong(Long::longValue).sum();
+        return new PriceBands(third(prices, all), third(prices, 2 * all));
+    }
+
+    /** The lowest price that so many thirds of the offers, rounded up, do not go beyond. */
+    private static Amount third(SortedMap<Amount, Long> prices, long thirds) {
+        long upTo = 0;
+        for (Map.Entry<Amount, Long> price : prices.entrySet()) {
+            upTo += price.getValue();
+            if (upTo * THIRDS >= thirds) {
+                return price.getKey();
+            }
+        }
+        return prices.lastKey();
     }
 
     Band of(Amount price) {

@@ -52,7 +52,7 @@ class Speeds {
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
         Map<UUID, List<String>> groups = by.ofPieces() ? groups(by) : Map.of();
         List<Round> those = narrowing.of(rounds(moves.facts(), today));
-        Map<UUID, Amount> prices = prices();
+        Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
             case SEASON -> round -> List.of(String.valueOf((round.from().getMonthValue() - 1) / MONTHS + 1));

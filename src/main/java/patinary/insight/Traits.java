@@ -7,6 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -78,8 +80,7 @@ class Traits {
 
     /** What is asked for and no group of the shop is not asked for. */
     Narrowing narrowing(Asked asked) {
-        Map<UUID, Amount> prices = prices();
-        PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());
+        PriceBands bands = bands();
         List<Only> choices = choices(bands != null);
         List<Only> chosen = Stream.of(asked.only, asked.also)
                 .flatMap(word -> Only.of(word, choices).stream())
@@ -87,7 +88,7 @@ class Traits {
                 .toList();
         Set<UUID> pieces = null;
         for (Only only : chosen) {
-            Set<UUID> those = pieces(only, prices, bands);
+            Set<UUID> those = pieces(only, bands);
             if (pieces != null) {
                 those.retainAll(pieces);
             }
@@ -108,10 +109,10 @@ class Traits {
         return List.copyOf(choices);
     }
 
-    private Set<UUID> pieces(Only only, Map<UUID, Amount> prices, @Nullable PriceBands bands) {
+    private Set<UUID> pieces(Only only, @Nullable PriceBands bands) {
         Set<UUID> pieces = new HashSet<>();
         if (only.by() == Trait.PRICE) {
-            prices.forEach((piece, price) -> {
+            prices().forEach((piece, price) -> {
                 if (bands != null
                         && only.name().equals(String.valueOf(bands.of(price).ordinal() + 1))) {
                     pieces.add(piece);
@@ -134,6 +135,16 @@ class Traits {
 
     private static String quarter(LocalDate day) {
         return String.valueOf((day.getMonthValue() - 1) / MONTHS + 1);
+    }
+
+    /** From each price once with how many ask it, which are few; null where nothing has a price. */
+    private @Nullable PriceBands bands() {
+        SortedMap<Amount, Long> prices = new TreeMap<>();
+        jdbc.sql("select price_minor, count(*) from piece_asked_first group by price_minor")
+                .query(row -> {
+                    prices.put(Amount.of(row.getLong(1)), row.getLong(2));
+                });
+        return prices.isEmpty() ? null : PriceBands.ofCounted(prices);
     }
 
     private Map<UUID, Amount> prices() {
