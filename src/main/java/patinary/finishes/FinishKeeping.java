@@ -6,16 +6,21 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 
 /** Keeps finishes: new ones, changes, removals. */
 @Service
 @Transactional
 class FinishKeeping {
 
-    private final JdbcClient jdbc;
+    private static final String TABLE = "finish";
 
-    FinishKeeping(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Trail trail;
+
+    FinishKeeping(JdbcClient jdbc, Trail trail) {
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /** @return whether it is new; a form that is sent twice is one finish */
@@ -26,6 +31,7 @@ class FinishKeeping {
                         .single()
                 > 0;
         if (!known) {
+            trail.thing(TABLE, id);
             jdbc.sql("insert into finish (id, name, note, removed, version) values (?, ?, ?, false, 0)")
                     .params(id, finish.name(), finish.note())
                     .update();
@@ -36,6 +42,7 @@ class FinishKeeping {
 
     /** @throws OptimisticLockingFailureException where it was changed, or removed, since the form was drawn */
     void change(UUID id, long version, Finish finish) {
+        trail.thing(TABLE, id);
         int changed = jdbc.sql(
                         "update finish set name = ?, note = ?, version = version + 1 where id = ? and version = ? and not removed")
                 .params(finish.name(), finish.note(), id, version)
@@ -50,6 +57,12 @@ class FinishKeeping {
 
     /** It is offered no more and planned for no piece; entries that followed it keep its name. */
     void remove(UUID id) {
+        trail.thing(TABLE, id);
+        jdbc.sql("select id from piece where planned_finish_id = ?")
+                .param(id)
+                .query(UUID.class)
+                .list()
+                .forEach(piece -> trail.thing("piece", piece));
         jdbc.sql("update finish set removed = true, version = version + 1 where id = ?")
                 .param(id)
                 .update();

@@ -44,6 +44,9 @@ final class Pages {
         paths.put("discount_code", "/discount-codes");
         paths.put("supply_line", "/supplies/lines");
         paths.put("vehicle", "/vehicles");
+        paths.put("finish", "/finishes");
+        paths.put("object_kind", "/pieces/kinds");
+        paths.put("style", "/pieces/styles");
         return paths;
     }
 

@@ -54,7 +54,7 @@ class OwnListController {
             response.setStatus(422);
             return page(own, model);
         }
-        lists.add(own, name);
+        lists.addAlone(own, name);
         Notice.next(redirect, "pieces.list.added", name);
         return "redirect:/pieces/" + own.word();
     }

@@ -10,6 +10,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.web.Choice;
 
 /** Keeps her lists of styles and kinds: names that are hers to add, rename and, while no piece has them, take out. */
@@ -25,9 +26,11 @@ class OwnLists {
     record Row(UUID id, String name, long version, @Nullable BigDecimal area, long pieces) {}
 
     private final JdbcClient jdbc;
+    private final Trail trail;
 
-    OwnLists(JdbcClient jdbc) {
+    OwnLists(JdbcClient jdbc, Trail trail) {
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     @Transactional(readOnly = true)
@@ -60,19 +63,33 @@ class OwnLists {
                 .optional();
     }
 
-    /** The id of the name, which is added where the list does not have it yet. */
+    /**
+     * The id of the name, which is added where the list does not have it yet. A name that comes with a piece leaves no trace of its own:
+     * taking the piece back must not be refused because another piece has the name by then.
+     */
     public UUID add(OwnList list, String name) {
-        return called(list, name).orElseGet(() -> {
+        return called(list, name).orElseGet(() -> insert(list, UUID.randomUUID(), name));
+    }
+
+    /** Adds a name by itself, where the list does not have it yet. */
+    public void addAlone(OwnList list, String name) {
+        if (called(list, name).isEmpty()) {
             UUID id = UUID.randomUUID();
-            jdbc.sql("insert into " + list.table() + " (id, name, version) values (?, ?, 0)")
-                    .params(id, name)
-                    .update();
-            return id;
-        });
+            trail.thing(list.table(), id);
+            insert(list, id, name);
+        }
+    }
+
+    private UUID insert(OwnList list, UUID id, String name) {
+        jdbc.sql("insert into " + list.table() + " (id, name, version) values (?, ?, 0)")
+                .params(id, name)
+                .update();
+        return id;
     }
 
     /** @throws OptimisticLockingFailureException where it was renamed meanwhile */
     public void change(OwnList list, UUID id, long version, String name, @Nullable BigDecimal area) {
+        trail.thing(list.table(), id);
         String usual = list.hasAreas() ? ", area_cm2 = :area" : "";
         int changed = jdbc.sql("update " + list.table() + " set name = :name" + usual
                         + ", version = version + 1 where id = :id and version = :version")
@@ -88,6 +105,7 @@ class OwnLists {
 
     /** @return whether it is gone; a name that a piece has stays */
     public boolean remove(OwnList list, UUID id) {
+        trail.thing(list.table(), id);
         return jdbc.sql("delete from " + list.table() + " where id = ? and not exists (select 1 from piece p where p."
                                 + list.column() + " = ?)")
                         .params(id, id)

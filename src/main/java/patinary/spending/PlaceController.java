@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
-import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -16,10 +15,8 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.shop.CurrentShop;
 import patinary.shop.MoneyPlace;
-import patinary.shop.MoneyPlaces;
 import patinary.web.Answers;
 import patinary.web.Choice;
-import patinary.web.NotFound;
 import patinary.web.Notice;
 
 /** Where money is: the cash box, the bank, a card, a channel's balance. */
@@ -29,11 +26,11 @@ class PlaceController {
 
     private static final int NAME = 120;
 
-    private final MoneyPlaces places;
+    private final PlaceDesk places;
     private final MoneyReports reports;
     private final CurrentShop shop;
 
-    PlaceController(MoneyPlaces places, MoneyReports reports, CurrentShop shop) {
+    PlaceController(PlaceDesk places, MoneyReports reports, CurrentShop shop) {
         this.places = places;
         this.reports = reports;
         this.shop = shop;
@@ -58,14 +55,14 @@ class PlaceController {
             response.setStatus(422);
             return page(model, form, "");
         }
-        places.save(new MoneyPlace(UUID.randomUUID(), form.name, kind));
+        places.add(form.name, kind);
         Notice.next(redirect, "spending.place.saved");
         return "redirect:/expenses";
     }
 
     @GetMapping("/{id}")
     String show(@PathVariable UUID id, Model model) {
-        MoneyPlace place = find(id);
+        MoneyPlace place = places.find(id);
         PlaceForm form = new PlaceForm();
         form.version = place.version();
         form.name = place.name();
@@ -81,17 +78,13 @@ class PlaceController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        MoneyPlace place = find(id);
-        if (place.version() != form.version) {
-            throw new OptimisticLockingFailureException("The money place changed in between: " + id);
-        }
+        MoneyPlace place = places.find(id);
         MoneyPlace.Kind kind = check(form, place.name(), errors);
         if (errors.hasErrors()) {
             response.setStatus(422);
             return page(model, form, id.toString());
         }
-        place.rewrite(form.name, kind);
-        places.save(place);
+        places.change(id, form.version, form.name, kind);
         Notice.next(redirect, "spending.place.saved");
         return "redirect:/expenses";
     }
@@ -99,15 +92,11 @@ class PlaceController {
     private MoneyPlace.Kind check(PlaceForm form, String ownName, BindingResult errors) {
         Answers answers = new Answers(errors, shop.currency());
         String name = answers.text("name", form.name, NAME, "spending.error.place-name");
-        if (!name.equalsIgnoreCase(ownName) && places.existsByNameIgnoreCase(name)) {
+        if (!name.equalsIgnoreCase(ownName) && places.isTaken(name)) {
             answers.wrong("name", "spending.error.place-taken");
         }
         return answers.word("kind", form.kind, MoneyPlace.Kind.class, "spending.error.place-kind")
                 .orElse(MoneyPlace.Kind.CASH);
-    }
-
-    private MoneyPlace find(UUID id) {
-        return places.findById(id).orElseThrow(() -> new NotFound("money place " + id));
     }
 
     private String page(Model model, PlaceForm form, String id) {

@@ -10,6 +10,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Trail;
 import patinary.web.Choice;
 
 /** The vehicles, what their odometers read, and the miles of each year. */
@@ -28,10 +29,14 @@ public class Vehicles {
 
     private static final String VEHICLES = "select id, name, in_service, note, version from vehicle";
 
-    private final JdbcClient jdbc;
+    private static final String TABLE = "vehicle";
 
-    Vehicles(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Trail trail;
+
+    Vehicles(JdbcClient jdbc, Trail trail) {
         this.jdbc = jdbc;
+        this.trail = trail;
     }
 
     /** The miles of every vehicle in a year, by name. */
@@ -91,6 +96,7 @@ public class Vehicles {
 
     void add(Vehicle vehicle) {
         if (find(vehicle.id()).isEmpty()) {
+            trail.thing(TABLE, vehicle.id());
             jdbc.sql("insert into vehicle (id, name, in_service, note, version) values (?, ?, ?, ?, 0)")
                     .params(vehicle.id(), vehicle.name(), vehicle.inService(), vehicle.note())
                     .update();
@@ -98,6 +104,7 @@ public class Vehicles {
     }
 
     void change(Vehicle vehicle) {
+        trail.thing(TABLE, vehicle.id());
         int changed = jdbc.sql("update vehicle set name = ?, in_service = ?, note = ?, version = version + 1"
                         + " where id = ? and version = ?")
                 .params(vehicle.name(), vehicle.inService(), vehicle.note(), vehicle.id(), vehicle.version())
@@ -113,6 +120,7 @@ public class Vehicles {
                         .single()
                 > 0;
         if (!driven) {
+            trail.thing(TABLE, id);
             jdbc.sql("delete from vehicle_year where vehicle_id = ?").param(id).update();
             jdbc.sql("delete from vehicle where id = ?").param(id).update();
         }
@@ -130,6 +138,7 @@ public class Vehicles {
 
     /** Keeps what was read; {@code version} is -1 where the form was drawn before there was anything. */
     void keep(Reading read) {
+        trail.thing(TABLE, read.vehicleId());
         if (read.version() < 0) {
             if (reading(read.vehicleId(), read.taxYear()).isPresent()) {
                 throw new OptimisticLockingFailureException(

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,6 +144,53 @@ class HistoryIT {
         undo(of("year_seal", seal).get(0))
                 .andExpect(status().is(422))
                 .andExpect(content().string(containsString("on the page of its year")));
+    }
+
+    @Test
+    void placesVehiclesFinishesAndNamesAreTakenBack() throws Exception {
+        comesChangesAndGoes(
+                "money_place",
+                post("/money-places/new").param("kind", "BANK"),
+                id -> post("/money-places/" + id).param("kind", "BANK"));
+        comesChangesAndGoes(
+                "vehicle",
+                post("/vehicles/new").param("id", UUID.randomUUID().toString()),
+                id -> post("/vehicles/" + id));
+        comesChangesAndGoes("object_kind", post("/pieces/kinds"), id -> post("/pieces/kinds/" + id));
+        comesChangesAndGoes("style", post("/pieces/styles"), id -> post("/pieces/styles/" + id));
+        comesChangesAndGoes(
+                "finish",
+                post("/finishes/new").param("id", UUID.randomUUID().toString()).param("steps[0].what", "Sand"),
+                id -> post("/finishes/" + id + "/edit").param("steps[0].what", "Sand twice"));
+        assertThat(program.getBean(Check.class).run()).isEmpty();
+    }
+
+    private void comesChangesAndGoes(
+            String table, MockHttpServletRequestBuilder add, Function<UUID, MockHttpServletRequestBuilder> change)
+            throws Exception {
+        send(add.param("name", "Rosewood (invented)")).andExpect(status().is3xxRedirection());
+        UUID id = jdbc.sql("select id from " + table + " where name = 'Rosewood (invented)'")
+                .query(UUID.class)
+                .single();
+        send(change.apply(id).param("version", "0").param("name", "Rosehip (invented)"))
+                .andExpect(status().is3xxRedirection());
+        List<Change> done = of(table, id);
+        assertThat(done).as(table).extracting(Change::what).containsExactly(What.CHANGED, What.RECORDED);
+
+        page("/history/" + done.get(0).act()).andExpect(content().string(not(containsString("??"))));
+        undo(done.get(0)).andExpect(status().is3xxRedirection());
+        assertThat(jdbc.sql("select name from " + table + " where id = ?")
+                        .param(id)
+                        .query(String.class)
+                        .single())
+                .isEqualTo("Rosewood (invented)");
+        undo(done.get(1)).andExpect(status().is3xxRedirection());
+        assertThat(jdbc.sql("select count(*) from " + table + " where id = ?")
+                        .param(id)
+                        .query(Long.class)
+                        .single())
+                .as(table)
+                .isZero();
     }
 
     @Test
