@@ -47,7 +47,9 @@ class LanguagesTest {
         tooMany.removeAll(missing);
         missing.removeAll(there);
         assertThat(missing).as("keys that " + spanish(file) + " lacks").isEmpty();
-        assertThat(tooMany).as("keys of " + spanish(file) + " that are in no English file").isEmpty();
+        assertThat(tooMany)
+                .as("keys of " + spanish(file) + " that are in no English file")
+                .isEmpty();
     }
 
     @ParameterizedTest
