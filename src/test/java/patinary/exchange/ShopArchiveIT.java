@@ -69,6 +69,19 @@ class ShopArchiveIT {
                 .isEqualTo(450);
     }
 
+    @Test
+    void aimsComeBack() throws IOException {
+        small.with(
+                "aim.csv",
+                "shop_id,horizon_days,salvage,target,target_percent,purchase_tax_percent,price_endings",
+                "1,180,2.00,10.00,30,0,.95");
+        archive.load(small, Progress.SILENT);
+        MemoryArchive first = new MemoryArchive();
+        export.write(first.sink(), Progress.SILENT);
+
+        assertThat(first.text("aim.csv")).isEqualTo(small.text("aim.csv"));
+    }
+
     /** Four units were sealed; today the same opening gives four and a half. */
     @Test
     void whatWasSealedComesBackAsItWasSealed() throws IOException {
