@@ -38,6 +38,9 @@ public enum StoreFailure {
     /** H2: concurrent update, lock not got in time. */
     private static final Set<Integer> EMBEDDED_BUSY = Set.of(90131, 50200);
 
+    /** The connection pool, without a state of its own: the connection broke while a change was under way, and nothing could be taken back on it. */
+    private static final String BROKEN_UNDER_WAY = "Connection is closed";
+
     /** Looks through a failure and all that caused it; a full disk says most, whatever closed in its wake. */
     public static StoreFailure of(Throwable failure) {
         StoreFailure worst = NONE;
@@ -77,7 +80,8 @@ public enum StoreFailure {
         boolean gone = state.startsWith("08")
                 || SERVER_GONE.contains(state)
                 || EMBEDDED_GONE.contains(failure.getErrorCode())
-                || failure instanceof SQLTransientConnectionException;
+                || failure instanceof SQLTransientConnectionException
+                || BROKEN_UNDER_WAY.equals(failure.getMessage());
         return gone ? GONE : NONE;
     }
 }

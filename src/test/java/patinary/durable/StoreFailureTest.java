@@ -35,6 +35,10 @@ class StoreFailureTest {
                 Arguments.of("PostgreSQL, no connection", new SQLException("refused", "08001"), StoreFailure.GONE),
                 Arguments.of("PostgreSQL, shut down", new SQLException("shut down", "57P01"), StoreFailure.GONE),
                 Arguments.of("the pool, in vain", new SQLTransientConnectionException("timed out"), StoreFailure.GONE),
+                Arguments.of(
+                        "the pool, taking back",
+                        new IllegalStateException(new SQLException("Connection is closed")),
+                        StoreFailure.GONE),
                 Arguments.of("deadlock", new SQLException("deadlock", "40P01"), StoreFailure.BUSY),
                 Arguments.of("serialization", new SQLException("serialize", "40001"), StoreFailure.BUSY),
                 Arguments.of("H2, lock not got", new SQLException("lock", "HYT00", 50200), StoreFailure.BUSY),
