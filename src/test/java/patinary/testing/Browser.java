@@ -145,15 +145,6 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         return new AxeBuilder(page).setLegacyMode(true).analyze().getViolations();
     }
 
-    /** What cannot be read for want of contrast, and nothing else. */
-    public static List<Rule> contrast(Page page) {
-        return new AxeBuilder(page)
-                .setLegacyMode(true)
-                .withRules(List.of("color-contrast"))
-                .analyze()
-                .getViolations();
-    }
-
     /** Keeps a picture of the whole page for people to look at, where {@code -Dpatinary.pictures=true} asks for it. */
     public static void picture(Page page, Path file) {
         if (Boolean.getBoolean("patinary.pictures")) {
