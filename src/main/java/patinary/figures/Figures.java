@@ -24,11 +24,13 @@ public class Figures implements AfterChange {
 
     private final TouchedIds touched;
     private final Reach reach;
+    private final PlannerStatistics statistics;
     private final JdbcTemplate jdbc;
 
-    Figures(TouchedIds touched, Reach reach, JdbcTemplate jdbc) {
+    Figures(TouchedIds touched, Reach reach, PlannerStatistics statistics, JdbcTemplate jdbc) {
         this.touched = touched;
         this.reach = reach;
+        this.statistics = statistics;
         this.jdbc = jdbc;
     }
 
@@ -54,12 +56,19 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksRebuilt() {
+        boolean large = batches(Touched.DOCUMENT).size() > 1;
+        if (large) {
+            statistics.ofAll();
+        }
         for (KeptFigure figure : KeptFigure.values()) {
             jdbc.update("delete from " + figure.table());
             for (List<UUID> ids : batches(figure.by())) {
                 touched.set(figure.by(), ids);
                 insert(figure);
                 touched.clear(figure.by());
+            }
+            if (large) {
+                statistics.of(figure.table());
             }
         }
         LOG.info("All kept figures were made anew");
