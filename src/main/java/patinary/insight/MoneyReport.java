@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -61,12 +60,12 @@ class MoneyReport {
             @Nullable PriceBands bands,
             @Nullable LineShares lines) {}
 
-    private record GroupRow(UUID pieceId, String name) {}
-
     private final JdbcClient jdbc;
+    private final Moves moves;
 
-    MoneyReport(JdbcClient jdbc) {
+    MoneyReport(JdbcClient jdbc, Moves moves) {
         this.jdbc = jdbc;
+        this.moves = moves;
     }
 
     Answer answer(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
@@ -74,7 +73,8 @@ class MoneyReport {
         int days = Math.toIntExact(ChronoUnit.DAYS.between(first, last) + 1);
         Map<UUID, Amount> prices = by == MoneyBy.PRICE ? prices() : Map.of();
         PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());
-        Map<UUID, List<String>> groups = by.ofPieces() && by != MoneyBy.PRICE ? groups(by) : Map.of();
+        Map<UUID, List<String>> groups =
+                by.ofPieces() && by != MoneyBy.PRICE ? moves.groupsOfPieces(by.word()) : Map.of();
         MoneyTable.Grouping grouping = switch (by) {
             case CHANNEL -> MoneyTable.Grouping.ofSales(MoneyFacts.PieceSale::channel);
             case SEASON ->
@@ -168,17 +168,6 @@ class MoneyReport {
             }
         });
         return List.copyOf(stock);
-    }
-
-    private Map<UUID, List<String>> groups(MoneyBy by) {
-        return jdbc
-                .sql("select piece_id, name from piece_group where grouped_by = ?")
-                .param(by.word())
-                .query((row, number) -> new GroupRow(row.getObject(1, UUID.class), row.getString(2)))
-                .list()
-                .stream()
-                .collect(Collectors.groupingBy(
-                        GroupRow::pieceId, Collectors.mapping(GroupRow::name, Collectors.toList())));
     }
 
     private Map<UUID, Map<String, Amount>> lineCosts() {

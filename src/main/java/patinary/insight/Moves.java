@@ -35,7 +35,7 @@ class Moves {
                         facts,
                         first,
                         last,
-                        groups(by).stream()
+                        groups(by.word()).stream()
                                 .filter(group -> narrowing.has(group.piece()))
                                 .toList());
     }
@@ -106,9 +106,18 @@ class Moves {
                 .list();
     }
 
-    private List<MoveFacts.Group> groups(By by) {
+    /** The names of the groups that each piece is in, of one grouping: a style, kinds, supply lines, and so on. */
+    Map<UUID, List<String>> groupsOfPieces(String groupedBy) {
+        Map<UUID, List<String>> groups = new HashMap<>();
+        groups(groupedBy)
+                .forEach(one -> groups.computeIfAbsent(one.piece(), piece -> new ArrayList<>(1))
+                        .add(one.name()));
+        return groups;
+    }
+
+    private List<MoveFacts.Group> groups(String groupedBy) {
         return jdbc.sql("select piece_id, name from piece_group where grouped_by = ?")
-                .param(by.word())
+                .param(groupedBy)
                 .query((row, number) -> new MoveFacts.Group(row.getObject(1, UUID.class), row.getString(2)))
                 .list();
     }

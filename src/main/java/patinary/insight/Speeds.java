@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -39,8 +38,6 @@ class Speeds {
      */
     record Answer(SpeedTable table, @Nullable PriceBands bands) {}
 
-    private record GroupRow(UUID pieceId, String name) {}
-
     private final JdbcClient jdbc;
     private final Moves moves;
 
@@ -50,7 +47,7 @@ class Speeds {
     }
 
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
-        Map<UUID, List<String>> groups = by.ofPieces() ? groups(by) : Map.of();
+        Map<UUID, List<String>> groups = by.ofPieces() ? moves.groupsOfPieces(by.word()) : Map.of();
         List<Round> those = narrowing.of(rounds(moves.facts(), today));
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
         PriceBands bands = bands(those, prices);
@@ -88,17 +85,6 @@ class Speeds {
         return price == null || bands == null
                 ? List.of("")
                 : List.of(String.valueOf(bands.of(price).ordinal() + 1));
-    }
-
-    private Map<UUID, List<String>> groups(SpeedBy by) {
-        return jdbc
-                .sql("select piece_id, name from piece_group where grouped_by = ?")
-                .param(by.word())
-                .query((row, number) -> new GroupRow(row.getObject(1, UUID.class), row.getString(2)))
-                .list()
-                .stream()
-                .collect(Collectors.groupingBy(
-                        GroupRow::pieceId, Collectors.mapping(GroupRow::name, Collectors.toList())));
     }
 
     private Map<UUID, LocalDate> days() {
