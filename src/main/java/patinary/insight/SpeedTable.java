@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -41,10 +42,15 @@ record SpeedTable(List<Speed> rows, Speed whole) {
                 members.computeIfAbsent(name, n -> new BitSet()).set(i);
             }
         }
-        Map<String, Speed.Verdict> verdicts = verdicts(rounds, members);
-        List<Speed> rows = members.entrySet().stream()
-                .map(group ->
-                        Speed.of(group.getKey(), part(rounds, group.getValue(), true), verdicts.get(group.getKey())))
+        Map<String, List<Round>> own = new LinkedHashMap<>();
+        Map<String, List<Round>> rest = new HashMap<>();
+        members.forEach((name, those) -> {
+            own.put(name, part(rounds, those, true));
+            rest.put(name, part(rounds, those, false));
+        });
+        Map<String, Speed.Verdict> verdicts = verdicts(own, rest);
+        List<Speed> rows = own.entrySet().stream()
+                .map(group -> Speed.of(group.getKey(), group.getValue(), verdicts.get(group.getKey())))
                 .toList();
         return new SpeedTable(rows, Speed.of("", rounds, null));
     }
@@ -60,13 +66,14 @@ record SpeedTable(List<Speed> rows, Speed whole) {
         return List.copyOf(part);
     }
 
-    private static Map<String, Speed.Verdict> verdicts(List<Round> rounds, Map<String, BitSet> members) {
+    private static Map<String, Speed.Verdict> verdicts(
+            Map<String, List<Round>> groups, Map<String, List<Round>> rests) {
         Map<String, Speed.Verdict> verdicts = new HashMap<>();
         List<String> told = new ArrayList<>();
         List<LogRank> tests = new ArrayList<>();
-        members.forEach((name, those) -> {
-            List<Stay> own = Speed.stays(part(rounds, those, true));
-            List<Stay> rest = Speed.stays(part(rounds, those, false));
+        groups.forEach((name, rounds) -> {
+            List<Stay> own = Speed.stays(rounds);
+            List<Stay> rest = Speed.stays(rests.getOrDefault(name, List.of()));
             LogRank test = LogRank.of(List.of(own, rest));
             if (own.size() < FEWEST || rest.size() < FEWEST || !enough(test)) {
                 verdicts.put(name, Speed.Verdict.FEW);
