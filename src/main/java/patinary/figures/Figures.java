@@ -1,6 +1,8 @@
 package patinary.figures;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.slf4j.Logger;
@@ -56,13 +58,17 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksRebuilt() {
-        boolean large = batches(Touched.DOCUMENT).size() > 1;
+        Map<Touched, List<List<UUID>>> all = new EnumMap<>(Touched.class);
+        for (Touched by : Touched.values()) {
+            all.put(by, batches(by));
+        }
+        boolean large = all.get(Touched.DOCUMENT).size() > 1;
         if (large) {
             statistics.ofAll();
         }
         for (KeptFigure figure : KeptFigure.values()) {
             jdbc.update("delete from " + figure.table());
-            for (List<UUID> ids : batches(figure.by())) {
+            for (List<UUID> ids : all.get(figure.by())) {
                 touched.set(figure.by(), ids);
                 insert(figure);
                 touched.clear(figure.by());
