@@ -9,8 +9,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.core.task.TaskExecutor;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -27,6 +25,7 @@ import patinary.web.Downloads;
 import patinary.web.NotFound;
 import patinary.web.Notice;
 import patinary.web.Page;
+import patinary.web.SavedFile;
 import patinary.web.Window;
 
 /** The owner's page about backups. */
@@ -119,11 +118,7 @@ class BackupController {
     void take(HttpServletResponse response) throws IOException {
         downloads.alone(() -> {
             String name = BackupFolder.name(LocalDateTime.ofInstant(clock.instant(), shop.zone()));
-            response.setContentType("application/zip");
-            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-            response.setHeader(
-                    HttpHeaders.CONTENT_DISPOSITION,
-                    ContentDisposition.attachment().filename(name).build().toString());
+            SavedFile.head(response, SavedFile.ZIP, name);
             backups.take(response.getOutputStream());
         });
     }

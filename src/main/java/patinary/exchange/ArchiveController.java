@@ -5,8 +5,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -18,6 +16,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.shop.CurrentShop;
 import patinary.web.Downloads;
 import patinary.web.Notice;
+import patinary.web.SavedFile;
 
 /** Gives the whole shop as an archive, and takes one into an empty shop; for the owner only. */
 @Controller
@@ -43,11 +42,7 @@ class ArchiveController {
     void download(HttpServletResponse response) throws IOException {
         downloads.alone(() -> {
             String name = "shop-archive-" + shop.today() + ".zip";
-            response.setContentType("application/zip");
-            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-            response.setHeader(
-                    HttpHeaders.CONTENT_DISPOSITION,
-                    ContentDisposition.attachment().filename(name).build().toString());
+            SavedFile.head(response, SavedFile.ZIP, name);
             OutputStream stream = response.getOutputStream();
             archive.exportZip(stream, Progress.SILENT);
         });

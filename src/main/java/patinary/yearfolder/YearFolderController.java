@@ -2,13 +2,12 @@ package patinary.yearfolder;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import patinary.web.Downloads;
 import patinary.web.NotFound;
+import patinary.web.SavedFile;
 
 /** Hands out the year's records: the folder, the workbook, or one table. */
 @Controller
@@ -29,7 +28,7 @@ class YearFolderController {
     @GetMapping("/year/{year:[0-9]{4}}.zip")
     void folder(@PathVariable int year, HttpServletResponse response) throws IOException {
         downloads.alone(() -> {
-            answer(year, response, "application/zip", year + ".zip");
+            answer(year, response, SavedFile.ZIP, year + ".zip");
             folder.folder(year, response.getOutputStream());
         });
     }
@@ -55,10 +54,6 @@ class YearFolderController {
         if (year < FIRST_YEAR) {
             throw new NotFound("year " + year);
         }
-        response.setContentType(type);
-        response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-        response.setHeader(
-                HttpHeaders.CONTENT_DISPOSITION,
-                ContentDisposition.attachment().filename(name).build().toString());
+        SavedFile.head(response, type, name);
     }
 }
