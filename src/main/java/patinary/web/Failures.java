@@ -33,8 +33,6 @@ import patinary.durable.StoreFailure;
 @ControllerAdvice
 class Failures {
 
-    private static final int SOON = 10;
-
     private final MessageSource messages;
     private final BothVersions both;
 
@@ -83,7 +81,7 @@ class Failures {
 
     @ExceptionHandler
     ModelAndView busy(Busy another, HttpServletRequest request, HttpServletResponse response) {
-        response.setIntHeader(HttpHeaders.RETRY_AFTER, SOON);
+        response.setIntHeader(HttpHeaders.RETRY_AFTER, StoreTrouble.SOON);
         return page(request, "busy", HttpStatus.SERVICE_UNAVAILABLE);
     }
 

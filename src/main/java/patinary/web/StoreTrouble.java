@@ -31,7 +31,8 @@ import patinary.durable.StoreFailure;
 class StoreTrouble extends OncePerRequestFilter {
 
     private static final Logger LOG = LoggerFactory.getLogger(StoreTrouble.class);
-    private static final int SOON = 10;
+    /** Seconds after which it is worth asking again. */
+    static final int SOON = 10;
 
     private final StoreCare care;
     private final ITemplateEngine pages;
