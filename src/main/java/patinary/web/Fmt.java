@@ -5,6 +5,9 @@ import java.text.DecimalFormatSymbols;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import patinary.money.Amount;
@@ -20,10 +23,20 @@ import patinary.money.Percent;
 public class Fmt {
 
     private static final String UNKNOWN = "–";
-    private static final String DAY = "d MMM uuuu";
-    private static final String MOMENT = "d MMM uuuu, HH:mm";
+
+    /** How one country writes in one language; made once for each, since a page shows hundreds of days and numbers. */
+    private record Customs(DateTimeFormatter day, DateTimeFormatter moment, char decimalMark) {
+
+        static Customs of(Locale locale) {
+            return new Customs(
+                    DateTimeFormatter.ofPattern("d MMM uuuu", locale),
+                    DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", locale),
+                    DecimalFormatSymbols.getInstance(locale).getDecimalSeparator());
+        }
+    }
 
     private final House house;
+    private final Map<Locale, Customs> customs = new ConcurrentHashMap<>();
 
     Fmt(House house) {
         this.house = house;
@@ -46,16 +59,16 @@ public class Fmt {
 
     /** A day, the month as a word so that day and month cannot be mixed up. */
     public String date(@Nullable LocalDate date) {
-        return date == null ? UNKNOWN : written(DAY).format(date);
+        return date == null ? UNKNOWN : customs().day().format(date);
     }
 
     /** A moment on the shop's own clock. */
     public String moment(@Nullable Instant instant) {
-        return instant == null ? UNKNOWN : written(MOMENT).format(instant.atZone(house.zone()));
+        return instant == null ? UNKNOWN : customs().moment().format(instant.atZone(house.zone()));
     }
 
-    private DateTimeFormatter written(String pattern) {
-        return DateTimeFormatter.ofPattern(pattern, house.locale());
+    private Customs customs() {
+        return customs.computeIfAbsent(house.locale(), Customs::of);
     }
 
     /** A number without needless zeros, with the country's decimal mark and never grouped: typed as shown, it is read as shown. */
@@ -64,8 +77,7 @@ public class Fmt {
             return UNKNOWN;
         }
         BigDecimal plain = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-        char mark = DecimalFormatSymbols.getInstance(house.locale()).getDecimalSeparator();
-        return plain.toPlainString().replace('.', mark).replace('-', '−');
+        return plain.toPlainString().replace('.', customs().decimalMark()).replace('-', '−');
     }
 
     /** A number and its unit. */
