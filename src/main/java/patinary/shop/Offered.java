@@ -3,8 +3,12 @@ package patinary.shop;
 import java.text.Collator;
 import java.time.ZoneId;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import patinary.web.Choice;
@@ -13,13 +17,26 @@ import patinary.web.Tongue;
 /** The answers that setup and settings offer to choose from. */
 final class Offered {
 
+    private static final String WORLD_CLOCK = "UTC";
+
     private Offered() {}
 
-    /** Every currency a shop can keep books in, by its three letters (ISO 4217, as Joda-Money carries it). */
+    /**
+     * Every currency that is some country's money today, by its three letters. The platform's table of ISO 4217 says which
+     * these are, with the days on which a country changed its money; its list of currencies has those that are no more too.
+     */
     static List<Choice> currencies(Locale locale) {
+        Set<Currency> inUse = Tongue.countries().stream()
+                .map(Offered::moneyOf)
+                .flatMap(Optional::stream)
+                .collect(Collectors.toSet());
         return CurrencyUnit.registeredCurrencies().stream()
                 .filter(unit -> !unit.isPseudoCurrency())
-                .map(unit -> Choice.named(unit.getCode(), unit.getCode() + " – " + nameOf(unit, locale)))
+                .map(CurrencyUnit::getCode)
+                .map(Currency::getInstance)
+                .filter(inUse::contains)
+                .map(money -> Choice.named(
+                        money.getCurrencyCode(), money.getCurrencyCode() + " – " + money.getDisplayName(locale)))
                 .toList();
     }
 
@@ -58,17 +75,21 @@ final class Offered {
     static List<Choice> timeZones() {
         return ZoneId.getAvailableZoneIds().stream()
                 .filter(zone -> zone.contains("/") && !zone.startsWith("Etc/") && !zone.startsWith("SystemV/")
-                        || zone.equals("UTC"))
+                        || zone.equals(WORLD_CLOCK))
                 .sorted()
                 .map(zone -> Choice.named(zone, zone.replace('_', ' ')))
                 .toList();
     }
 
-    private static String nameOf(CurrencyUnit unit, Locale locale) {
-        try {
-            return unit.toCurrency().getDisplayName(locale);
-        } catch (IllegalArgumentException unknownToThePlatform) {
-            return "";
-        }
+    /** A machine's own zone, where it says a place; one that runs by the world's clock does not know where the shop is. */
+    static String placeOf(ZoneId machine) {
+        boolean place = !machine.getId().equals(WORLD_CLOCK)
+                && timeZones().stream().anyMatch(choice -> choice.value().equals(machine.getId()));
+        return place ? machine.getId() : "";
+    }
+
+    /** The money of a country; Antarctica has none. */
+    private static Optional<Currency> moneyOf(String country) {
+        return Optional.ofNullable(Currency.getInstance(Tongue.ENGLISH.in(country)));
     }
 }

@@ -1,9 +1,9 @@
 package patinary.shop;
 
-import org.joda.money.CurrencyUnit;
 import org.springframework.stereotype.Component;
 import org.springframework.validation.Errors;
 import patinary.money.ShopCurrency;
+import patinary.web.Tongue;
 
 /** Judges the answers of the setup page. */
 @Component
@@ -27,20 +27,14 @@ class SetupAnswers {
                 .refuse(form.password, form.ownerName, form.shopName)
                 .ifPresent(reason -> errors.rejectValue("password", reason));
         answers.text("shopName", form.shopName, Answers.SHOP_NAME, "shop.error.shop-name");
-        if (isCurrency(form.currency)) {
+        answers.oneOf("currency", form.currency, Offered.currencies(Tongue.OF_FILES), "shop.error.currency");
+        if (!errors.hasFieldErrors("currency")) {
             answers.hourlyRate(ShopCurrency.ofCode(form.currency), form.hourlyRate);
-        } else {
-            errors.rejectValue("currency", "shop.error.currency");
         }
         answers.oneOf("taxTable", form.taxTable, Offered.taxTables(), "shop.error.tax-table");
         answers.oneOf("costingMethod", form.costingMethod, Offered.costingMethods(), "shop.error.costing");
         answers.date("firstDay", form.firstDay, "shop.error.first-day");
         answers.language(form.language, form.country);
         answers.oneOf("timeZone", form.timeZone, Offered.timeZones(), "shop.error.time-zone");
-    }
-
-    private static boolean isCurrency(String code) {
-        return CurrencyUnit.registeredCurrencies().stream()
-                .anyMatch(unit -> !unit.isPseudoCurrency() && unit.getCode().equals(code));
     }
 }

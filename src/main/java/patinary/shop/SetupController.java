@@ -52,7 +52,7 @@ class SetupController {
         onlyOnce();
         code.offer();
         SetupForm form = new SetupForm();
-        form.timeZone = ZoneId.systemDefault().getId();
+        form.timeZone = Offered.placeOf(ZoneId.systemDefault());
         form.firstDay =
                 LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()).toString();
         form.language = locale.getLanguage();

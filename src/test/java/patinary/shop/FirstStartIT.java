@@ -23,11 +23,14 @@ class FirstStartIT {
         visit.look("setup");
 
         fill(page, "a wrong code", "too short");
+        page.selectOption("#timeZone", "");
         page.click("main button.main");
         assertThat(page.title()).startsWith("Error: ");
         assertThat(page.inputValue("#shopName")).isEqualTo(InventedShop.NAME);
         assertThat(page.evaluate("document.activeElement.id")).isEqualTo("summary");
         assertThat(page.textContent("#password-error")).contains("15 characters");
+        assertThat(page.textContent("#timeZone-error")).contains("Choose where the shop is");
+        assertThat(page.inputValue("#timeZone")).isEmpty();
         visit.look("setup-refused");
 
         fill(page, TestDatabase.SETUP_CODE, InventedShop.PASSWORD);
