@@ -16,7 +16,7 @@ record Fraction(BigDecimal part, BigDecimal whole) {
 
     private static final int SCALE = 14;
     private static final Pattern PARTS = Pattern.compile("([0-9]{1,6}) ?/ ?([0-9]{1,6})");
-    private static final Pattern PERCENT = Pattern.compile("([0-9]{1,3}(?:[.,][0-9]{1,4})?) ?%");
+    private static final Pattern PERCENT = Pattern.compile("([0-9]{1,3}(?:[.,][0-9]{1,4})?)[ \u00a0\u202f]?%");
 
     /** The fraction that a text is, or nothing where it is something else. */
     static Optional<Fraction> read(String text) {

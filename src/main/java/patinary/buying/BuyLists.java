@@ -11,6 +11,7 @@ import org.springframework.transaction.annotation.Transactional;
 import patinary.money.ShopCurrency;
 import patinary.shop.CurrentShop;
 import patinary.shop.MoneyPlaces;
+import patinary.web.Fmt;
 
 /** What the page for buying chooses from, what was used last standing first. */
 @Repository
@@ -53,6 +54,7 @@ class BuyLists {
     private final ReceiptChoices choices;
     private final CurrentShop shop;
     private final MessageSource messages;
+    private final Fmt fmt;
 
     BuyLists(
             JdbcClient jdbc,
@@ -60,13 +62,15 @@ class BuyLists {
             MoneyPlaces places,
             ReceiptChoices choices,
             CurrentShop shop,
-            MessageSource messages) {
+            MessageSource messages,
+            Fmt fmt) {
         this.jdbc = jdbc;
         this.percents = percents;
         this.places = places;
         this.choices = choices;
         this.shop = shop;
         this.messages = messages;
+        this.fmt = fmt;
     }
 
     public List<Row> kinds() {
@@ -92,7 +96,7 @@ class BuyLists {
 
     public List<Row> percents() {
         return percents.rows().stream()
-                .map(row -> new Row(row.value(), said("buying.percents.row", row.value(), row.name())))
+                .map(row -> new Row(row.value(), said("buying.percents.row", fmt.percent(row.share()), row.name())))
                 .toList();
     }
 

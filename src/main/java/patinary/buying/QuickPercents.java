@@ -30,6 +30,10 @@ class QuickPercents {
         public String value() {
             return percent.stripTrailingZeros().toPlainString();
         }
+
+        public Percent share() {
+            return new Percent(percent);
+        }
     }
 
     private final JdbcClient jdbc;

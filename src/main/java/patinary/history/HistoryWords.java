@@ -119,9 +119,7 @@ class HistoryWords {
         } else if (value instanceof Boolean yes) {
             return message(yes ? "history.yes" : "history.no", "");
         } else if (value instanceof BigDecimal number) {
-            return cell.form() == CellValue.Form.PERCENT
-                    ? fmt.number(number) + "%"
-                    : quantity(table, column, number, row);
+            return cell.form() == CellValue.Form.PERCENT ? fmt.percent(number) : quantity(table, column, number, row);
         } else if (value instanceof UUID id) {
             return named(id, cell.references());
         }

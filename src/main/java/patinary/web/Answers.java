@@ -34,6 +34,9 @@ public final class Answers {
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 9999;
 
+    /** As it is shown: some languages set the sign off by a space that does not break. */
+    private static final Pattern SIGN_OF_PERCENT = Pattern.compile("[\\s\u00a0\u202f]*%[\\s\u00a0\u202f]*");
+
     private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d{1,20}([.,]\\d{0,20})?|[.,]\\d{1,20})");
 
     private final Errors errors;
@@ -137,7 +140,9 @@ public final class Answers {
 
     /** A percentage from 0 to 100, with or without its sign. */
     public Optional<Percent> percent(String field, @Nullable String answer) {
-        String plain = answer == null ? "" : answer.replace("%", "").strip();
+        String plain = answer == null
+                ? ""
+                : SIGN_OF_PERCENT.matcher(answer).replaceAll("").strip();
         return decimal(field, plain, "web.answer.percent")
                 .filter(value -> check(
                         field,

@@ -1,7 +1,9 @@
 package patinary.web;
 
 import java.math.BigDecimal;
+import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -25,13 +27,21 @@ public class Fmt {
     private static final String UNKNOWN = "–";
 
     /** How one country writes in one language; made once for each, since a page shows hundreds of days and numbers. */
-    private record Customs(DateTimeFormatter day, DateTimeFormatter moment, char decimalMark) {
+    private record Customs(
+            DateTimeFormatter day,
+            DateTimeFormatter moment,
+            char decimalMark,
+            String beforePercent,
+            String afterPercent) {
 
         static Customs of(Locale locale) {
+            DecimalFormat percent = (DecimalFormat) NumberFormat.getPercentInstance(locale);
             return new Customs(
                     DateTimeFormatter.ofPattern("d MMM uuuu", locale),
                     DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", locale),
-                    DecimalFormatSymbols.getInstance(locale).getDecimalSeparator());
+                    DecimalFormatSymbols.getInstance(locale).getDecimalSeparator(),
+                    percent.getPositivePrefix(),
+                    percent.getPositiveSuffix());
         }
     }
 
@@ -85,9 +95,18 @@ public class Fmt {
         return number == null ? UNKNOWN : number(number) + "\u00a0" + unit;
     }
 
-    /** A rate in hundredths. */
+    /** A rate in hundredths, with the sign where the language puts it: 17% in English, 17 % in Spanish. */
     public String percent(@Nullable Percent percent) {
-        return percent == null ? UNKNOWN : number(percent.value()) + "%";
+        return percent == null ? UNKNOWN : percent(percent.value());
+    }
+
+    /** A number of hundredths, in the same way. */
+    public String percent(@Nullable Number hundredths) {
+        return hundredths == null
+                ? UNKNOWN
+                : customs().beforePercent()
+                        + number(new BigDecimal(hundredths.toString()))
+                        + customs().afterPercent();
     }
 
     /** Minutes of work as hours and minutes. */

@@ -107,6 +107,34 @@ class LanguagesTest {
         assertThat(alike).isEqualTo(new TreeSet<>(Files.readAllLines(ALIKE)));
     }
 
+    /** A percentage is written by {@link Fmt#percent}; one that stands in the words themselves is written as it would be. */
+    @Test
+    void percentagesAreWrittenInOneWay() throws IOException {
+        Pattern english = Pattern.compile("[^0-9]%");
+        Pattern theirs = Pattern.compile("(?<![0-9]\u00a0)%");
+        List<String> wrong = new ArrayList<>();
+        for (Path file : files().toList()) {
+            found(file, english, wrong);
+            found(spanish(file), theirs, wrong);
+        }
+        try (Stream<Path> templates = Files.walk(Path.of("src/main/resources/templates"))) {
+            for (Path file : templates.filter(Files::isRegularFile).toList()) {
+                if (Pattern.compile("%['<]").matcher(Files.readString(file)).find()) {
+                    wrong.add(file.toString());
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static void found(Path file, Pattern pattern, List<String> into) throws IOException {
+        read(file).forEach((key, text) -> {
+            if (pattern.matcher(text).find()) {
+                into.add(file.getFileName() + ": " + key);
+            }
+        });
+    }
+
     /** She is addressed as a friend would. */
     @Test
     void nobodyIsAddressedFormally() throws IOException {

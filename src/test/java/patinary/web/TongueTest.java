@@ -8,10 +8,13 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.validation.Errors;
+import org.springframework.validation.MapBindingResult;
 import patinary.money.Amount;
 import patinary.money.Percent;
 import patinary.money.ShopCurrency;
@@ -48,9 +51,9 @@ class TongueTest {
             delimiter = '|',
             value = {
                 "en-US | USD | $1,234.50 | $1,234 | 1234.5 | 8.25% | 4 Mar 2026 | 4 Mar 2026, 15:05",
-                "es-US | USD | $1,234.50 | $1,234 | 1234.5 | 8.25% | 4 mar. 2026 | 4 mar. 2026, 15:05",
-                "es-MX | MXN | $1,234.50 | $1,234 | 1234.5 | 8.25% | 4 mar. 2026 | 4 mar. 2026, 15:05",
-                "es-ES | EUR | 1.234,50 € | 1.234 € | 1234,5 | 8,25% | 4 mar 2026 | 4 mar 2026, 15:05"
+                "es-US | USD | $1,234.50 | $1,234 | 1234.5 | 8.25 % | 4 mar. 2026 | 4 mar. 2026, 15:05",
+                "es-MX | MXN | $1,234.50 | $1,234 | 1234.5 | 8.25 % | 4 mar. 2026 | 4 mar. 2026, 15:05",
+                "es-ES | EUR | 1.234,50 € | 1.234 € | 1234,5 | 8,25 % | 4 mar 2026 | 4 mar 2026, 15:05"
             })
     void writesByTheCustomsOfTheCountry(
             String tag,
@@ -66,7 +69,8 @@ class TongueTest {
         assertThat(fmt.money(Amount.of(123_450)).replace('\u00a0', ' ')).isEqualTo(amount);
         assertThat(fmt.whole(Amount.of(123_450)).replace('\u00a0', ' ')).isEqualTo(whole);
         assertThat(fmt.number(new BigDecimal("1234.50"))).isEqualTo(number);
-        assertThat(fmt.percent(Percent.of("8.25"))).isEqualTo(percent);
+        assertThat(fmt.percent(Percent.of("8.25")).replace('\u00a0', ' ')).isEqualTo(percent);
+        assertThat(fmt.percent(new BigDecimal("8.250"))).isEqualTo(fmt.percent(Percent.of("8.25")));
         assertThat(fmt.date(LocalDate.of(2026, 3, 4))).isEqualTo(day);
         assertThat(fmt.moment(Instant.parse("2026-03-04T15:05:00Z"))).isEqualTo(moment);
     }
@@ -80,6 +84,17 @@ class TongueTest {
             assertThat(ShopCurrency.ofCode(currency).parse(fmt.money(Amount.of(minor))))
                     .isEqualTo(Amount.of(minor));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en-US", "es-US", "es-ES"})
+    void aPercentageThatIsShownIsReadAsShown(String tag) {
+        Errors errors = new MapBindingResult(new HashMap<>(), "form");
+        Answers answers = new Answers(errors, ShopCurrency.ofCode("USD"));
+
+        assertThat(answers.percent("rate", fmt(tag, "USD").percent(Percent.of("8.25"))))
+                .hasValueSatisfying(read -> assertThat(read.value()).isEqualByComparingTo("8.25"));
+        assertThat(errors.hasErrors()).isFalse();
     }
 
     private static Fmt fmt(String tag, String currency) {
