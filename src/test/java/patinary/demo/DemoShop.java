@@ -88,6 +88,7 @@ public final class DemoShop {
         new Driving(shop).write();
         new YearEnds(shop).write();
         new Changing(shop).write();
+        new Aiming(shop).write();
     }
 
     private void letGo(String reason, String note) {

@@ -12,6 +12,14 @@ import org.junit.jupiter.api.Test;
 
 class DemoShopTest {
 
+    /** BothDatabasesIT has rows of these too, made for it. */
+    private static final Map<String, String> EXCUSED = Map.of(
+            "photo", "photos are drawn when the shop is shown",
+            "year_seal", "whoever tries the demo should find a year to seal",
+            "year_seal_open", "belongs to a seal",
+            "sealed_posting", "belongs to a seal",
+            "seal_taken_off", "the trace of a seal");
+
     @Test
     void theFilesAreWhatTheGeneratorGives() throws IOException {
         MemoryArchive fresh = DemoArchive.invent();
@@ -38,21 +46,21 @@ class DemoShopTest {
         assertThat(rows(demo, "bench_entry")).isGreaterThanOrEqualTo(150);
         assertThat(rows(demo, "sale")).isGreaterThanOrEqualTo(90);
         assertThat(rows(demo, "offer_piece")).as("sets are on offer").isGreaterThan(rows(demo, "offer"));
+    }
+
+    /** Tests that carry the demo about would not see a fault in a table of which it has no row. */
+    @Test
+    void hasARowInEveryTableThatAnArchiveCarries() throws IOException {
+        MemoryArchive demo = DemoArchive.invent();
+
         Set<String> empty = new TreeSet<>();
-        demo.names().stream()
-                .filter(name -> demo.text(name).lines().count() < 2)
-                .forEach(empty::add);
-        assertThat(empty)
-                .as(
-                        "no year is sealed yet, she said nothing of her aims, nothing came from a phone, and photos are drawn at the start")
-                .containsExactly(
-                        "aim.csv",
-                        "delivery.csv",
-                        "photo.csv",
-                        "seal_taken_off.csv",
-                        "sealed_posting.csv",
-                        "year_seal.csv",
-                        "year_seal_open.csv");
+        for (ArchiveTable table : ArchiveTables.ALL) {
+            if (rows(demo, table.name()) == 0) {
+                empty.add(table.name());
+            }
+        }
+
+        assertThat(empty).as("excused: %s", EXCUSED).isEqualTo(new TreeSet<>(EXCUSED.keySet()));
     }
 
     private static long rows(MemoryArchive archive, String table) {
