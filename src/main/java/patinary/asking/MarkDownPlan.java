@@ -5,6 +5,7 @@ import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Books;
 import patinary.money.Percent;
 
 /** Her plan of mark-downs, read and kept as a whole. */
@@ -15,9 +16,11 @@ class MarkDownPlan {
     private record Row(int afterDays, BigDecimal percent) {}
 
     private final JdbcClient jdbc;
+    private final Books books;
 
-    MarkDownPlan(JdbcClient jdbc) {
+    MarkDownPlan(JdbcClient jdbc, Books books) {
         this.jdbc = jdbc;
+        this.books = books;
     }
 
     @Transactional(readOnly = true)
@@ -32,6 +35,7 @@ class MarkDownPlan {
     }
 
     public void keep(List<MarkDown.Step> steps) {
+        books.settingsChange();
         jdbc.sql("delete from mark_down_step").update();
         steps.forEach(step -> jdbc.sql("insert into mark_down_step (after_days, percent) values (?, ?)")
                 .params(step.afterDays(), step.percent().value())

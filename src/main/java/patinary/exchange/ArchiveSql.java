@@ -37,14 +37,17 @@ final class ArchiveSql {
     /** The rows of a member of a family that belong to one of so many. */
     static String select(Family.Member member, int owners) {
         ArchiveTable table = member.table();
+        if (member.isWhole()) {
+            return select(table);
+        }
         String documents = table.kind() == null ? "" : " join document d on d.id = t.id";
         return "select " + fields(table) + " from " + table.name() + " t" + documents + " where t."
                 + member.ownerColumn().field() + " in (" + "?, ".repeat(owners - 1) + "?) order by " + key(table);
     }
 
     static String delete(Family.Member member) {
-        return "delete from " + member.table().name() + " where "
-                + member.ownerColumn().field() + " = ?";
+        return "delete from " + member.table().name()
+                + (member.isWhole() ? "" : " where " + member.ownerColumn().field() + " = ?");
     }
 
     /** Changes the row with an id; the id comes last. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import patinary.ledger.Trail;
 
 /**
  * A table and those whose rows belong to its rows: they have no id of their own and their key begins with its id, or they go
@@ -20,9 +21,14 @@ record Family(ArchiveTable root, List<Member> members) {
     /**
      * One table of a family.
      *
-     * @param owner the column that names the row of the root; it is not kept with the content
+     * @param owner the column that names the row of the root; it is not kept with the content. Without a letter where all rows of
+     *     the table belong to it
      */
     record Member(ArchiveTable table, String owner) {
+
+        boolean isWhole() {
+            return owner.isEmpty();
+        }
 
         Column ownerColumn() {
             return table.columns().get(table.position(owner));
@@ -36,19 +42,26 @@ record Family(ArchiveTable root, List<Member> members) {
             "payout_part", "document_id",
             "gross_other_side", "document_id");
 
+    /** What she says once for the whole shop, beside the settings themselves. */
+    private static final List<String> OF_THE_SHOP =
+            List.of("aim", "mark_down_step", "home_use", "set_aside_year", "tax_basis", "tax_mapping");
+
+    /** Those of them whose forms are told by a version that they are old. */
+    static final Set<String> VERSIONED = Set.of("aim", "home_use", "set_aside_year");
+
     private static final Map<String, Family> ALL = all();
 
     static Optional<Family> of(String root) {
         return Optional.ofNullable(ALL.get(root));
     }
 
-    /** What rows of the archive's tables are kept of: everything that has an id, apart from pictures and what this is about. */
+    /** What rows of the archive's tables are kept of: the settings and everything that has an id, apart from pictures and what this is about. */
     static Set<String> roots() {
         return ALL.keySet();
     }
 
     Member self() {
-        return new Member(root, "id");
+        return new Member(root, root.name().equals(Trail.SETTINGS) ? "" : "id");
     }
 
     /** The members whose rows must be written anew where those of some are: rows within rows that go would be left hanging. */
@@ -67,6 +80,13 @@ record Family(ArchiveTable root, List<Member> members) {
 
     private static Map<String, Family> all() {
         Map<String, Family> families = new LinkedHashMap<>();
+        families.put(
+                Trail.SETTINGS,
+                new Family(
+                        ArchiveTables.named(Trail.SETTINGS),
+                        OF_THE_SHOP.stream()
+                                .map(table -> new Member(ArchiveTables.named(table), ""))
+                                .toList()));
         ArchiveTables.ALL.stream()
                 .filter(table -> table.hasId() && !table.name().equals(PhotoTables.NAME))
                 .filter(table -> !table.name().equals(HistoryTables.NAME))
@@ -81,11 +101,13 @@ record Family(ArchiveTable root, List<Member> members) {
                 .toList();
     }
 
+    /** By its key before all else: a payout's parts are its own, although a part may name a payout too. */
     private static Stream<Member> member(ArchiveTable root, ArchiveTable table) {
         return Stream.of(table.hasId() ? "" : table.key().get(0), GO_WITH_IT.getOrDefault(table.name(), ""))
                 .filter(column -> !column.isEmpty())
                 .filter(column ->
                         table.columns().get(table.position(column)).references().contains(root.name()))
+                .limit(1)
                 .map(column -> new Member(table, column));
     }
 }

@@ -18,6 +18,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 import patinary.ledger.Batches;
 import patinary.ledger.DocumentKind;
+import patinary.ledger.Trail;
 import patinary.shop.CurrentShop;
 
 /**
@@ -28,6 +29,10 @@ import patinary.shop.CurrentShop;
 public class KeptRows {
 
     private static final int AT_ONCE = 200;
+
+    /** What the one row of the settings is told by. */
+    private static final int THE_ONLY = 1;
+
     private static final String DOCUMENT_CHANGED =
             "update document set doc_date = ?, note = ?, version = version + 1 where id = ?";
 
@@ -53,8 +58,11 @@ public class KeptRows {
         return Family.of(table).map(Family::root).map(ArchiveTable::kind);
     }
 
-    /** The columns by which a row of a table is told from its like. */
+    /** The columns by which a row of a table is told from its like; none where there is one row. */
     public static List<String> key(String table) {
+        if (table.equals(Trail.SETTINGS)) {
+            return List.of();
+        }
         return ArchiveTables.ofFile(table + ".csv").map(ArchiveTable::key).orElse(List.of());
     }
 
@@ -116,7 +124,7 @@ public class KeptRows {
             return;
         }
         if (!now.rows(table).equals(then.rows(table))) {
-            updateRoot(family.root(), id, then);
+            updateRoot(family.self(), id, then);
         }
         Set<String> changed = new HashSet<>();
         family.members().stream()
@@ -124,8 +132,12 @@ public class KeptRows {
                 .filter(name -> !now.rows(name).equals(then.rows(name)))
                 .forEach(changed::add);
         List<Family.Member> anew = family.with(changed);
+        long version = anew.stream().mapToLong(this::nextVersion).max().orElse(0);
         clear(anew, id);
         anew.forEach(member -> insert(member, id, then));
+        anew.stream()
+                .filter(KeptRows::isVersioned)
+                .forEach(member -> jdbc.update("update " + member.table().name() + " set version = ?", version));
     }
 
     /**
@@ -139,9 +151,24 @@ public class KeptRows {
         jdbc.update(ArchiveSql.delete(family.self()), id);
     }
 
+    /** What counts the changes of a row of its own that belongs to the shop. */
+    private static boolean isVersioned(Family.Member member) {
+        return member.isWhole() && Family.VERSIONED.contains(member.table().name());
+    }
+
+    /** Whoever still has a form of the row as it is now must not save it in silence over the one that is put back. */
+    private long nextVersion(Family.Member member) {
+        Long latest = isVersioned(member)
+                ? jdbc.queryForObject(
+                        "select max(version) from " + member.table().name(), Long.class)
+                : null;
+        return latest == null ? 0 : latest + 1;
+    }
+
     private void clear(List<Family.Member> members, UUID id) {
         for (int i = members.size() - 1; i >= 0; i--) {
-            jdbc.update(ArchiveSql.delete(members.get(i)), id);
+            Family.Member member = members.get(i);
+            jdbc.update(ArchiveSql.delete(member), member.isWhole() ? new Object[0] : new Object[] {id});
         }
     }
 
@@ -154,33 +181,22 @@ public class KeptRows {
                 result -> {
                     rows.add(ArchiveExport.row(table, fields, result));
                 },
-                some.toArray());
+                member.isWhole() ? new Object[0] : some.toArray());
         if (table.isKeptByText()) {
             rows.sort(Comparator.comparing(row -> row.joined(table.key())));
         }
-        Cells cells = new Cells(shop.currency());
+        Cells cells = cells();
         for (Row row : rows) {
-            UUID id = (UUID) Objects.requireNonNull(row.get(member.owner()));
+            UUID id = member.isWhole() ? some.get(0) : (UUID) Objects.requireNonNull(row.get(member.owner()));
             found.computeIfAbsent(id, fresh -> new LinkedHashMap<>())
                     .computeIfAbsent(table.name(), fresh -> new ArrayList<>())
-                    .add(texts(member, row, cells));
+                    .add(ContentRows.texts(member, row, cells));
         }
-    }
-
-    private static Map<String, String> texts(Family.Member member, Row row, Cells cells) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        for (int i = 0; i < row.values().size(); i++) {
-            Column column = member.table().columns().get(i);
-            String text = cells.write(column, row.values().get(i));
-            if (!text.isEmpty() && !column.name().equals(member.owner())) {
-                texts.put(column.name(), text);
-            }
-        }
-        return texts;
     }
 
     private void insertRoot(ArchiveTable table, UUID id, Content then) {
-        Row row = rows(new Family.Member(table, "id"), id, then).get(0);
+        Row row = ContentRows.rows(new Family.Member(table, "id"), id, then, cells())
+                .get(0);
         if (table.kind() != null) {
             jdbc.update(ArchiveImport.DOCUMENT, ArchiveImport.document(table, row));
         }
@@ -188,7 +204,7 @@ public class KeptRows {
     }
 
     private void insert(Family.Member member, UUID id, Content then) {
-        rows(member, id, then).forEach(row -> insert(member.table(), row));
+        ContentRows.rows(member, id, then, cells()).forEach(row -> insert(member.table(), row));
     }
 
     private void insert(ArchiveTable table, Row row) {
@@ -202,8 +218,9 @@ public class KeptRows {
         });
     }
 
-    private void updateRoot(ArchiveTable table, UUID id, Content then) {
-        Row row = rows(new Family.Member(table, "id"), id, then).get(0);
+    private void updateRoot(Family.Member self, UUID id, Content then) {
+        ArchiveTable table = self.table();
+        Row row = ContentRows.rows(self, id, then, cells()).get(0);
         if (table.kind() != null) {
             jdbc.update(DOCUMENT_CHANGED, row.get("date"), row.get("note"), id);
         }
@@ -220,26 +237,12 @@ public class KeptRows {
                 fields.set(
                         statement, i + 1, columns.get(i), row.get(columns.get(i).name()));
             }
-            statement.setObject(columns.size() + 1, id);
+            statement.setObject(columns.size() + 1, self.isWhole() ? (Object) THE_ONLY : id);
         });
     }
 
-    /** The rows of a member with typed values, as an archive's reader would give them. */
-    private List<Row> rows(Family.Member member, UUID id, Content content) {
-        Cells cells = new Cells(shop.currency());
-        ArchiveTable table = member.table();
-        List<Row> rows = new ArrayList<>();
-        for (Map<String, String> texts : content.rows(table.name())) {
-            List<@Nullable Object> values = new ArrayList<>();
-            for (Column column : table.columns()) {
-                values.add(
-                        column.name().equals(member.owner())
-                                ? id
-                                : CellValue.read(cells, table, column, texts.getOrDefault(column.name(), "")));
-            }
-            rows.add(new Row(table, 0, values));
-        }
-        return rows;
+    private Cells cells() {
+        return new Cells(shop.currency());
     }
 
     private static Family family(String table) {

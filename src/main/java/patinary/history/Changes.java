@@ -163,6 +163,13 @@ class Changes {
                 .optional();
     }
 
+    /** The latest sealed year. */
+    Optional<Integer> sealedYear() {
+        return jdbc.sql("select tax_year from year_seal order by tax_year desc fetch first 1 rows only")
+                .query(Integer.class)
+                .optional();
+    }
+
     private static Change change(ResultSet row, int number) throws SQLException {
         return new Change(
                 row.getObject("id", UUID.class),

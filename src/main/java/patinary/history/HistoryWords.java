@@ -17,12 +17,16 @@ import patinary.ledger.DocumentKind;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.web.Fmt;
+import patinary.web.Tongue;
 
 /** Says cells of kept rows in words: amounts, days and quantities as everywhere else, ids by the name of what they stand for. */
 @Component
 class HistoryWords {
 
     private static final Set<String> QUANTITIES = Set.of("quantity", "content", "step_quantity", "low_quantity");
+
+    /** A country is kept by its two letters. */
+    private static final String COUNTRY = "country";
 
     /** What tells a subject from its like, the most telling first. */
     private static final List<String> TELLING = List.of(
@@ -122,6 +126,9 @@ class HistoryWords {
             return cell.form() == CellValue.Form.PERCENT ? fmt.percent(number) : quantity(table, column, number, row);
         } else if (value instanceof UUID id) {
             return named(id, cell.references());
+        }
+        if (column.equals(COUNTRY)) {
+            return Tongue.ENGLISH.in(value.toString()).getDisplayCountry(LocaleContextHolder.getLocale());
         }
         return cell.form() == CellValue.Form.WORD
                 ? message(

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import patinary.exchange.KeptRows;
+import patinary.ledger.Trail;
 
 /** How people call what an id stands for; asked once per page. */
 @Component
@@ -81,11 +82,12 @@ class Names {
     /** Whether a row is there. */
     boolean isThere(Subject subject) {
         // The word may have come with an archive: only a table that is known may stand in a statement.
-        return KeptRows.tables().contains(subject.kind())
-                && jdbc.sql("select count(*) from " + subject.kind() + " where id = ?")
-                                .param(subject.id())
-                                .query(Long.class)
-                                .single()
-                        > 0;
+        return subject.kind().equals(Trail.SETTINGS)
+                || KeptRows.tables().contains(subject.kind())
+                        && jdbc.sql("select count(*) from " + subject.kind() + " where id = ?")
+                                        .param(subject.id())
+                                        .query(Long.class)
+                                        .single()
+                                > 0;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import patinary.ledger.Trail;
 
 /** Which page shows a document or another thing. */
 final class Pages {
@@ -14,6 +15,9 @@ final class Pages {
             "(/[a-z/-]+)/([0-9a-fA-F]{8}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{4}-[0-9a-fA-F]{12})");
 
     private static final Map<String, String> PATHS = paths();
+
+    private static final Subject SETTINGS = new Subject(Trail.SETTINGS, Trail.THE_SHOP);
+    private static final String OF_SETTINGS = "/shop";
 
     private Pages() {}
 
@@ -52,11 +56,17 @@ final class Pages {
 
     /** The page of a subject; nothing where it has none of its own. */
     static Optional<String> of(Subject subject) {
+        if (subject.equals(SETTINGS)) {
+            return Optional.of(OF_SETTINGS);
+        }
         return Optional.ofNullable(PATHS.get(subject.kind())).map(path -> path + "/" + subject.id());
     }
 
     /** What a page shows; nothing where it shows no single thing. */
     static Optional<Subject> at(String path) {
+        if (path.equals(OF_SETTINGS)) {
+            return Optional.of(SETTINGS);
+        }
         Matcher page = PAGE.matcher(path);
         if (!page.matches()) {
             return Optional.empty();

@@ -1,7 +1,6 @@
 package patinary.history;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,13 +16,12 @@ import patinary.exchange.Content;
 import patinary.exchange.KeptRows;
 import patinary.exchange.UnreadableContent;
 import patinary.ledger.Books;
-import patinary.ledger.Document;
 import patinary.ledger.DocumentKind;
 import patinary.web.NotFound;
 
 /**
- * Takes an act back: puts what it changed back to what it was, all of it or nothing, and has the books derive anew. It may be
- * undone in its turn.
+ * Takes an act back: puts what it changed back to what it was, all of it or nothing, and has the books derive what follows. It
+ * may be undone in its turn.
  */
 @Service
 class Undo {
@@ -31,12 +29,14 @@ class Undo {
     private final Changes changes;
     private final KeptRows rows;
     private final Keeper keeper;
+    private final PuttingBack puttingBack;
     private final Books books;
 
-    Undo(Changes changes, KeptRows rows, Keeper keeper, Books books) {
+    Undo(Changes changes, KeptRows rows, Keeper keeper, PuttingBack puttingBack, Books books) {
         this.changes = changes;
         this.rows = rows;
         this.keeper = keeper;
+        this.puttingBack = puttingBack;
         this.books = books;
     }
 
@@ -59,7 +59,7 @@ class Undo {
         refuseSealed(all);
         keeper.undoing(act);
         try {
-            takeBack(all);
+            puttingBack.putBack(all);
         } catch (DataIntegrityViolationException named) {
             throw new CannotUndo(CannotUndo.Reason.NAMED, named);
         } catch (UnreadableContent unreadable) {
@@ -114,6 +114,10 @@ class Undo {
         if (sealed.isPresent() && all.stream().flatMap(Undo::days).anyMatch(day -> !day.isAfter(sealed.get()))) {
             throw new CannotUndo(CannotUndo.Reason.SEALED);
         }
+        Optional<Integer> year = changes.sealedYear();
+        if (year.isPresent() && all.stream().anyMatch(change -> OfSettings.reaches(change, year.get()))) {
+            throw new CannotUndo(CannotUndo.Reason.SEALED);
+        }
     }
 
     private static Stream<LocalDate> days(Change change) {
@@ -126,46 +130,6 @@ class Undo {
         return Stream.of(Optional.ofNullable(change.before()), Optional.ofNullable(change.after()))
                 .flatMap(Optional::stream)
                 .map(content -> LocalDate.parse(content.cell(change.kind(), "date")));
-    }
-
-    /** What others name comes back before them and goes after them. */
-    private void takeBack(List<Change> all) {
-        List<Change> inOrder = all.stream()
-                .sorted(Comparator.comparingInt(change -> KeptRows.place(change.kind())))
-                .toList();
-        inOrder.forEach(keeper::takingBack);
-        List<Document> recorded = reversed(inOrder)
-                .filter(change -> change.before() == null && isDocument(change))
-                .flatMap(change -> books.find(Document.class, change.subject()).stream())
-                .toList();
-        if (!recorded.isEmpty()) {
-            books.removeAll(recorded);
-            changes.forget();
-        }
-        if (inOrder.stream().anyMatch(change -> change.before() != null)) {
-            inOrder.forEach(this::putBack);
-            books.rederive();
-        }
-        reversed(inOrder)
-                .filter(change -> change.before() == null && !isDocument(change))
-                .forEach(change -> rows.remove(change.kind(), change.subject()));
-    }
-
-    private void putBack(Change change) {
-        @Nullable Content before = change.before();
-        if (before != null) {
-            rows.put(change.kind(), change.subject(), change.after(), before);
-        }
-    }
-
-    private static Stream<Change> reversed(List<Change> inOrder) {
-        List<Change> copy = new java.util.ArrayList<>(inOrder);
-        java.util.Collections.reverse(copy);
-        return copy.stream();
-    }
-
-    private static boolean isDocument(Change change) {
-        return KeptRows.kind(change.kind()).isPresent();
     }
 
     private static boolean isSeal(Change change) {

@@ -7,6 +7,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Books;
 import patinary.shop.CurrentShop;
 
 /** Keeps what she says of the business use of her home. */
@@ -22,10 +23,12 @@ public class HomeUses {
     private final HomeRates rates = HomeRates.load();
     private final JdbcClient jdbc;
     private final CurrentShop shop;
+    private final Books books;
 
-    HomeUses(JdbcClient jdbc, CurrentShop shop) {
+    HomeUses(JdbcClient jdbc, CurrentShop shop, Books books) {
         this.jdbc = jdbc;
         this.shop = shop;
+        this.books = books;
     }
 
     /** The rate of a year for the shop's tax table, or empty where it has none. */
@@ -55,6 +58,7 @@ public class HomeUses {
      * @throws OptimisticLockingFailureException where it changed after the form was drawn
      */
     public void keep(Said said) {
+        books.settingsChange();
         if (said(said.taxYear()).map(Said::version).orElse(-1L) != said.version()) {
             throw new OptimisticLockingFailureException("The home use of " + said.taxYear() + " changed in between");
         }
@@ -65,6 +69,7 @@ public class HomeUses {
     }
 
     public void remove(int year) {
+        books.settingsChange();
         jdbc.sql("delete from home_use where tax_year = ?").param(year).update();
     }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -125,6 +126,27 @@ public class Books {
         derivation.ofRemoved(several, () -> several.forEach(documents::remove));
     }
 
+    /**
+     * Takes documents back that were recorded, and takes over others that are put back to what they were by another road than this
+     * class, all or none; what follows is derived once.
+     *
+     * @param recorded those that go
+     * @param others the ids of those that are put back
+     * @param putBack writes them past this class, and forgets what was loaded of them
+     * @throws Refused where what is left cannot be true together, or its year is sealed
+     */
+    public void takeBack(List<? extends Document> recorded, Set<UUID> others, Runnable putBack) {
+        lock();
+        trail.documents(recorded, null);
+        refuseSealed(recorded);
+        derivation.ofTakenBack(recorded, others, () -> recorded.forEach(documents::remove), () -> {
+            putBack.run();
+            return others.stream()
+                    .map(id -> documents.find(Document.class, id).orElseThrow())
+                    .toList();
+        });
+    }
+
     @Transactional(readOnly = true)
     public <D extends Document> Optional<D> find(Class<D> type, UUID id) {
         return documents.find(type, id);
@@ -183,6 +205,12 @@ public class Books {
      */
     public void hold() {
         lock();
+    }
+
+    /** The shop's settings are about to change: they change one after another, so that the history tells whose change was whose. */
+    public void settingsChange() {
+        lock();
+        trail.settings();
     }
 
     /** Two changes never derive at the same time: the second waits here until the first is stored. */

@@ -25,6 +25,14 @@ final class Change {
         }
     }
 
+    /** What is stored of documents until they change. */
+    record Was(Set<UUID> ids, List<StrandMove> moves, Map<UUID, List<Entry>> posted) {
+
+        static Was of(Collection<UUID> ids, KeptBooks kept) {
+            return new Was(Set.copyOf(ids), kept.movesOf(ids), PostingStore.grouped(kept.entries(ids)));
+        }
+    }
+
     private final Set<UUID> ids;
     private final Map<UUID, DocumentMoves> now = new HashMap<>();
     private final List<StrandMove> before;
@@ -38,14 +46,18 @@ final class Change {
      * @param kept what is stored from before
      */
     Change(Collection<UUID> ids, Collection<DocumentMoves> present, KeptBooks kept) {
-        this.ids = Set.copyOf(ids);
+        this(Was.of(ids, kept), present);
+    }
+
+    Change(Was was, Collection<DocumentMoves> present) {
+        ids = was.ids();
         present.forEach(document -> now.put(document.document().id(), document));
-        before = kept.movesOf(ids);
+        before = was.moves();
         after = present.stream()
                 .flatMap(document -> Strands.of(document).stream())
                 .toList();
         differing = differing(before, after);
-        stored = PostingStore.grouped(kept.entries(ids));
+        stored = was.posted();
     }
 
     Set<UUID> ids() {

@@ -2,11 +2,14 @@ package patinary.ledger;
 
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /**
@@ -45,12 +48,7 @@ class Derivation {
      */
     void ofChanged(Collection<? extends Document> several) {
         documents.flush();
-        derive(
-                several,
-                several.stream()
-                        .map(document -> new DocumentMoves(document.ref(), document.moves()))
-                        .toList(),
-                () -> {});
+        derive(several, new Change(ids(several), moves(several), books));
     }
 
     /**
@@ -60,16 +58,39 @@ class Derivation {
      * @throws Refused where others rest on one of them
      */
     void ofRemoved(Collection<? extends Document> several, Runnable remove) {
-        derive(several, List.of(), () -> {
-            books.forget(ids(several));
-            remove.run();
-            documents.flush();
-        });
+        ofTakenBack(several, Set.of(), remove, List::of);
     }
 
-    private void derive(Collection<? extends Document> several, List<DocumentMoves> present, Runnable prepare) {
-        Change change = new Change(ids(several), present, books);
-        prepare.run();
+    /**
+     * Removes some documents, puts others back to what they were, and derives what follows from both together.
+     *
+     * @param others the ids of those that are put back
+     * @param remove takes the first away, once nothing hangs on them any more
+     * @param putBack writes the others, and gives them
+     * @throws Refused where what is left cannot be true together
+     */
+    void ofTakenBack(
+            Collection<? extends Document> several,
+            Set<UUID> others,
+            Runnable remove,
+            Supplier<List<? extends Document>> putBack) {
+        Set<UUID> all = new HashSet<>(others);
+        all.addAll(ids(several));
+        Change.Was was = Change.Was.of(all, books);
+        books.forget(ids(several));
+        remove.run();
+        documents.flush();
+        List<? extends Document> there = putBack.get();
+        derive(Stream.concat(several.stream(), there.stream()).toList(), new Change(was, moves(there)));
+    }
+
+    private static List<DocumentMoves> moves(Collection<? extends Document> several) {
+        return several.stream()
+                .map(document -> new DocumentMoves(document.ref(), document.moves()))
+                .toList();
+    }
+
+    private void derive(Collection<? extends Document> several, Change change) {
         if (needsAll(several, change)) {
             tell(several, deriveAll(documents.seals()));
             return;

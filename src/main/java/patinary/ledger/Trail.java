@@ -12,6 +12,12 @@ import org.jspecify.annotations.Nullable;
  */
 public interface Trail {
 
+    /** The table of the settings, which are one thing together with what else she says once for the whole shop. */
+    String SETTINGS = "shop";
+
+    /** Settings have no id; this stands for it. */
+    UUID THE_SHOP = new UUID(0, 1);
+
     /**
      * Documents are about to be recorded, changed or removed.
      *
@@ -25,6 +31,11 @@ public interface Trail {
      * @param table the table of the shop archive that it is a row of
      */
     void thing(String table, UUID id);
+
+    /** The settings are about to change. */
+    default void settings() {
+        thing(SETTINGS, THE_SHOP);
+    }
 
     /** What is changed in this transaction comes out of a file that was brought in. */
     void outOf(String file);

@@ -7,6 +7,7 @@ import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Books;
 import patinary.money.Percent;
 
 /** Keeps her percentages of each year, and what she noted as paid. */
@@ -20,9 +21,11 @@ class SetAsideBook {
     private static final String PAYMENTS = "select id, tax_year, paid_on, amount_minor, note from tax_payment";
 
     private final JdbcClient jdbc;
+    private final Books books;
 
-    SetAsideBook(JdbcClient jdbc) {
+    SetAsideBook(JdbcClient jdbc, Books books) {
         this.jdbc = jdbc;
+        this.books = books;
     }
 
     @Transactional(readOnly = true)
@@ -40,6 +43,7 @@ class SetAsideBook {
 
     /** @throws OptimisticLockingFailureException where they changed after the form was drawn; -1 where there were none */
     void keep(Own own) {
+        books.settingsChange();
         if (own(own.taxYear()).map(Own::version).orElse(-1L) != own.version()) {
             throw new OptimisticLockingFailureException("The percentages of " + own.taxYear() + " changed in between");
         }

@@ -1,6 +1,6 @@
 /** An estimate of what to set aside for the taxes of a year. It is no posting and no advice. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"reference", "money", "shop", "web", "taxyear", "taxbasis"})
+@ApplicationModule(allowedDependencies = {"reference", "money", "ledger", "shop", "web", "taxyear", "taxbasis"})
 package patinary.setaside;
 
 import org.jspecify.annotations.NullMarked;

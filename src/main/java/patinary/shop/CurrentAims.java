@@ -3,6 +3,7 @@ package patinary.shop;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Books;
 import patinary.money.PriceEndings;
 
 /** What the owner aims at, read and kept. */
@@ -11,10 +12,12 @@ public class CurrentAims {
 
     private final AimRows rows;
     private final CurrentShop shop;
+    private final Books books;
 
-    CurrentAims(AimRows rows, CurrentShop shop) {
+    CurrentAims(AimRows rows, CurrentShop shop, Books books) {
         this.rows = rows;
         this.shop = shop;
+        this.books = books;
     }
 
     @Transactional(readOnly = true)
@@ -41,6 +44,7 @@ public class CurrentAims {
     /** @throws OptimisticLockingFailureException where the aims changed after the form was drawn */
     @Transactional
     public void keep(Aims aims, long version) {
+        books.settingsChange();
         if (version() != version) {
             throw new OptimisticLockingFailureException("The aims changed in between");
         }

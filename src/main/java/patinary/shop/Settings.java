@@ -62,6 +62,7 @@ class Settings {
         if (shop.version != form.version) {
             throw new OptimisticLockingFailureException("The settings changed in between");
         }
+        books.settingsChange();
         shop.name = form.shopName;
         shop.taxTable = form.taxTable;
         shop.hourlyRateMinor = hourlyRate.minor();

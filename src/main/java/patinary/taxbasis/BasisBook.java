@@ -86,7 +86,7 @@ public class BasisBook {
      */
     @Transactional
     boolean set(int year, TaxBasis basis, String note) {
-        books.hold();
+        books.settingsChange();
         if (sealed(year)) {
             return false;
         }
@@ -97,7 +97,7 @@ public class BasisBook {
     /** Takes back what was set for a year, so that it is counted as the one before. */
     @Transactional
     boolean unset(int year) {
-        books.hold();
+        books.settingsChange();
         if (sealed(year)) {
             return false;
         }

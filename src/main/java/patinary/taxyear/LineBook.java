@@ -155,7 +155,7 @@ class LineBook {
     }
 
     private boolean keep(int year, UnaryOperator<TaxMappings> change) {
-        ledger.hold();
+        ledger.settingsChange();
         if (sealed(year)) {
             return false;
         }

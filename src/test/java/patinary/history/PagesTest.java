@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import patinary.ledger.Trail;
 
 class PagesTest {
 
@@ -22,6 +23,15 @@ class PagesTest {
         assertThat(Pages.at("/sales/" + ID + "/edit")).isEmpty();
         assertThat(Pages.at("/elsewhere/" + ID)).isEmpty();
         assertThat(Pages.at("/sales/new")).isEmpty();
+    }
+
+    @Test
+    void thePageOfTheSettingsShowsTheSettings() {
+        Subject settings = new Subject(Trail.SETTINGS, Trail.THE_SHOP);
+
+        assertThat(Pages.at("/shop")).contains(settings);
+        assertThat(Pages.of(settings)).contains("/shop");
+        assertThat(Pages.at("/shop/people")).isEmpty();
     }
 
     @Test
