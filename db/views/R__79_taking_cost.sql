@@ -7,15 +7,12 @@ drop view if exists taking_cost cascade;
 
 create view taking_cost as
 select t.id as taking_id, d.doc_date, t.supply_id, s.name as supply, l.name as supply_line, s.dimension, t.quantity, t.own_use_tax,
-       coalesce(t.at_once, false) as at_once, d.note, cast(coalesce(c.cost_minor, 0) as bigint) as cost_minor
+       coalesce(t.at_once, false) as at_once, d.note,
+       cast(coalesce((select -sum(p.amount_minor) from posting p
+                      where p.document_id = t.id and p.account = 'SHELF' and p.origin_id is null), 0)
+           + coalesce((select -sum(p.amount_minor) from posting p
+                       where p.origin_id = t.id and p.account = 'SHELF'), 0) as bigint) as cost_minor
 from taking t
 join document d on d.id = t.id
 join supply s on s.id = t.supply_id
-join supply_line l on l.id = s.supply_line_id
-left join (select x.id, sum(x.cost_minor) as cost_minor
-           from (select p.document_id as id, -p.amount_minor as cost_minor
-                 from posting p where p.account = 'SHELF' and p.origin_id is null
-                 union all
-                 select p.origin_id, -p.amount_minor
-                 from posting p where p.account = 'SHELF' and p.origin_id is not null) x
-           group by x.id) c on c.id = t.id;
+join supply_line l on l.id = s.supply_line_id;

@@ -34,13 +34,14 @@ public record AccountSum(String account, String category, long amountMinor) {
                     row.reason().result().name(),
                     row.category(),
                     row.profit().negated().minor());
-            all.merge(
-                    more.key(),
-                    more,
-                    (one, other) -> new AccountSum(
-                            one.account(), one.category(), Math.addExact(one.amountMinor(), other.amountMinor())));
+            all.merge(more.key(), more, AccountSum::plus);
         }
         return List.copyOf(all.values());
+    }
+
+    /** Both together, which are of the same account and category. */
+    AccountSum plus(AccountSum other) {
+        return new AccountSum(account, category, Math.addExact(amountMinor, other.amountMinor));
     }
 
     String key() {

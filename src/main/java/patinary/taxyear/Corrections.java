@@ -89,11 +89,20 @@ public class Corrections {
         return taxYears.of(day);
     }
 
-    /** Of all documents of a year. */
+    /** Of all documents of a year. Where nothing is sealed there is nothing to correct, and no posting is looked at. */
     public List<Row> in(int year) {
+        if (!isAnySealed()) {
+            return List.of();
+        }
         return jdbc.sql(ROWS.formatted("doc_date between ? and ?"))
                 .params(taxYears.first(year), taxYears.last(year))
                 .query(Row.class)
                 .list();
+    }
+
+    private boolean isAnySealed() {
+        return jdbc.sql("select exists (select 1 from year_seal)")
+                .query(Boolean.class)
+                .single();
     }
 }

@@ -76,7 +76,7 @@ class LineBook {
     List<LineChoice> choices(int year) {
         TaxTable supplied = supplied(year);
         TaxTable table = table(year);
-        List<AccountSum> sums = books.sums(year);
+        List<AccountSum> sums = books.parts(year).sums();
         Map<String, Amount> amounts = new TreeMap<>();
         table.map().keySet().forEach(key -> amounts.put(key, Amount.ZERO));
         for (AccountSum sum : sums) {

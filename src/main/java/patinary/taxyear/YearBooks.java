@@ -3,10 +3,12 @@ package patinary.taxyear;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -64,9 +66,12 @@ class YearBooks {
             long costMinor,
             String note) {}
 
-    private static final String STOCK_AT = """
+    /** The first and the last day of anything posted; both null in an empty shop. */
+    private record Ends(@Nullable LocalDate first, @Nullable LocalDate last) {}
+
+    private static final String STOCK_BEFORE = """
             select coalesce(sum(amount_minor), 0) from posting
-            where account in ('PIECES', 'BENCH', 'SHELF') and doc_date <= ?""";
+            where account in ('PIECES', 'BENCH', 'SHELF') and doc_date < ?""";
 
     private static final String BY_DOCUMENT = """
             select r.document_id, r.doc_date, r.kind, r.note,
@@ -94,18 +99,17 @@ class YearBooks {
         return taxYears.last(year);
     }
 
-    /** Every account of profit and loss, by category. */
-    List<AccountSum> sums(int year) {
-        return jdbc.sql("""
-                        select account, category, cast(sum(amount_minor) as bigint) as amount_minor
+    /** Everything posted in the year, in one pass. */
+    YearParts parts(int year) {
+        return new YearParts(jdbc.sql("""
+                        select account, category, part, purchase, packed, cast(sum(amount_minor) as bigint) as amount_minor
                         from year_row
-                        where doc_date between :first and :last and part in ('INCOME', 'EXPENSE', 'COST')
-                        group by account, category
-                        order by account, category""")
+                        where doc_date between :first and :last
+                        group by account, category, part, purchase, packed""")
                 .param("first", first(year))
                 .param("last", last(year))
-                .query(AccountSum.class)
-                .list();
+                .query(YearParts.Part.class)
+                .list());
     }
 
     /** Profit by the ledger from one day to another, both included. */
@@ -117,15 +121,10 @@ class YearBooks {
                 .single());
     }
 
-    /** What the opening document brought counts as opening stock of its year. */
-    CostOfGoods goods(int year) {
-        return new CostOfGoods(
-                stockAt(first(year).minusDays(1)).plus(sum(year, "purchase = 'OPENING'")),
-                sum(year, "purchase = 'GOODS'"),
-                sum(year, "part = 'OWN_USE'"),
-                sum(year, "purchase = 'MATERIALS'"),
-                sum(year, "packed"),
-                stockAt(last(year)));
+    /** What lay in stock when the year began, at cost. */
+    Amount stockBefore(int year) {
+        return Amount.of(
+                jdbc.sql(STOCK_BEFORE).param(first(year)).query(Long.class).single());
     }
 
     /** The documents behind account-and-category keys, as {@link TaxTable#key} writes them. */
@@ -192,22 +191,25 @@ class YearBooks {
 
     /** The years in which anything was posted, the latest first. */
     List<Integer> years() {
-        return jdbc.sql("select distinct doc_date from posting").query(LocalDate.class).list().stream()
-                .map(taxYears::of)
-                .distinct()
-                .sorted(Comparator.reverseOrder())
-                .toList();
+        Ends ends = jdbc.sql("select min(doc_date) as first, max(doc_date) as last from posting")
+                .query(Ends.class)
+                .single();
+        return ends.first() == null || ends.last() == null
+                ? List.of()
+                : posted(IntStream.rangeClosed(taxYears.of(ends.first()), taxYears.of(ends.last()))
+                        .boxed()
+                        .toList());
     }
 
-    private Amount stockAt(LocalDate day) {
-        return Amount.of(jdbc.sql(STOCK_AT).param(day).query(Long.class).single());
-    }
-
-    private Amount sum(int year, String which) {
-        return Amount.of(jdbc.sql("select coalesce(sum(amount_minor), 0) from year_row where " + which
-                        + " and doc_date between ? and ?")
-                .params(first(year), last(year))
-                .query(Long.class)
-                .single());
+    /** Each year is looked for by its days; to list the days of all postings would mean to read them all. */
+    private List<Integer> posted(List<Integer> years) {
+        String days = years.stream()
+                .map(year -> "(%d, date '%s', date '%s')".formatted(year, first(year), last(year)))
+                .collect(Collectors.joining(", "));
+        return jdbc.sql("select y.tax_year from (values " + days + ") y (tax_year, first_day, last_day) "
+                        + "where exists (select 1 from posting p where p.doc_date between y.first_day and y.last_day) "
+                        + "order by y.tax_year desc")
+                .query(Integer.class)
+                .list();
     }
 }

@@ -37,21 +37,26 @@ public class Years {
     public YearPage page(int year) {
         TaxTable table = table(year);
         Adjustments adjustments = basis.year(year);
-        CostOfGoods goods = books.goods(year).adjusted(adjustments);
-        YearSums sums =
-                YearSums.of(table, AccountSum.withAdjustments(books.sums(year), adjustments), goods, home(year));
+        YearParts parts = books.parts(year);
+        CostOfGoods goods = goods(parts, year, adjustments);
+        YearSums sums = YearSums.of(table, AccountSum.withAdjustments(parts.sums(), adjustments), goods, home(year));
         return YearPage.of(table, shop.taxTable(), sums, goods, adjustments);
     }
 
     /** The amounts of the lines in whole units, by meaning. */
     Map<String, Amount> whole(int year) {
         Adjustments adjustments = basis.year(year);
+        YearParts parts = books.parts(year);
         return YearSums.whole(
                 table(year),
-                AccountSum.withAdjustments(books.sums(year), adjustments),
-                books.goods(year).adjusted(adjustments),
+                AccountSum.withAdjustments(parts.sums(), adjustments),
+                goods(parts, year, adjustments),
                 home(year),
                 shop.currency().digits());
+    }
+
+    private CostOfGoods goods(YearParts parts, int year, Adjustments adjustments) {
+        return parts.goods(books.stockBefore(year)).adjusted(adjustments);
     }
 
     private @Nullable HomeUse home(int year) {
@@ -104,7 +109,7 @@ public class Years {
         TaxTable table = table(year);
         return books.rowsOf(
                 year,
-                books.sums(year).stream()
+                books.parts(year).sums().stream()
                         .filter(sum -> table.meaning(sum.account(), sum.category())
                                 .filter(mapped::equals)
                                 .isPresent())

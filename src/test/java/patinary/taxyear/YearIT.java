@@ -67,9 +67,6 @@ class YearIT {
     private Years years;
 
     @Autowired
-    private YearBooks yearBooks;
-
-    @Autowired
     private Seals seals;
 
     @Autowired
@@ -174,10 +171,10 @@ class YearIT {
     @Test
     void aYearBeginsWithTheStockTheLastOneEndedWith() {
         type(3);
-        assertThat(yearBooks.goods(2026).opening())
-                .isEqualTo(yearBooks.goods(2025).closing());
-        assertThat(yearBooks.goods(2026).cost()).isEqualTo(Amount.ZERO);
-        assertThat(yearBooks.goods(2026).opening().isPositive()).isTrue();
+        assertThat(years.page(2026).goods().opening())
+                .isEqualTo(years.page(2025).goods().closing());
+        assertThat(years.page(2026).goods().cost()).isEqualTo(Amount.ZERO);
+        assertThat(years.page(2026).goods().opening().isPositive()).isTrue();
     }
 
     /** The pages of money, of what moves and of the year, on a phone and on a laptop. */
