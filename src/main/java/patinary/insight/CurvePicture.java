@@ -3,7 +3,6 @@ package patinary.insight;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import patinary.survival.Limits;
 import patinary.survival.Span;
 import patinary.survival.SurvivalCurve;
@@ -19,6 +18,8 @@ record CurvePicture(String line, String band) {
 
     static final int WIDE = 360;
     static final int HIGH = 180;
+
+    private static final int TEN = 10;
 
     /** @param days the last day drawn, at least 1 */
     static CurvePicture of(SurvivalCurve curve, int days) {
@@ -69,7 +70,9 @@ record CurvePicture(String line, String band) {
         return number((1 - share) * HIGH);
     }
 
+    /** To one decimal, by hand: a curve of ten years has thousands of corners. */
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        long tenths = Math.round(value * TEN);
+        return tenths / TEN + "." + tenths % TEN;
     }
 }

@@ -10,8 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import patinary.insight.MoveFacts.Sold;
 import patinary.insight.MoveFacts.Spell;
@@ -51,16 +50,24 @@ final class Rounds {
      */
     static List<Round> of(MoveFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
         Rounds rounds = new Rounds(facts, takenOver, today);
-        Map<UUID, List<Spell>> spells = facts.spells().stream().collect(Collectors.groupingBy(Spell::piece));
-        Map<UUID, List<Sold>> sold = facts.sold().stream().collect(Collectors.groupingBy(Sold::piece));
-        return spells.entrySet().stream()
-                .flatMap(entry -> rounds.of(entry.getValue(), sold.getOrDefault(entry.getKey(), List.of())))
-                .sorted(Comparator.comparing(Round::from).thenComparing(Round::piece))
-                .toList();
+        Map<UUID, List<Spell>> spells = byPiece(facts.spells(), Spell::piece);
+        Map<UUID, List<Sold>> sold = byPiece(facts.sold(), Sold::piece);
+        List<Round> all = new ArrayList<>(spells.size());
+        spells.forEach((piece, own) -> rounds.add(own, sold.getOrDefault(piece, List.of()), all));
+        all.sort(Comparator.comparing(Round::from).thenComparing(Round::piece));
+        return List.copyOf(all);
     }
 
-    private Stream<Round> of(List<Spell> spells, List<Sold> sales) {
-        List<Round> rounds = new ArrayList<>();
+    /** Most pieces have one row. */
+    private static <T> Map<UUID, List<T>> byPiece(List<T> rows, Function<T, UUID> piece) {
+        Map<UUID, List<T>> byPiece = new HashMap<>();
+        for (T row : rows) {
+            byPiece.computeIfAbsent(piece.apply(row), one -> new ArrayList<>(1)).add(row);
+        }
+        return byPiece;
+    }
+
+    private void add(List<Spell> spells, List<Sold> sales, List<Round> rounds) {
         LocalDate since = LocalDate.MIN;
         boolean gone = false;
         for (Sold sale : sales.stream().sorted(Comparator.comparing(Sold::day)).toList()) {
@@ -72,7 +79,6 @@ final class Rounds {
         if (!gone) {
             last(spells, since).ifPresent(rounds::add);
         }
-        return rounds.stream();
     }
 
     private Optional<Round> last(List<Spell> spells, LocalDate since) {

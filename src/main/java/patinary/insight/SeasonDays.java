@@ -54,22 +54,26 @@ final class SeasonDays {
         }
     }
 
-    private final List<Month> months = new ArrayList<>();
+    /** One stretch on offer, in days since 1970; {@code until} is the first day after it. */
+    private record On(UUID piece, long from, long until) {}
+
+    private final List<On> stretches = new ArrayList<>();
+    private final List<Sold> sales = new ArrayList<>();
+    private final long[] days = new long[MONTHS];
     private final long watched;
 
     private SeasonDays(MoveFacts facts, LocalDate today) {
-        for (int m = 0; m < MONTHS; m++) {
-            months.add(new Month(new HashMap<>(), new ArrayList<>()));
-        }
         Map<UUID, UUID> counted = new HashMap<>();
         facts.spells().forEach(spell -> counted.merge(spell.offer(), spell.piece(), SeasonDays::smaller));
         Map<UUID, List<Spell>> spells = facts.spells().stream()
                 .filter(spell -> !spell.span().from().isAfter(today))
                 .collect(Collectors.groupingBy(Spell::piece));
-        spells.forEach((piece, own) -> on(own, facts, counted, today).each((from, until) -> add(piece, from, until)));
+        spells.forEach((piece, own) ->
+                on(own, facts, counted, today).each((from, until) -> stretches.add(new On(piece, from, until))));
+        stretches.forEach(on -> inMonths(on, (month, many) -> days[month - 1] += many));
         for (Sold sold : facts.sold()) {
             if (!sold.cameBack() && !sold.day().isAfter(today) && counts(sold, spells, counted)) {
-                month(sold.day()).sales().add(sold);
+                sales.add(sold);
             }
         }
         watched = facts.spells().stream()
@@ -84,27 +88,38 @@ final class SeasonDays {
     }
 
     Seasons seasons() {
-        return Seasons.of(
-                months.stream().mapToLong(month -> month.sales().size()).toArray(),
-                months.stream().mapToLong(Month::allDays).toArray(),
-                watched);
+        long[] sold = new long[MONTHS];
+        sales.forEach(sale -> sold[sale.day().getMonthValue() - 1]++);
+        return Seasons.of(sold, days.clone(), watched);
     }
 
     /** @param number from 1 */
     Month month(int number) {
-        return months.get(number - 1);
+        Map<UUID, Integer> ofPieces = new HashMap<>();
+        stretches.forEach(on -> inMonths(on, (month, many) -> {
+            if (month == number) {
+                ofPieces.merge(on.piece(), many, Integer::sum);
+            }
+        }));
+        return new Month(
+                ofPieces,
+                sales.stream()
+                        .filter(sale -> sale.day().getMonthValue() == number)
+                        .toList());
     }
 
-    private Month month(LocalDate day) {
-        return month(day.getMonthValue());
+    /** What takes the days of a month, from 1. */
+    private interface Taker {
+
+        void take(int month, int days);
     }
 
     /** Parts a stretch into the months it lies in. */
-    private void add(UUID piece, long from, long until) {
-        for (long day = from; day < until; ) {
+    private static void inMonths(On on, Taker taker) {
+        for (long day = on.from(); day < on.until(); ) {
             LocalDate start = LocalDate.ofEpochDay(day);
-            long end = Math.min(until, start.withDayOfMonth(1).plusMonths(1).toEpochDay());
-            month(start).days().merge(piece, Math.toIntExact(end - day), Integer::sum);
+            long end = Math.min(on.until(), day + start.lengthOfMonth() - start.getDayOfMonth() + 1);
+            taker.take(start.getMonthValue(), Math.toIntExact(end - day));
             day = end;
         }
     }

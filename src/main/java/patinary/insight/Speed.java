@@ -2,6 +2,7 @@ package patinary.insight;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -44,19 +45,31 @@ record Speed(
 
     static Speed of(String name, List<Round> rounds, @Nullable Verdict verdict) {
         List<Stay> stays = stays(rounds);
-        return new Speed(name, rounds, stays, SurvivalCurve.of(stays), Incidence.of(stays), verdict);
+        return new Speed(name, rounds, List.copyOf(stays), SurvivalCurve.of(stays), Incidence.of(stays), verdict);
     }
 
-    /** A set is one event: of the pieces that ended on the same offer, one stay counts. */
     static List<Stay> stays(List<Round> rounds) {
+        return stays(rounds, new BitSet(), false);
+    }
+
+    /**
+     * The stays of some rounds. A set is one event: of the pieces that ended on the same offer, one stay counts.
+     *
+     * @param members the places of a group's rounds among all
+     * @param own whether those of the group are meant, or all others
+     */
+    static List<Stay> stays(List<Round> rounds, BitSet members, boolean own) {
         Set<UUID> sets = new HashSet<>();
-        List<Stay> stays = new ArrayList<>(rounds.size());
-        for (Round round : rounds) {
+        List<Stay> stays = new ArrayList<>(own ? members.cardinality() : rounds.size());
+        for (int i = own ? members.nextSetBit(0) : members.nextClearBit(0);
+                i >= 0 && i < rounds.size();
+                i = own ? members.nextSetBit(i + 1) : members.nextClearBit(i + 1)) {
+            Round round = rounds.get(i);
             if (round.set() == null || sets.add(round.set())) {
                 stays.add(round.stay());
             }
         }
-        return List.copyOf(stays);
+        return stays;
     }
 
     public long sold() {

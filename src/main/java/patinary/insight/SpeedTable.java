@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -34,46 +33,36 @@ record SpeedTable(List<Speed> rows, Speed whole) {
 
     /** @param groups the names of the groups that a round belongs to */
     static SpeedTable of(List<Round> rounds, Function<Round, ? extends Collection<String>> groups) {
+        // What is in order once stays so in every part of it, and the sums that sort days and ends find them sorted.
+        List<Round> byDays = rounds.stream()
+                .sorted(Comparator.comparingInt((Round round) -> round.stay().days())
+                        .thenComparing(round -> round.stay().exit()))
+                .toList();
         Map<String, BitSet> members = new TreeMap<>(Comparator.comparing(String::isEmpty)
                 .thenComparing(String.CASE_INSENSITIVE_ORDER)
                 .thenComparing(Comparator.naturalOrder()));
-        for (int i = 0; i < rounds.size(); i++) {
-            for (String name : groups.apply(rounds.get(i))) {
+        for (int i = 0; i < byDays.size(); i++) {
+            for (String name : groups.apply(byDays.get(i))) {
                 members.computeIfAbsent(name, n -> new BitSet()).set(i);
             }
         }
-        Map<String, List<Round>> own = new LinkedHashMap<>();
-        Map<String, List<Round>> rest = new HashMap<>();
-        members.forEach((name, those) -> {
-            own.put(name, part(rounds, those, true));
-            rest.put(name, part(rounds, those, false));
-        });
-        Map<String, Speed.Verdict> verdicts = verdicts(own, rest);
-        List<Speed> rows = own.entrySet().stream()
-                .map(group -> Speed.of(group.getKey(), group.getValue(), verdicts.get(group.getKey())))
+        Map<String, Speed.Verdict> verdicts = verdicts(byDays, members);
+        List<Speed> rows = members.entrySet().stream()
+                .map(group -> Speed.of(
+                        group.getKey(),
+                        group.getValue().stream().mapToObj(byDays::get).toList(),
+                        verdicts.get(group.getKey())))
                 .toList();
-        return new SpeedTable(rows, Speed.of("", rounds, null));
+        return new SpeedTable(rows, Speed.of("", byDays, null));
     }
 
-    /** The rounds of a group, or those of the rest, in their order. */
-    private static List<Round> part(List<Round> rounds, BitSet members, boolean own) {
-        List<Round> part = new ArrayList<>();
-        for (int i = 0; i < rounds.size(); i++) {
-            if (members.get(i) == own) {
-                part.add(rounds.get(i));
-            }
-        }
-        return List.copyOf(part);
-    }
-
-    private static Map<String, Speed.Verdict> verdicts(
-            Map<String, List<Round>> groups, Map<String, List<Round>> rests) {
+    private static Map<String, Speed.Verdict> verdicts(List<Round> rounds, Map<String, BitSet> groups) {
         Map<String, Speed.Verdict> verdicts = new HashMap<>();
         List<String> told = new ArrayList<>();
         List<LogRank> tests = new ArrayList<>();
-        groups.forEach((name, rounds) -> {
-            List<Stay> own = Speed.stays(rounds);
-            List<Stay> rest = Speed.stays(rests.getOrDefault(name, List.of()));
+        groups.forEach((name, members) -> {
+            List<Stay> own = Speed.stays(rounds, members, true);
+            List<Stay> rest = Speed.stays(rounds, members, false);
             LogRank test = LogRank.of(List.of(own, rest));
             if (own.size() < FEWEST || rest.size() < FEWEST || !enough(test)) {
                 verdicts.put(name, Speed.Verdict.FEW);

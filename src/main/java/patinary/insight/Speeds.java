@@ -68,7 +68,7 @@ class Speeds {
         return rounds.stream()
                 .sorted(Comparator.comparing((Round round) -> round.stay().exit() == Exit.WITHDRAWN)
                         .thenComparing(round -> round.stay().exit())
-                        .thenComparing(round -> round.stay().days()))
+                        .thenComparingInt(round -> round.stay().days()))
                 .toList();
     }
 
