@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import patinary.insight.MoveFacts.Sold;
+import patinary.insight.OfferFacts.Sold;
 import patinary.money.Amount;
 
 /**

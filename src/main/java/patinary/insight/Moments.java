@@ -17,10 +17,13 @@ record Moments(long count, BigDecimal sum, BigDecimal squares) {
     static Moments of(long... figures) {
         Moments moments = NONE;
         for (long figure : figures) {
-            BigDecimal value = BigDecimal.valueOf(figure);
-            moments = moments.plus(new Moments(1, value, value.multiply(value)));
+            moments = moments.plus(of(BigDecimal.valueOf(figure)));
         }
         return moments;
+    }
+
+    static Moments of(BigDecimal figure) {
+        return new Moments(1, figure, figure.multiply(figure));
     }
 
     Moments plus(Moments other) {

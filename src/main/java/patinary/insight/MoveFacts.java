@@ -10,18 +10,16 @@ import org.jspecify.annotations.Nullable;
  * What is known of the pieces, as plain rows.
  *
  * @param found the day each piece came
- * @param spells stretches on offer
- * @param pauses stretches in which an offer paused, by offer
- * @param sold pieces as sold, the earliest first
+ * @param channels the names of an offer's channels; of most offers the same few, whose lists are shared
+ * @param offers when they were on offer and when they sold
  */
-record MoveFacts(Map<UUID, LocalDate> found, List<Spell> spells, Map<UUID, List<Span>> pauses, List<Sold> sold) {
-
-    /** A piece on offer; the names are those of the offer's channels. */
-    record Spell(UUID piece, UUID offer, Span span, List<String> channels) {}
-
-    /** A piece on one sale; amounts in minor units, cost is what the sale took out of stock net of what came back. */
-    record Sold(UUID piece, LocalDate day, String channel, boolean cameBack, long net, long cost, long profit) {}
+record MoveFacts(Map<UUID, LocalDate> found, Map<UUID, List<String>> channels, OfferFacts offers) {
 
     /** The group of a piece; an empty name where it has none. */
     record Group(UUID piece, @Nullable String name) {}
+
+    /** Where an offer stood; nowhere that is known for one that has no channel. */
+    List<String> channels(UUID offer) {
+        return channels.getOrDefault(offer, List.of());
+    }
 }

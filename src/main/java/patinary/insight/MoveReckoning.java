@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
-import patinary.insight.MoveFacts.Sold;
-import patinary.insight.MoveFacts.Spell;
+import patinary.insight.OfferFacts.Sold;
+import patinary.insight.OfferFacts.Spell;
 
 /** Which pieces of some facts stand behind the figures of a group in one period. */
 final class MoveReckoning {
@@ -30,19 +30,19 @@ final class MoveReckoning {
     /** What lies in the period is looked for once, and not again for each group. */
     MoveReckoning(MoveFacts facts, LocalDate first, LocalDate last) {
         this.facts = facts;
-        spells = facts.spells().stream().collect(Collectors.groupingBy(Spell::piece));
-        soldEver = facts.sold().stream().collect(Collectors.groupingBy(Sold::piece));
+        spells = facts.offers().spells().stream().collect(Collectors.groupingBy(Spell::piece));
+        soldEver = facts.offers().sold().stream().collect(Collectors.groupingBy(Sold::piece));
         found = facts.found().entrySet().stream()
                 .filter(f -> !f.getValue().isBefore(first) && !f.getValue().isAfter(last))
                 .map(f -> new Behind.Came(f.getKey(), f.getValue()))
                 .toList();
-        offered = facts.spells().stream()
+        offered = facts.offers().spells().stream()
                 .filter(spell -> spell.span().touches(first, last))
                 .toList();
-        waiting = facts.spells().stream()
+        waiting = facts.offers().spells().stream()
                 .filter(spell -> spell.span().covers(last))
                 .toList();
-        sales = facts.sold().stream()
+        sales = facts.offers().sold().stream()
                 .filter(s -> !s.day().isBefore(first) && !s.day().isAfter(last))
                 .map(s -> new Behind.Sale(s, s.cameBack() ? Optional.empty() : days(s)))
                 .toList();
@@ -61,7 +61,7 @@ final class MoveReckoning {
         return new Behind(came, everOffered, pieces(waiting, members), own);
     }
 
-    private static Set<UUID> pieces(List<Spell> spells, BiPredicate<UUID, String> members) {
+    private Set<UUID> pieces(List<Spell> spells, BiPredicate<UUID, String> members) {
         Set<UUID> pieces = new HashSet<>();
         for (Spell spell : spells) {
             if (onAny(spell, members)) {
@@ -71,10 +71,11 @@ final class MoveReckoning {
         return pieces;
     }
 
-    private static boolean onAny(Spell spell, BiPredicate<UUID, String> members) {
-        return spell.channels().isEmpty()
+    private boolean onAny(Spell spell, BiPredicate<UUID, String> members) {
+        List<String> channels = facts.channels(spell.offer());
+        return channels.isEmpty()
                 ? members.test(spell.piece(), NO_CHANNEL)
-                : spell.channels().stream().anyMatch(channel -> members.test(spell.piece(), channel));
+                : channels.stream().anyMatch(channel -> members.test(spell.piece(), channel));
     }
 
     private Optional<Integer> days(Sold one) {
@@ -85,7 +86,7 @@ final class MoveReckoning {
                 .max(Comparator.naturalOrder())
                 .orElse(LocalDate.MIN);
         List<Span> pauses = new ArrayList<>();
-        own.forEach(spell -> pauses.addAll(facts.pauses().getOrDefault(spell.offer(), List.of())));
+        own.forEach(spell -> pauses.addAll(facts.offers().pauses().getOrDefault(spell.offer(), List.of())));
         return DaysOnOffer.until(own.stream().map(Spell::span).toList(), pauses, since, one.day());
     }
 }

@@ -51,14 +51,14 @@ record MoveRow(
                 behind.waiting().size(),
                 Median.of(days).orElse(null),
                 days.size(),
-                sum(behind, MoveFacts.Sold::cost),
-                sum(behind, MoveFacts.Sold::net),
-                sum(behind, MoveFacts.Sold::profit),
+                sum(behind, OfferFacts.Sold::cost),
+                sum(behind, OfferFacts.Sold::net),
+                sum(behind, OfferFacts.Sold::profit),
                 null,
                 behind);
     }
 
-    private static Amount sum(Behind behind, ToLongFunction<MoveFacts.Sold> part) {
+    private static Amount sum(Behind behind, ToLongFunction<OfferFacts.Sold> part) {
         return behind.sales().stream()
                 .map(sale -> Amount.of(part.applyAsLong(sale.sold())))
                 .collect(Amount.sum());

@@ -38,8 +38,8 @@ record MoveTable(List<MoveRow> rows, MoveRow whole) {
     /** Groups of channels: where a piece was on offer, and where it was sold. */
     static MoveTable byChannel(MoveFacts facts, LocalDate first, LocalDate last) {
         Set<String> names = new TreeSet<>();
-        facts.spells().forEach(spell -> names.addAll(spell.channels()));
-        facts.sold().forEach(sold -> names.add(sold.channel()));
+        facts.offers().spells().forEach(spell -> names.addAll(facts.channels(spell.offer())));
+        facts.offers().sold().forEach(sold -> names.add(sold.channel()));
         List<Members> members = names.stream()
                 .map(name -> new Members(name, (piece, channel) -> name.equals(channel)))
                 .toList();

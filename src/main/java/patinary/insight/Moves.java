@@ -46,24 +46,23 @@ class Moves {
         jdbc.sql(FOUND).query(row -> {
             found.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
         });
-        return new MoveFacts(found, spells(), pauses(), sold());
+        return new MoveFacts(found, channels(), offers());
     }
 
-    private List<MoveFacts.Spell> spells() {
-        Map<UUID, List<String>> channels = channels();
+    /** When pieces were on offer and when they sold, read anew. */
+    OfferFacts offers() {
+        return new OfferFacts(spells(), pauses(), sold());
+    }
+
+    private List<OfferFacts.Spell> spells() {
         return jdbc.sql("select piece_id, offer_id, from_day, until_day from offer_spell")
-                .query((row, number) -> {
-                    UUID offer = row.getObject(2, UUID.class);
-                    return new MoveFacts.Spell(
-                            row.getObject(1, UUID.class),
-                            offer,
-                            new Span(row.getObject(3, LocalDate.class), row.getObject(4, LocalDate.class)),
-                            channels.getOrDefault(offer, List.of()));
-                })
+                .query((row, number) -> new OfferFacts.Spell(
+                        row.getObject(1, UUID.class),
+                        row.getObject(2, UUID.class),
+                        new Span(row.getObject(3, LocalDate.class), row.getObject(4, LocalDate.class))))
                 .list();
     }
 
-    /** The names of each offer's channels; most offers stand on the same few, whose lists are shared. */
     private Map<UUID, List<String>> channels() {
         Map<UUID, String> names = new HashMap<>();
         jdbc.sql("select id, name from channel").query(row -> {
@@ -91,11 +90,11 @@ class Moves {
         return new Span(from, to == null ? null : to.plusDays(1));
     }
 
-    private List<MoveFacts.Sold> sold() {
+    private List<OfferFacts.Sold> sold() {
         return jdbc.sql(
                         "select piece_id, sold_on, channel, came_back, net_minor, cost_minor, profit_minor from piece_sold "
                                 + "order by sold_on, sale_id, piece_id")
-                .query((row, number) -> new MoveFacts.Sold(
+                .query((row, number) -> new OfferFacts.Sold(
                         row.getObject(1, UUID.class),
                         row.getObject(2, LocalDate.class),
                         row.getString(3),

@@ -46,16 +46,25 @@ record Narrowing(
     }
 
     MoveFacts of(MoveFacts facts) {
-        if (pieces == null) {
-            return facts;
-        }
-        return new MoveFacts(
-                facts.found().entrySet().stream()
-                        .filter(found -> has(found.getKey()))
-                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
-                facts.spells().stream().filter(spell -> has(spell.piece())).toList(),
-                facts.pauses(),
-                facts.sold().stream().filter(sold -> has(sold.piece())).toList());
+        return pieces == null
+                ? facts
+                : new MoveFacts(
+                        facts.found().entrySet().stream()
+                                .filter(found -> has(found.getKey()))
+                                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)),
+                        facts.channels(),
+                        of(facts.offers()));
+    }
+
+    OfferFacts of(OfferFacts facts) {
+        return pieces == null
+                ? facts
+                : new OfferFacts(
+                        facts.spells().stream()
+                                .filter(spell -> has(spell.piece()))
+                                .toList(),
+                        facts.pauses(),
+                        facts.sold().stream().filter(sold -> has(sold.piece())).toList());
     }
 
     MoneyFacts of(MoneyFacts facts) {

@@ -8,7 +8,6 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
-import patinary.shop.CurrentShop;
 
 /** Reads what to make next, and for how many the supplies are enough. */
 @Repository
@@ -18,21 +17,18 @@ class NextReport {
     private final JdbcClient jdbc;
     private final Outcomes outcomes;
     private final CurrentAims aims;
-    private final CurrentShop shop;
 
-    NextReport(JdbcClient jdbc, Outcomes outcomes, CurrentAims aims, CurrentShop shop) {
+    NextReport(JdbcClient jdbc, Outcomes outcomes, CurrentAims aims) {
         this.jdbc = jdbc;
         this.outcomes = outcomes;
         this.aims = aims;
-        this.shop = shop;
     }
 
     /** @param by what the pieces are brought together by; each level learns from its own groups how far they lie apart */
     List<NextRow> rows(MakeNext.Order order, PieceOutcomes.Level by, Narrowing narrowing) {
         Aims now = aims.get();
         Map<PayRow.Group, Pool> groups = new LinkedHashMap<>();
-        outcomes.cells(shop.today(), now.horizonDays(), narrowing)
-                .forEach((cell, pool) -> groups.merge(by.of(cell), pool, Pool::plus));
+        outcomes.cells(narrowing).forEach((cell, pool) -> groups.merge(by.of(cell), pool, Pool::plus));
         return MakeNext.rows(groups, now, order);
     }
 

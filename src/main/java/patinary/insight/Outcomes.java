@@ -1,10 +1,8 @@
 package patinary.insight;
 
-import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,67 +16,18 @@ import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
 
-/** Reads what became of the pieces, already added up by kind and style, and works out what to pay. */
+/** Reads what became of the pieces, and works out what to pay. */
 @Repository
 @Transactional(readOnly = true)
 class Outcomes {
 
-    /** Only pieces whose full time is over count as tried: neither the young unsold ones nor the young sold ones. */
-    private static final String CELLS = """
-            select o.kind_id, o.kind, o.style_id, o.style, count(*) as pieces,
-                   sum(case when o.clock_from <= cast(:full as date) then 1 else 0 end) as tried,
-                   sum(case when o.clock_from <= cast(:full as date)
-                        and o.sold_on <= o.clock_from + cast(:days as integer) then 1 else 0 end) as sold_in_time,
-                   count(o.net_minor) as sold,
-                   coalesce(sum(cast(o.net_minor as numeric(30, 0))), 0) as net_sum,
-                   coalesce(sum(cast(o.net_minor as numeric(30, 0)) * o.net_minor), 0) as net_squares,
-                   sum(case when o.worked then 1 else 0 end) as worked,
-                   coalesce(sum(case when o.worked then cast(o.supplies_minor as numeric(30, 0)) end), 0) as supplies_sum,
-                   coalesce(sum(case when o.worked
-                        then cast(o.supplies_minor as numeric(30, 0)) * o.supplies_minor end), 0) as supplies_squares,
-                   coalesce(sum(case when o.worked then o.minutes end), 0) as minutes_sum,
-                   coalesce(sum(case when o.worked then o.minutes * o.minutes end), 0) as minutes_squares,
-                   coalesce(sum(case when o.worked then cast(o.bought_minor as numeric(30, 0)) end), 0) as bought_sum,
-                   coalesce(sum(case when o.worked
-                        then cast(o.bought_minor as numeric(30, 0)) * o.bought_minor end), 0) as bought_squares
-            from piece_outcome o
-            where (:whole or o.piece_id in (:pieces))
-            group by o.kind_id, o.kind, o.style_id, o.style
-            order by o.kind, o.style""";
-
-    private record Cell(
-            @Nullable UUID kindId,
-            String kind,
-            @Nullable UUID styleId,
-            String style,
-            long pieces,
-            long tried,
-            long soldInTime,
-            long sold,
-            BigDecimal netSum,
-            BigDecimal netSquares,
-            long worked,
-            BigDecimal suppliesSum,
-            BigDecimal suppliesSquares,
-            BigDecimal minutesSum,
-            BigDecimal minutesSquares,
-            BigDecimal boughtSum,
-            BigDecimal boughtSquares) {
-
-        PayRow.Group group() {
-            return new PayRow.Group(kindId, kind, styleId, style);
-        }
-
-        Pool pool() {
-            return new Pool(
-                    pieces,
-                    new Tries(tried, soldInTime),
-                    new Moments(sold, netSum, netSquares),
-                    new Moments(worked, suppliesSum, suppliesSquares),
-                    new Moments(worked, minutesSum, minutesSquares),
-                    new Moments(worked, boughtSum, boughtSquares));
-        }
-    }
+    /**
+     * What to pay, and how that would have done.
+     *
+     * @param rows the whole shop first; empty where there is no piece
+     * @param trial the advice tried on her own past; null where that is not long enough
+     */
+    record Answer(List<PayRow> rows, @Nullable PayTrial trial) {}
 
     private static final String PIECES = """
             select piece_id, kind_id, kind, style_id, style, clock_from, sold_on, net_minor, supplies_minor, minutes, bought_minor, worked
@@ -101,19 +50,41 @@ class Outcomes {
     }
 
     List<PayRow> whatToPay(Narrowing narrowing) {
-        Aims now = aims.get();
-        Map<PayRow.Group, Pool> cells = cells(shop.today(), now.horizonDays(), narrowing);
-        return cells.isEmpty() ? List.of() : WhatToPay.rows(cells, now, shop.hourlyRate());
+        return rows(pieces(narrowing));
     }
 
     /** The advice tried on her own past, where that is long enough. */
     Optional<PayTrial> trial(Narrowing narrowing) {
-        List<PayTrial.Past> pieces = jdbc.sql(PIECES)
+        return trial(pieces(narrowing));
+    }
+
+    Answer answer(Narrowing narrowing) {
+        List<PayTrial.Past> pieces = pieces(narrowing);
+        return new Answer(rows(pieces), trial(pieces).orElse(null));
+    }
+
+    /** What is known of the pieces today, by kind and style. */
+    Map<PayRow.Group, Pool> cells(Narrowing narrowing) {
+        return Pools.of(pieces(narrowing), aims.get().horizonDays(), shop.today());
+    }
+
+    private List<PayRow> rows(List<PayTrial.Past> pieces) {
+        Aims now = aims.get();
+        return pieces.isEmpty()
+                ? List.of()
+                : WhatToPay.rows(Pools.of(pieces, now.horizonDays(), shop.today()), now, shop.hourlyRate());
+    }
+
+    private Optional<PayTrial> trial(List<PayTrial.Past> pieces) {
+        return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
+    }
+
+    private List<PayTrial.Past> pieces(Narrowing narrowing) {
+        return jdbc.sql(PIECES)
                 .param("whole", narrowing.isWhole())
                 .param("pieces", narrowing.ids())
                 .query((row, number) -> past(row))
                 .list();
-        return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
     }
 
     /** By hand: of so many rows, asking for the type of each column would take longer than reading it. */
@@ -133,18 +104,5 @@ class Outcomes {
                 row.getBigDecimal("minutes"),
                 Amount.of(row.getLong("bought_minor")),
                 row.getBoolean("worked"));
-    }
-
-    Map<PayRow.Group, Pool> cells(LocalDate today, int horizonDays, Narrowing narrowing) {
-        Map<PayRow.Group, Pool> cells = new LinkedHashMap<>();
-        jdbc.sql(CELLS)
-                .param("full", today.minusDays(horizonDays))
-                .param("days", horizonDays)
-                .param("whole", narrowing.isWhole())
-                .param("pieces", narrowing.ids())
-                .query(Cell.class)
-                .list()
-                .forEach(cell -> cells.merge(cell.group(), cell.pool(), Pool::plus));
-        return cells;
     }
 }

@@ -149,29 +149,12 @@ record PayTrial(
         return half != null && brought.minus(expected).absolute().compareTo(half) <= 0;
     }
 
-    /** What was known on the day: nothing of later sales, and only what had its full time by then. */
+    /** What was known on the day, of what was on offer by then. */
     private static Map<PayRow.Group, Pool> cells(List<Past> pieces, Aims aims, LocalDate day) {
-        Map<PayRow.Group, Pool> cells = new LinkedHashMap<>();
-        for (Past piece : pieces) {
-            LocalDate from = piece.clockFrom();
-            if (from != null && !from.isAfter(day)) {
-                LocalDate full = from.plusDays(aims.horizonDays());
-                LocalDate sold = piece.soldOn();
-                boolean tried = !full.isAfter(day);
-                boolean inTime = tried && sold != null && !sold.isAfter(full);
-                Amount net = piece.net();
-                boolean known = net != null && sold != null && !sold.isAfter(day);
-                Pool one = new Pool(
-                        1,
-                        new Tries(tried ? 1 : 0, inTime ? 1 : 0),
-                        known ? Moments.of(net.minor()) : Moments.NONE,
-                        piece.worked() ? Moments.of(piece.supplies().minor()) : Moments.NONE,
-                        piece.worked() ? Moments.of(whole(piece.minutes())) : Moments.NONE,
-                        piece.worked() ? Moments.of(piece.bought().minor()) : Moments.NONE);
-                cells.merge(piece.group(), one, Pool::plus);
-            }
-        }
-        return cells;
+        List<Past> offered = pieces.stream()
+                .filter(piece -> piece.clockFrom() != null && !piece.clockFrom().isAfter(day))
+                .toList();
+        return Pools.of(offered, aims.horizonDays(), day);
     }
 
     private static Map<PayRow.Group, Budget> advice(Map<PayRow.Group, Pool> cells, Aims aims, Amount rate) {
@@ -215,9 +198,5 @@ record PayTrial(
         return all.stream()
                 .collect(Amount.sum())
                 .part(BigDecimal.ONE, BigDecimal.valueOf(all.size()), RoundingMode.HALF_UP);
-    }
-
-    private static long whole(BigDecimal minutes) {
-        return minutes.setScale(0, RoundingMode.HALF_UP).longValueExact();
     }
 }

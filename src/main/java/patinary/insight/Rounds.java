@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import patinary.insight.MoveFacts.Sold;
-import patinary.insight.MoveFacts.Spell;
+import patinary.insight.OfferFacts.Sold;
+import patinary.insight.OfferFacts.Spell;
 import patinary.survival.Exit;
 import patinary.survival.Stay;
 
@@ -25,12 +25,12 @@ import patinary.survival.Stay;
  */
 final class Rounds {
 
-    private final MoveFacts facts;
+    private final OfferFacts facts;
     private final Map<UUID, LocalDate> takenOver;
     private final LocalDate today;
     private final Set<UUID> sets = new HashSet<>();
 
-    private Rounds(MoveFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
+    private Rounds(OfferFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
         this.facts = facts;
         this.takenOver = takenOver;
         this.today = today;
@@ -48,7 +48,7 @@ final class Rounds {
      *
      * @param takenOver the day on which a piece was taken into the books from before
      */
-    static List<Round> of(MoveFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
+    static List<Round> of(OfferFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
         Rounds rounds = new Rounds(facts, takenOver, today);
         Map<UUID, List<Spell>> spells = byPiece(facts.spells(), Spell::piece);
         Map<UUID, List<Sold>> sold = byPiece(facts.sold(), Sold::piece);

@@ -71,7 +71,7 @@ class SeasonController {
             Model model) {
         LocalDate today = shop.today();
         Narrowing narrowing = traits.narrowing(asked);
-        MoveFacts facts = moves.facts();
+        OfferFacts facts = moves.offers();
         SeasonDays days = SeasonDays.of(narrowing.of(facts), today);
         Seasons seasons = days.seasons();
         List<Cohort> cohorts = cohorts(facts, narrowing);
@@ -125,7 +125,7 @@ class SeasonController {
                 "low",
                 "high",
                 "too_young");
-        for (Cohort cohort : cohorts(moves.facts(), traits.narrowing(asked))) {
+        for (Cohort cohort : cohorts(moves.offers(), traits.narrowing(asked))) {
             file.row(
                     cohort.month().toString(),
                     cohort.offered(),
@@ -155,16 +155,16 @@ class SeasonController {
     /** The pieces first offered in one month. */
     @GetMapping("/moves/seasons/first-offered.csv")
     ResponseEntity<byte[]> firstOffered(Asked asked, @RequestParam(defaultValue = "") String first) {
-        Cohort opened = opened(cohorts(moves.facts(), traits.narrowing(asked)), first)
+        Cohort opened = opened(cohorts(moves.offers(), traits.narrowing(asked)), first)
                 .orElseThrow(() -> new NotFound("month " + first));
         return RoundFile.of(opened.rounds(), names, shop, "first-offered-" + opened.month() + ".csv");
     }
 
     private SeasonDays days(Narrowing narrowing) {
-        return SeasonDays.of(narrowing.of(moves.facts()), shop.today());
+        return SeasonDays.of(narrowing.of(moves.offers()), shop.today());
     }
 
-    private List<Cohort> cohorts(MoveFacts facts, Narrowing narrowing) {
+    private List<Cohort> cohorts(OfferFacts facts, Narrowing narrowing) {
         return Cohort.of(narrowing.of(speeds.rounds(facts, shop.today())), shop.today());
     }
 

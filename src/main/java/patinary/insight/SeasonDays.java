@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import patinary.insight.MoveFacts.Sold;
-import patinary.insight.MoveFacts.Spell;
+import patinary.insight.OfferFacts.Sold;
+import patinary.insight.OfferFacts.Spell;
 
 /**
  * The days on offer and the sales of each month of the year. A piece on offer from one day until another was to be had on the days
@@ -32,10 +32,6 @@ final class SeasonDays {
 
         /** @param sold the day it sold in this month; null where it did not */
         record Line(UUID piece, int days, @Nullable LocalDate sold) {}
-
-        long allDays() {
-            return days.values().stream().mapToInt(Integer::intValue).sum();
-        }
 
         /** Every piece on offer or sold in the month, the sold ones first. Its days stand once, whatever it sold. */
         List<Line> lines() {
@@ -62,7 +58,7 @@ final class SeasonDays {
     private final long[] days = new long[MONTHS];
     private final long watched;
 
-    private SeasonDays(MoveFacts facts, LocalDate today) {
+    private SeasonDays(OfferFacts facts, LocalDate today) {
         Map<UUID, UUID> counted = new HashMap<>();
         facts.spells().forEach(spell -> counted.merge(spell.offer(), spell.piece(), SeasonDays::smaller));
         Map<UUID, List<Spell>> spells = facts.spells().stream()
@@ -83,7 +79,7 @@ final class SeasonDays {
                 .orElse(0L);
     }
 
-    static SeasonDays of(MoveFacts facts, LocalDate today) {
+    static SeasonDays of(OfferFacts facts, LocalDate today) {
         return new SeasonDays(facts, today);
     }
 
@@ -124,7 +120,7 @@ final class SeasonDays {
         }
     }
 
-    private static Stretches on(List<Spell> own, MoveFacts facts, Map<UUID, UUID> counted, LocalDate today) {
+    private static Stretches on(List<Spell> own, OfferFacts facts, Map<UUID, UUID> counted, LocalDate today) {
         Stretches on = new Stretches();
         LocalDate after = today.plusDays(1);
         for (Spell spell : own) {

@@ -48,7 +48,7 @@ class Speeds {
 
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
         Map<UUID, List<String>> groups = by.ofPieces() ? moves.groupsOfPieces(by.word()) : Map.of();
-        List<Round> those = narrowing.of(rounds(moves.facts(), today));
+        List<Round> those = narrowing.of(rounds(moves.offers(), today));
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
@@ -59,7 +59,7 @@ class Speeds {
         return new Answer(SpeedTable.of(those, grouping), bands);
     }
 
-    List<Round> rounds(MoveFacts facts, LocalDate today) {
+    List<Round> rounds(OfferFacts facts, LocalDate today) {
         return Rounds.of(facts, days(), today);
     }
 

@@ -56,7 +56,8 @@ class WhatToPayController {
             HttpServletRequest request,
             Model model) {
         Narrowing narrowing = traits.narrowing(asked);
-        List<PayRow> rows = outcomes.whatToPay(narrowing);
+        Outcomes.Answer answer = outcomes.answer(narrowing);
+        List<PayRow> rows = answer.rows();
         model.addAttribute("narrowing", narrowing);
         model.addAttribute("rows", rows);
         // Only the owner gets to what she aims at; a reader is not sent to a closed door.
@@ -64,7 +65,7 @@ class WhatToPayController {
         model.addAttribute("aims", aims.get());
         model.addAttribute("rate", shop.hourlyRate());
         model.addAttribute("fewest", WhatToPay.FEW);
-        PayTrial tried = outcomes.trial(narrowing).orElse(null);
+        PayTrial tried = answer.trial();
         model.addAttribute("trial", tried);
         if (tried != null) {
             model.addAttribute("judged", names.page(tried.judged(), PayTrial.Judged::piece, Window.of(judged)));

@@ -133,7 +133,7 @@ class ExplainedIT {
                         .isEqualTo(row.profit());
             }
         }
-        SeasonDays days = SeasonDays.of(moves.facts(), today);
+        SeasonDays days = SeasonDays.of(moves.offers(), today);
         for (Seasons.Month month : days.seasons().months()) {
             List<SeasonDays.Month.Line> lines = days.month(month.number()).lines();
             assertThat(lines.stream().mapToLong(SeasonDays.Month.Line::days).sum())

@@ -12,8 +12,8 @@ import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import patinary.insight.MoveFacts.Group;
-import patinary.insight.MoveFacts.Sold;
-import patinary.insight.MoveFacts.Spell;
+import patinary.insight.OfferFacts.Sold;
+import patinary.insight.OfferFacts.Spell;
 import patinary.money.Amount;
 import patinary.money.Percent;
 
@@ -30,13 +30,15 @@ class MoveTableTest {
     void theWorkedExample() {
         MoveFacts facts = new MoveFacts(
                 Map.of(BOX, day(2, 1), TRAY, day(3, 2), FRAME, day(3, 3)),
-                List.of(
-                        spell(BOX, 10, new Span(day(2, 20), day(3, 12)), "Stall"),
-                        spell(TRAY, 11, new Span(day(3, 5), null), "Stall", "Web shop")),
-                Map.of(new UUID(1, 10), List.of(new Span(day(3, 1), day(3, 6)))),
-                List.of(
-                        new Sold(BOX, day(3, 12), "Stall", false, 5100, 1620, 2940),
-                        new Sold(FRAME, day(3, 20), "Web shop", false, 3000, 1000, 1700)));
+                Map.of(offer(10), List.of("Stall"), offer(11), List.of("Stall", "Web shop")),
+                new OfferFacts(
+                        List.of(
+                                spell(BOX, 10, new Span(day(2, 20), day(3, 12))),
+                                spell(TRAY, 11, new Span(day(3, 5), null))),
+                        Map.of(offer(10), List.of(new Span(day(3, 1), day(3, 6)))),
+                        List.of(
+                                new Sold(BOX, day(3, 12), "Stall", false, 5100, 1620, 2940),
+                                new Sold(FRAME, day(3, 20), "Web shop", false, 3000, 1000, 1700))));
         List<Group> styles = List.of(new Group(BOX, "Cottage"), new Group(TRAY, "Cottage"), new Group(FRAME, ""));
         MoveTable table = MoveTable.byPiece(facts, FIRST, LAST, styles);
         MoveRow cottage = table.rows().get(1);
@@ -81,13 +83,13 @@ class MoveTableTest {
             for (int i = 0; i < Integer.parseInt(row.get("listed")); i++) {
                 UUID piece = new UUID(row.get("style").charAt(0), i);
                 groups.add(new Group(piece, row.get("style")));
-                spells.add(spell(piece, 100 + spells.size(), new Span(day(3, 1), null), "Stall"));
+                spells.add(spell(piece, 100 + spells.size(), new Span(day(3, 1), null)));
                 if (i < Integer.parseInt(row.get("sold"))) {
                     sold.add(new Sold(piece, day(3, 9), "Stall", false, 100, 0, 100));
                 }
             }
         });
-        MoveTable table = MoveTable.byPiece(new MoveFacts(Map.of(), spells, Map.of(), sold), FIRST, LAST, groups);
+        MoveTable table = MoveTable.byPiece(onStall(Map.of(), spells, sold), FIRST, LAST, groups);
         assertThat(table.rows()).extracting(MoveRow::name).containsExactly("c", "f", "h", "a", "e", "b", "d", "g");
         table.rows().forEach(row -> GivenRows.assertLike(row.drawn().value(), wanted.get(row.name()), row.name()));
         assertThat(table.whole().drawn()).isNull();
@@ -95,10 +97,9 @@ class MoveTableTest {
 
     @Test
     void whatCameBackIsNotSoldButItsMoneyCounts() {
-        MoveFacts facts = new MoveFacts(
+        MoveFacts facts = onStall(
                 Map.of(),
-                List.of(spell(BOX, 10, new Span(day(3, 2), day(3, 4)), "Stall")),
-                Map.of(),
+                List.of(spell(BOX, 10, new Span(day(3, 2), day(3, 4)))),
                 List.of(new Sold(BOX, day(3, 4), "Stall", true, 0, 0, -540)));
         MoveRow whole = MoveTable.byChannel(facts, FIRST, LAST).whole();
         assertThat(whole.sold()).isZero();
@@ -140,18 +141,29 @@ class MoveTableTest {
             found.put(piece, from);
             LocalDate until = random.nextBoolean() ? null : from.plusDays(random.nextInt(40));
             if (random.nextInt(5) > 0) {
-                spells.add(spell(piece, i, new Span(from, until), "Stall"));
+                spells.add(spell(piece, i, new Span(from, until)));
             }
             if (random.nextBoolean() && until != null) {
                 long net = random.nextInt(9000);
                 sold.add(new Sold(piece, until, "Stall", random.nextInt(6) == 0, net, net / 3, net / 2));
             }
         }
-        return new MoveFacts(found, spells, Map.of(), sold);
+        return onStall(found, spells, sold);
     }
 
-    private static Spell spell(UUID piece, int offer, Span span, String... channels) {
-        return new Spell(piece, new UUID(1, offer), span, List.of(channels));
+    /** Every offer stands on the stall, and none pauses. */
+    private static MoveFacts onStall(Map<UUID, LocalDate> found, List<Spell> spells, List<Sold> sold) {
+        Map<UUID, List<String>> channels = new HashMap<>();
+        spells.forEach(spell -> channels.put(spell.offer(), List.of("Stall")));
+        return new MoveFacts(found, channels, new OfferFacts(spells, Map.of(), sold));
+    }
+
+    private static Spell spell(UUID piece, int offer, Span span) {
+        return new Spell(piece, offer(offer), span);
+    }
+
+    private static UUID offer(int number) {
+        return new UUID(1, number);
     }
 
     private static LocalDate day(int month, int day) {

@@ -22,7 +22,7 @@ class RoundsTest {
 
     @Test
     void aSaleEndsARoundAndAPauseStopsItsClock() {
-        MoveFacts facts = facts(
+        OfferFacts facts = facts(
                 List.of(spell(BOX, OFFER, "2025-05-01", "2025-05-21")),
                 Map.of(OFFER, List.of(span("2025-05-05", "2025-05-08"))),
                 List.of(sold(BOX, "2025-05-21", false)));
@@ -33,25 +33,25 @@ class RoundsTest {
 
     @Test
     void whatStillStandsIsOpenWithItsAge() {
-        MoveFacts facts = facts(List.of(spell(BOX, OFFER, "2025-06-20", null)), Map.of(), List.of());
+        OfferFacts facts = facts(List.of(spell(BOX, OFFER, "2025-06-20", null)), Map.of(), List.of());
 
         assertThat(Rounds.of(facts, Map.of(), TODAY)).extracting(Round::stay).containsExactly(Stay.of(10, Exit.OPEN));
     }
 
     @Test
     void whatIsOffOfferIsWithdrawnAndItsClockGoesOnWhenOfferedAgain() {
-        MoveFacts.Spell first = spell(BOX, OFFER, "2025-04-01", "2025-04-11");
+        OfferFacts.Spell first = spell(BOX, OFFER, "2025-04-01", "2025-04-11");
 
         assertThat(Rounds.of(facts(List.of(first), Map.of(), List.of()), Map.of(), TODAY))
                 .extracting(Round::stay)
                 .containsExactly(Stay.of(10, Exit.WITHDRAWN));
-        MoveFacts again = facts(List.of(first, spell(BOX, LATER, "2025-06-25", null)), Map.of(), List.of());
+        OfferFacts again = facts(List.of(first, spell(BOX, LATER, "2025-06-25", null)), Map.of(), List.of());
         assertThat(Rounds.of(again, Map.of(), TODAY)).extracting(Round::stay).containsExactly(Stay.of(15, Exit.OPEN));
     }
 
     @Test
     void aSaleThatCameBackIsNotKnownAndBeginsANewRound() {
-        MoveFacts facts = facts(
+        OfferFacts facts = facts(
                 List.of(spell(BOX, OFFER, "2025-04-01", "2025-04-05"), spell(BOX, LATER, "2025-05-01", "2025-05-03")),
                 Map.of(),
                 List.of(sold(BOX, "2025-04-05", true), sold(BOX, "2025-05-03", false)));
@@ -63,7 +63,7 @@ class RoundsTest {
 
     @Test
     void whatWasOnOfferBeforeTheBooksIsWatchedFromTheAgeItHad() {
-        MoveFacts facts = facts(List.of(spell(BOX, OFFER, "2025-05-22", null)), Map.of(), List.of());
+        OfferFacts facts = facts(List.of(spell(BOX, OFFER, "2025-05-22", null)), Map.of(), List.of());
 
         assertThat(Rounds.of(facts, Map.of(BOX, day("2025-06-01")), TODAY))
                 .extracting(Round::stay)
@@ -72,7 +72,7 @@ class RoundsTest {
 
     @Test
     void aSetIsOneEventAndASaleWithoutAnOfferTellsNothing() {
-        MoveFacts facts = facts(
+        OfferFacts facts = facts(
                 List.of(spell(BOX, OFFER, "2025-05-01", "2025-05-04"), spell(TRAY, OFFER, "2025-05-01", "2025-05-04")),
                 Map.of(),
                 List.of(
@@ -87,17 +87,17 @@ class RoundsTest {
         assertThat(Speed.stays(rounds)).containsExactly(Stay.of(3, Exit.SOLD));
     }
 
-    private static MoveFacts facts(
-            List<MoveFacts.Spell> spells, Map<UUID, List<Span>> pauses, List<MoveFacts.Sold> sold) {
-        return new MoveFacts(Map.of(), spells, pauses, sold);
+    private static OfferFacts facts(
+            List<OfferFacts.Spell> spells, Map<UUID, List<Span>> pauses, List<OfferFacts.Sold> sold) {
+        return new OfferFacts(spells, pauses, sold);
     }
 
-    private static MoveFacts.Spell spell(UUID piece, UUID offer, String from, @Nullable String until) {
-        return new MoveFacts.Spell(piece, offer, span(from, until), List.of());
+    private static OfferFacts.Spell spell(UUID piece, UUID offer, String from, @Nullable String until) {
+        return new OfferFacts.Spell(piece, offer, span(from, until));
     }
 
-    private static MoveFacts.Sold sold(UUID piece, String on, boolean cameBack) {
-        return new MoveFacts.Sold(piece, day(on), "Stall", cameBack, 0, 0, 0);
+    private static OfferFacts.Sold sold(UUID piece, String on, boolean cameBack) {
+        return new OfferFacts.Sold(piece, day(on), "Stall", cameBack, 0, 0, 0);
     }
 
     private static Span span(String from, @Nullable String until) {

@@ -115,15 +115,13 @@ class SeasonsTest {
         UUID offer = new UUID(1, 1);
         UUID set = new UUID(1, 2);
         LocalDate sold = LocalDate.of(2025, 2, 3);
-        MoveFacts facts = new MoveFacts(
-                Map.of(),
+        OfferFacts facts = new OfferFacts(
                 List.of(
-                        new MoveFacts.Spell(box, offer, new Span(LocalDate.of(2025, 1, 30), sold), List.of()),
-                        new MoveFacts.Spell(new UUID(0, 2), set, new Span(LocalDate.of(2025, 12, 29), null), List.of()),
-                        new MoveFacts.Spell(
-                                new UUID(0, 3), set, new Span(LocalDate.of(2025, 12, 29), null), List.of())),
+                        new OfferFacts.Spell(box, offer, new Span(LocalDate.of(2025, 1, 30), sold)),
+                        new OfferFacts.Spell(new UUID(0, 2), set, new Span(LocalDate.of(2025, 12, 29), null)),
+                        new OfferFacts.Spell(new UUID(0, 3), set, new Span(LocalDate.of(2025, 12, 29), null))),
                 Map.of(offer, List.of(new Span(LocalDate.of(2025, 2, 1), LocalDate.of(2025, 2, 2)))),
-                List.of(new MoveFacts.Sold(box, sold, "Stall", false, 1, 1, 1)));
+                List.of(new OfferFacts.Sold(box, sold, "Stall", false, 1, 1, 1)));
         Seasons seasons = SeasonDays.of(facts, TODAY).seasons();
         assertThat(seasons.months())
                 .extracting(Seasons.Month::days)

@@ -38,9 +38,10 @@ final class SumsGrowth {
 
     private final Random random = new Random(1);
     private final Map<UUID, LocalDate> found = new HashMap<>();
-    private final List<MoveFacts.Spell> spells = new ArrayList<>();
+    private final List<OfferFacts.Spell> spells = new ArrayList<>();
     private final Map<UUID, List<Span>> pauses = new HashMap<>();
-    private final List<MoveFacts.Sold> sold = new ArrayList<>();
+    private final Map<UUID, List<String>> channels = new HashMap<>();
+    private final List<OfferFacts.Sold> sold = new ArrayList<>();
     private final List<MoveFacts.Group> groups = new ArrayList<>();
     private final Map<UUID, String> styles = new HashMap<>();
     private final List<MoneyFacts.PieceSale> sales = new ArrayList<>();
@@ -53,7 +54,7 @@ final class SumsGrowth {
         for (int i = 0; i < pieces; i++) {
             piece(new UUID(random.nextLong(), random.nextLong()), i);
         }
-        sold.sort(java.util.Comparator.comparing(MoveFacts.Sold::day));
+        sold.sort(java.util.Comparator.comparing(OfferFacts.Sold::day));
     }
 
     public static void main(String[] arguments) {
@@ -76,9 +77,10 @@ final class SumsGrowth {
     }
 
     private Map<String, Supplier<Object>> sums() {
-        MoveFacts facts = new MoveFacts(found, spells, pauses, sold);
+        OfferFacts offers = new OfferFacts(spells, pauses, sold);
+        MoveFacts facts = new MoveFacts(found, channels, offers);
         MoneyFacts money = new MoneyFacts(sales, stock, minutes);
-        List<Round> rounds = Rounds.of(facts, Map.of(), TODAY);
+        List<Round> rounds = Rounds.of(offers, Map.of(), TODAY);
         Aims aims = new Aims(
                 180,
                 Amount.ZERO,
@@ -89,9 +91,9 @@ final class SumsGrowth {
         Map<String, Supplier<Object>> sums = new LinkedHashMap<>();
         sums.put("what moves, by style", () -> MoveTable.byPiece(facts, FIRST, TODAY, groups));
         sums.put("what moves, by channel", () -> MoveTable.byChannel(facts, FIRST, TODAY));
-        sums.put("the rounds of all pieces", () -> Rounds.of(facts, Map.of(), TODAY));
+        sums.put("the rounds of all pieces", () -> Rounds.of(offers, Map.of(), TODAY));
         sums.put("days to sell, by style", () -> SpeedTable.of(rounds, round -> List.of(style(round.piece()))));
-        sums.put("months of the year", () -> SeasonDays.of(facts, TODAY).seasons());
+        sums.put("months of the year", () -> SeasonDays.of(offers, TODAY).seasons());
         sums.put("months of first offers", () -> Cohort.of(rounds, TODAY));
         MoneyTable.Grouping grouping = MoneyTable.Grouping.ofPieces(piece -> List.of(style(piece)));
         sums.put("money, by style", () -> MoneyTable.of(money, grouping, DAYS));
@@ -132,14 +134,15 @@ final class SumsGrowth {
         found.put(piece, came);
         styles.put(piece, style);
         groups.add(new MoveFacts.Group(piece, style));
-        spells.add(new MoveFacts.Spell(piece, offer, new Span(from, sells ? end : null), List.of(channel)));
+        spells.add(new OfferFacts.Spell(piece, offer, new Span(from, sells ? end : null)));
+        channels.put(offer, List.of(channel));
         if (random.nextInt(5) == 0) {
             pauses.put(offer, List.of(new Span(from.plusDays(3), from.plusDays(9))));
         }
         long cost = 300 + random.nextInt(700);
         long net = cost + random.nextInt(3_000);
         if (sells) {
-            sold.add(new MoveFacts.Sold(piece, end, channel, false, net, cost, net - cost));
+            sold.add(new OfferFacts.Sold(piece, end, channel, false, net, cost, net - cost));
             SaleParts parts = new SaleParts(
                     Amount.of(net), Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.ZERO, Amount.of(cost));
             sales.add(new MoneyFacts.PieceSale(offer, piece, end, channel, false, parts, Amount.of(cost / 2)));

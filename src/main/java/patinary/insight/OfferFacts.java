@@ -1,0 +1,22 @@
+package patinary.insight;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/**
+ * When pieces were on offer and when they sold, as plain rows: all that days on offer are made of.
+ *
+ * @param spells stretches on offer
+ * @param pauses stretches in which an offer paused, by offer
+ * @param sold pieces as sold, the earliest first
+ */
+record OfferFacts(List<Spell> spells, Map<UUID, List<Span>> pauses, List<Sold> sold) {
+
+    /** A piece on offer. */
+    record Spell(UUID piece, UUID offer, Span span) {}
+
+    /** A piece on one sale; amounts in minor units, cost is what the sale took out of stock net of what came back. */
+    record Sold(UUID piece, LocalDate day, String channel, boolean cameBack, long net, long cost, long profit) {}
+}
