@@ -44,10 +44,10 @@ import patinary.testing.ShopTest;
 class RandomHistoryIT {
 
     /** More by hand with {@code -Dpatinary.histories=200}; the pure property draws ten thousand in every build. */
-    private static final int HISTORIES = Integer.getInteger("patinary.histories", 50);
+    private static final int HISTORIES = Integer.getInteger("patinary.histories", 24);
 
-    /** After each change of two histories in forty, one by each method, everything kept is worked out anew. */
-    private static final int CLOSELY = 40;
+    /** After each change of two histories in twenty, one by each method, everything kept is worked out anew. */
+    private static final int CLOSELY = 20;
 
     private static final String ROWS = """
             select document_id, line, doc_date, account, place_id, category, piece_id, supply_id, origin_id, estimated,
