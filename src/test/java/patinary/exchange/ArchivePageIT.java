@@ -74,7 +74,7 @@ class ArchivePageIT {
                         .andReturn()
                         .getResponse()
                         .getContentAsString())
-                .contains("/shop/archive/download");
+                .contains("/shop/archive/download", "Up to 15 MB", "/shop/backups/restore");
     }
 
     private static MockMultipartFile file(byte[] bytes) {
