@@ -138,8 +138,9 @@ class SalePage {
                         left join piece p on p.id = t.piece_id
                         left join supply s on s.id = t.supply_id
                         left join money_place m on m.id = t.place_id
-                        where t.document_id = :id or t.document_id in (
-                            select id from refund where sale_id = :id
+                        where t.document_id in (
+                            select id from document where id = :id
+                            union all select id from refund where sale_id = :id
                             union all select id from payment where sale_id = :id
                             union all select id from postage where sale_id = :id
                             union all select id from bill_paid where receipt_id = :id)
