@@ -29,7 +29,7 @@ final class Demonstration {
         settings.add("--patinary.data=" + folder);
         settings.addAll(ThrowAwayShop.embedded(folder));
         settings.add("--" + DemoData.SETTING + "=true");
-        SpringApplication program = new SpringApplication(Patinary.class);
+        SpringApplication program = Patinary.server();
         // Its password is known to everybody: by default only this machine may reach it.
         program.setDefaultProperties(Map.of("server.address", "127.0.0.1"));
         ConfigurableApplicationContext running = program.run(settings.toArray(String[]::new));

@@ -27,12 +27,22 @@ public class Patinary {
         String[] settings = line.settings().toArray(String[]::new);
         switch (line.command()) {
             case HELP -> System.out.print(CommandLine.HELP);
-            case SERVE, HTTPS -> SpringApplication.run(Patinary.class, settings);
+            case SERVE, HTTPS -> server().run(settings);
             case DEMO -> new Demonstration(settings).serve();
             case INVENT -> System.exit(invent(line));
             case PROVE -> System.exit(new ThrowAwayShop(line).prove());
             case LOAD, EXPORT, CHECK, WAY_IN, BACKUP, REHEARSE -> System.exit(new Errand(line).run());
         }
+    }
+
+    /**
+     * The program with its pages. What no page has asked for yet is not made: that is most of it when the first page is answered. What has
+     * to be there from the beginning is marked so. The tests make all of it at once, so that nothing fails to be made only when it is asked for.
+     */
+    static SpringApplication server() {
+        SpringApplication program = new SpringApplication(Patinary.class);
+        program.setLazyInitialization(true);
+        return program;
     }
 
     /** Needs no database and no shop, so nothing of the program is started. */

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.List;
 import javax.sql.DataSource;
 import org.springframework.beans.factory.InitializingBean;
+import org.springframework.context.annotation.Lazy;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -13,6 +14,7 @@ import org.springframework.stereotype.Component;
  * program forgets what it has already confirmed. Runs before the first request is taken.
  */
 @Component
+@Lazy(false)
 class DurableStore implements InitializingBean {
 
     private final DataSource store;

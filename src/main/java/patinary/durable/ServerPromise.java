@@ -4,6 +4,7 @@ import java.util.List;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.InitializingBean;
+import org.springframework.context.annotation.Lazy;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -16,6 +17,7 @@ import org.springframework.stereotype.Component;
  * off a page may be half written.
  */
 @Component
+@Lazy(false)
 class ServerPromise implements InitializingBean {
 
     private static final Logger LOG = LoggerFactory.getLogger(ServerPromise.class);

@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.context.annotation.Lazy;
 import org.springframework.stereotype.Component;
 import patinary.photos.DrawnPhotos;
 import patinary.shop.FirstOwner;
 
 /** Fills a fresh shop with the invented one, before the first page is served. */
 @Component
+@Lazy(false)
 @ConditionalOnProperty(DemoData.SETTING)
 public class DemoData implements SmartInitializingSingleton {
 
