@@ -1,6 +1,7 @@
 package patinary.bench;
 
 import java.util.List;
+import patinary.web.Worded;
 
 /**
  * Something to look out for. It informs and points to local codes and licensed people; it never promises safety.
@@ -8,10 +9,15 @@ import java.util.List;
  * @param id permanent short name
  * @param severity how serious it is
  * @param triggerWords words and phrases that call it up
- * @param text what to look out for
+ * @param words what to look out for, in each language
  * @param source who says so, and how well that is known
  */
-public record Caution(String id, Severity severity, List<String> triggerWords, String text, String source) {
+public record Caution(String id, Severity severity, List<String> triggerWords, Worded words, String source) {
+
+    /** What to look out for, in the language of the page. */
+    public String text() {
+        return words.here();
+    }
 
     /** What its id begins with: the cautions of one family are about the same danger. */
     String family() {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import patinary.web.Worded;
 
 /**
  * Finds the cautions that words call up: the names of supplies, what was done, what a piece is made of. {@link TriggerWords}
@@ -36,7 +37,7 @@ public final class Cautions {
                 .get();
         try (var parser = format.parse(table)) {
             return new Cautions(parser.stream()
-                    .map(row -> new Rule(caution(row), TriggerWords.of(row.get("trigger_words"))))
+                    .map(row -> new Rule(caution(row), TriggerWords.of(triggers(row))))
                     .toList());
         }
     }
@@ -59,8 +60,13 @@ public final class Cautions {
         return new Caution(
                 row.get("id"),
                 Caution.Severity.valueOf(row.get("severity")),
-                TriggerWords.split(row.get("trigger_words")),
-                row.get("text"),
+                TriggerWords.split(triggers(row)),
+                Worded.of(row::get, "text"),
                 row.get("source"));
+    }
+
+    /** The words of every language call up alike, whatever the pages speak: a supply keeps the name on its jar. */
+    private static String triggers(CSVRecord row) {
+        return String.join(";", Worded.of(row::get, "trigger_words").texts().values());
     }
 }

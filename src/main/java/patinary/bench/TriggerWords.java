@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
  *
  * <p>They are found as whole words, whatever their case, also in their usual English endings: sand finds sanded and
  * sanding, strip finds stripped, scrape finds scraping, but oil does not find soil. Rather one too many than one too few:
- * lime the color calls up lime the powder, a striped cloth the stripper.
+ * lime the color calls up lime the powder, a striped cloth the stripper. Words of another language are found with these
+ * endings too, which hold its plurals; its other forms stand in the table one by one.
  */
 public final class TriggerWords {
 

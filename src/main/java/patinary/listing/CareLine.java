@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import patinary.bench.TriggerWords;
+import patinary.web.Worded;
 
 /**
  * A line of care for whoever buys a piece, as the program brings it.
@@ -12,7 +13,8 @@ import patinary.bench.TriggerWords;
  * @param to the last day on which it is said; null as long as it is
  * @param always whether it is said of every piece
  * @param cautions the ids of cautions that call it up
- * @param words that call it up
+ * @param words that call it up, of every language
+ * @param said the line in each language
  * @param source who says so
  */
 record CareLine(
@@ -22,8 +24,13 @@ record CareLine(
         boolean always,
         Set<String> cautions,
         TriggerWords words,
-        String text,
+        Worded said,
         String source) {
+
+    /** The line in the language of the page. */
+    String text() {
+        return said.here();
+    }
 
     /**
      * Whether it is said of something on a day.

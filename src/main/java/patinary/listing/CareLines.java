@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import patinary.bench.TriggerWords;
+import patinary.web.Worded;
 
 /** The lines of care that come with the program: db/reference/care-lines.csv. */
 final class CareLines {
@@ -57,8 +58,9 @@ final class CareLines {
                 to.isEmpty() ? null : LocalDate.parse(to),
                 row.get("always").equals("yes"),
                 ids(row.get("cautions")),
-                TriggerWords.of(row.get("trigger_words")),
-                row.get("text"),
+                TriggerWords.of(String.join(
+                        ";", Worded.of(row::get, "trigger_words").texts().values())),
+                Worded.of(row::get, "text"),
                 row.get("source"));
     }
 

@@ -118,7 +118,7 @@ class LineController {
         List<Choice> lines = new ArrayList<>();
         lines.add(Choice.said(Goes.SUPPLIED.name(), "taxyear.lines.supplied"));
         lines.add(Choice.said(Goes.NOWHERE.name(), "taxyear.lines.nowhere"));
-        book.lines(year).forEach(line -> lines.add(Choice.named(line.meaning(), line.line() + " – " + line.title())));
+        book.lines(year).forEach(line -> lines.add(Choice.named(line.meaning(), line.line() + " – " + line.named())));
         model.addAttribute("year", year);
         model.addAttribute("what", what);
         model.addAttribute("lines", lines);

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import patinary.reference.ReferenceFile;
+import patinary.web.Worded;
 
 /**
  * The dated tax tables that came with the program: {@code db/reference/tax-lines.csv} and {@code tax-map.csv}. Lines are
@@ -36,6 +37,7 @@ final class TaxTables {
                         row.get("meaning"),
                         row.get("line"),
                         row.get("title"),
+                        Worded.of(row::get, "title"),
                         row.get("part"),
                         row.get("source"),
                         row.get("status")))

@@ -10,12 +10,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import patinary.measure.Unit;
 
 /** The files under db/reference are sound by themselves: readable, unique, complete, in step with the code. */
@@ -102,6 +105,34 @@ class ReferenceFilesTest {
         }
     }
 
+    /** What is said to a person is said in Spanish too, and calls for as much: numbers and capitals that name a thing are the same. */
+    @ParameterizedTest
+    @CsvSource({"cautions.csv, text", "care-lines.csv, text", "tax-lines.csv, title"})
+    void whatIsSaidIsSaidInSpanishToo(String file, String column) throws IOException {
+        Pattern figures = Pattern.compile("[0-9]+");
+        for (CSVRecord row : Table.read(file).rows()) {
+            String english = row.get(column);
+            String spanish = row.get(column + "_es");
+            assertThat(spanish).as(english).isNotBlank().doesNotContain("usted");
+            assertThat(figures.matcher(spanish).results().map(MatchResult::group))
+                    .as(english)
+                    .containsAll(figures.matcher(english)
+                            .results()
+                            .map(MatchResult::group)
+                            .toList());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cautions.csv", "care-lines.csv"})
+    void whatIsCalledUpInEnglishIsCalledUpInSpanishToo(String file) throws IOException {
+        for (CSVRecord row : Table.read(file).rows()) {
+            assertThat(row.get("trigger_words_es").isBlank())
+                    .as(row.get("id"))
+                    .isEqualTo(row.get("trigger_words").isBlank());
+        }
+    }
+
     /** Cautions inform; none may promise that a thing is harmless. */
     @Test
     void cautionsPromiseNothing() throws IOException {
@@ -109,6 +140,9 @@ class ReferenceFilesTest {
             assertThat(row.get("text").toLowerCase(Locale.ROOT))
                     .as(row.get("id"))
                     .doesNotContain("is safe", "lead free", "code compliant", "child safe");
+            assertThat(row.get("text_es").toLowerCase(Locale.ROOT))
+                    .as(row.get("id"))
+                    .doesNotContain("es segur", "sin plomo", "libre de plomo", "cumple con", "apto para niños");
         }
     }
 }
