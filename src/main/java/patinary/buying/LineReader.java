@@ -11,6 +11,7 @@ import patinary.buying.ReceiptDraft.DraftPiece;
 import patinary.buying.ReceiptForm.LineForm;
 import patinary.buying.ReceiptForm.PieceForm;
 import patinary.money.Amount;
+import patinary.spending.ExpenseCategories;
 import patinary.supplies.Taking;
 import patinary.web.Answers;
 
@@ -22,11 +23,10 @@ class LineReader {
     private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
     private final SupplyReader supplies;
-    private final Categories categories;
+    private final ExpenseCategories categories = ExpenseCategories.load();
 
-    LineReader(SupplyReader supplies, Categories categories) {
+    LineReader(SupplyReader supplies) {
         this.supplies = supplies;
-        this.categories = categories;
     }
 
     ReceiptLine line(Answers answers, LineForm form, int position) {

@@ -9,6 +9,7 @@ import org.springframework.ui.Model;
 import patinary.pieces.ObjectKinds;
 import patinary.pieces.Styles;
 import patinary.shop.MoneyPlaces;
+import patinary.spending.ExpenseCategories;
 import patinary.web.Choice;
 
 /** The lists that a receipt's form offers. */
@@ -26,7 +27,7 @@ class ReceiptChoices {
     private final Sources sources;
     private final MoneyPlaces places;
     private final SupplyReader supplies;
-    private final Categories categories;
+    private final ExpenseCategories categories = ExpenseCategories.load();
     private final ObjectKinds kinds;
     private final Styles styles;
     private final JdbcClient jdbc;
@@ -35,14 +36,12 @@ class ReceiptChoices {
             Sources sources,
             MoneyPlaces places,
             SupplyReader supplies,
-            Categories categories,
             ObjectKinds kinds,
             Styles styles,
             JdbcClient jdbc) {
         this.sources = sources;
         this.places = places;
         this.supplies = supplies;
-        this.categories = categories;
         this.kinds = kinds;
         this.styles = styles;
         this.jdbc = jdbc;

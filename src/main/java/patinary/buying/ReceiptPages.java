@@ -20,6 +20,7 @@ import patinary.ledger.Way;
 import patinary.money.Amount;
 import patinary.shop.MoneyPlace;
 import patinary.shop.MoneyPlaces;
+import patinary.spending.ExpenseCategories;
 import patinary.web.Choice;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -48,7 +49,7 @@ class ReceiptPages {
     private final ReceiptChoices choices;
     private final Sources sources;
     private final MoneyPlaces places;
-    private final Categories categories;
+    private final ExpenseCategories categories = ExpenseCategories.load();
     private final OpenQuestion question;
 
     ReceiptPages(
@@ -58,7 +59,6 @@ class ReceiptPages {
             ReceiptChoices choices,
             Sources sources,
             MoneyPlaces places,
-            Categories categories,
             OpenQuestion question) {
         this.desk = desk;
         this.list = list;
@@ -66,7 +66,6 @@ class ReceiptPages {
         this.choices = choices;
         this.sources = sources;
         this.places = places;
-        this.categories = categories;
         this.question = question;
     }
 

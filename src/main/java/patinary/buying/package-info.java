@@ -12,6 +12,7 @@
             "photos",
             "pieces",
             "slips",
+            "spending",
             "supplies"
         })
 package patinary.buying;

@@ -1,6 +1,5 @@
 package patinary.durable;
 
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import javax.sql.DataSource;
@@ -27,10 +26,8 @@ class DurableStore implements InitializingBean {
 
     @Override
     public void afterPropertiesSet() throws SQLException {
-        try (Connection connection = store.getConnection()) {
-            if (!connection.getMetaData().getDatabaseProductName().equals("H2")) {
-                return;
-            }
+        if (Engine.of(store) != Engine.H2) {
+            return;
         }
         // H2 lists the address's own word and the database's; both must say none.
         List<String> delays = jdbc.sql(

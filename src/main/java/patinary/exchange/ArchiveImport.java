@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
@@ -13,6 +14,7 @@ import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Books;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.web.Tongue;
 
 /** Puts a checked archive into an empty shop and derives the postings anew: all of it, or nothing. */
 @Service
@@ -121,6 +123,8 @@ class ArchiveImport {
     /** The shop itself: it may have been set up already, and then takes over what the archive says of it. */
     private void shop(Row row) {
         Amount rate = (Amount) java.util.Objects.requireNonNull(row.get("hourly_rate"));
+        // An archive of before the pages had a language.
+        Locale usual = Tongue.best(List.of());
         List<@Nullable Object> facts = new ArrayList<>();
         Collections.addAll(
                 facts,
@@ -132,8 +136,8 @@ class ArchiveImport {
                 row.get("tax_table"),
                 row.get("first_day"),
                 row.get("time_zone"),
-                row.has("language") ? row.get("language") : "en",
-                row.has("country") ? row.get("country") : "US");
+                row.has("language") ? row.get("language") : usual.getLanguage(),
+                row.has("country") ? row.get("country") : usual.getCountry());
         int changed = jdbc.update("""
                 update shop set name = ?, currency = ?, minor_digits = ?, costing_method = ?, hourly_rate_minor = ?,
                     tax_table = ?, first_day = ?, time_zone = ?, language = ?, country = ?, version = version + 1 where id = 1""", facts.toArray());

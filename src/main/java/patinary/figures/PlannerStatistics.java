@@ -1,10 +1,10 @@
 package patinary.figures;
 
-import java.sql.Connection;
 import java.sql.SQLException;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Component;
+import patinary.durable.Engine;
 
 /**
  * Tells PostgreSQL how large tables have become, inside the transaction that filled them: its own collector sees only what is committed,
@@ -18,9 +18,7 @@ class PlannerStatistics {
 
     PlannerStatistics(JdbcTemplate jdbc, DataSource store) throws SQLException {
         this.jdbc = jdbc;
-        try (Connection connection = store.getConnection()) {
-            this.collected = connection.getMetaData().getDatabaseProductName().equals("PostgreSQL");
-        }
+        this.collected = Engine.of(store) == Engine.POSTGRESQL;
     }
 
     void ofAll() {

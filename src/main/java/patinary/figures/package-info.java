@@ -3,7 +3,7 @@
  * renewed with every change of the books. docs/decisions/0020-kept-figures.md says why.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"ledger"})
+@ApplicationModule(allowedDependencies = {"ledger", "durable"})
 package patinary.figures;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,12 +1,12 @@
 package patinary.shop;
 
-import java.sql.Connection;
 import java.sql.SQLException;
 import javax.sql.DataSource;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.session.config.SessionRepositoryCustomizer;
 import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
+import patinary.durable.Engine;
 
 /**
  * Two requests of one person may store the same thing in her signed-in state at the same moment. The second one then
@@ -41,12 +41,10 @@ class SessionStore {
 
     @Bean
     SessionRepositoryCustomizer<JdbcIndexedSessionRepository> storing(DataSource store) throws SQLException {
-        try (Connection connection = store.getConnection()) {
-            boolean h2 = connection.getMetaData().getDatabaseProductName().equals("H2");
-            return repository -> {
-                repository.setCreateSessionAttributeQuery(h2 ? ON_H2 : ON_POSTGRESQL);
-                repository.setUpdateSessionQuery(NO_MORE_OFTEN);
-            };
-        }
+        boolean h2 = Engine.of(store) == Engine.H2;
+        return repository -> {
+            repository.setCreateSessionAttributeQuery(h2 ? ON_H2 : ON_POSTGRESQL);
+            repository.setUpdateSessionQuery(NO_MORE_OFTEN);
+        };
     }
 }

@@ -1,6 +1,6 @@
 /** The shop's settings, the people who work with it, first start and sign-in. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "ledger", "web"})
+@ApplicationModule(allowedDependencies = {"money", "ledger", "web", "durable"})
 package patinary.shop;
 
 import org.jspecify.annotations.NullMarked;

@@ -4,10 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
-import org.springframework.context.i18n.LocaleContextHolder;
 import patinary.reference.ReferenceFile;
 import patinary.web.Choice;
-import patinary.web.Tongue;
+import patinary.web.Worded;
 
 /**
  * What an expense can be for: a key that is stored and that tax tables map, and the name that people read. Data, in
@@ -44,6 +43,6 @@ public final class ExpenseCategories {
     /** The name of a category in the language of the page, or the key itself where the file no longer has it. */
     public String name(String key) {
         CSVRecord row = rows.get(key);
-        return row == null ? key : row.get(Tongue.column("name", LocaleContextHolder.getLocale()));
+        return row == null ? key : Worded.of(row::get, "name").here();
     }
 }
