@@ -4,18 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import patinary.web.Tongue;
 
-/** One page of the guide or the handbook. */
-record Leaf(Shelf shelf, String name, String title, List<Block> blocks) {
+/** One page of the guide or the handbook, in the language that it is written in. */
+record Leaf(Shelf shelf, String name, Tongue tongue, String title, List<Block> blocks) {
 
-    static Leaf of(Shelf shelf, String name, String markdown, Pictures pictures) {
+    static Leaf of(Shelf shelf, String name, Tongue tongue, String markdown, Pictures pictures) {
         List<Block> blocks = Reading.blocks(shelf, markdown, pictures);
         String title = blocks.stream()
                 .filter(Block.Heading.class::isInstance)
                 .map(block -> Run.plain(((Block.Heading) block).runs()))
                 .findFirst()
                 .orElse(name);
-        return new Leaf(shelf, name, title, blocks);
+        return new Leaf(shelf, name, tongue, title, blocks);
     }
 
     public String address() {

@@ -10,9 +10,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import javax.imageio.ImageIO;
+import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import org.springframework.stereotype.Component;
+import patinary.web.Tongue;
 
 /** All pages of the guide and the handbook, packed with the program from the project's own {@code docs}. */
 @Component
@@ -29,8 +31,10 @@ class Library {
     Library() {
         try {
             for (Shelf shelf : Shelf.values()) {
-                for (String folder : new String[] {"", PICTURES}) {
-                    gather(shelf, folder);
+                gather(shelf, "");
+                gather(shelf, PICTURES);
+                for (Tongue tongue : Tongue.values()) {
+                    gather(shelf, tongue.code() + "/");
                 }
             }
         } catch (IOException unreadable) {
@@ -45,12 +49,26 @@ class Library {
         }
     }
 
-    /** @return nothing where there is no such page */
+    /**
+     * A page in the language of the reader, or in English where it was not translated.
+     *
+     * @return nothing where there is no such page
+     */
     Optional<Leaf> leaf(Shelf shelf, String name) {
-        String file = shelf.word() + "/" + name + ".md";
+        return leaf(
+                        shelf,
+                        name,
+                        Tongue.of(LocaleContextHolder.getLocale().getLanguage()).orElse(Tongue.ENGLISH))
+                .or(() -> leaf(shelf, name, Tongue.ENGLISH));
+    }
+
+    /** A page in one language, where there is one. */
+    Optional<Leaf> leaf(Shelf shelf, String name, Tongue tongue) {
+        String folder = tongue == Tongue.ENGLISH ? "/" : "/" + tongue.code() + "/";
+        String file = shelf.word() + folder + name + ".md";
         return Optional.ofNullable(files.get(file))
                 .map(found -> read.computeIfAbsent(
-                        file, path -> Leaf.of(shelf, name, text(found), target -> size(shelf, target))));
+                        file, path -> Leaf.of(shelf, name, tongue, text(found), target -> size(shelf, target))));
     }
 
     /** Every page but the two lists. */
@@ -58,6 +76,7 @@ class Library {
         return files.keySet().stream()
                 .filter(file -> file.endsWith(".md") && !file.endsWith("/" + LIST + ".md"))
                 .map(file -> file.substring(0, file.length() - ".md".length()).split("/"))
+                .filter(parts -> parts.length == 2)
                 .map(parts -> leaf(Shelf.valueOf(parts[0].toUpperCase(java.util.Locale.ROOT)), parts[1])
                         .orElseThrow())
                 .toList();

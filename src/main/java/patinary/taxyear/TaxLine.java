@@ -32,7 +32,7 @@ public record TaxLine(
     /** Its title for a page: in the page's language, with the form's own words beside it where they are others. */
     public String named() {
         String here = name.here();
-        return here.equals(title) || status.equals(OWN) ? here : here + " (" + title + ")";
+        return here.equals(title) || status.equals(OWN) ? here : here + " · " + title;
     }
 
     /** Whether the line must be compared with the current form before it is relied on. */

@@ -11,6 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import patinary.web.Tongue;
 
 /** The pages of the guide and the handbook as the program packs them. */
 class LibraryTest {
@@ -74,6 +75,36 @@ class LibraryTest {
             }
         }
         assertThat(astray).isEmpty();
+    }
+
+    /** A page in another language says what the English one says: as many headings, steps and rows, the same links and pictures. */
+    @Test
+    void aPageInAnotherLanguageIsBuiltAsTheEnglishOne() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("docs/guide/es"))) {
+            assertThat(files).isNotEmpty().allSatisfy(file -> {
+                Leaf english =
+                        library.leaf(Shelf.GUIDE, name(file), Tongue.ENGLISH).orElseThrow();
+                Leaf spanish =
+                        library.leaf(Shelf.GUIDE, name(file), Tongue.SPANISH).orElseThrow();
+                assertThat(built(spanish)).isEqualTo(built(english));
+                assertThat(links(spanish)).isEqualTo(links(english));
+            });
+        }
+        assertThat(library.leaf(Shelf.HANDBOOK, "rounding", Tongue.SPANISH)).isEmpty();
+    }
+
+    private static List<String> built(Leaf leaf) {
+        return leaf.blocks().stream().map(LibraryTest::built).toList();
+    }
+
+    private static String built(Block block) {
+        if (block instanceof Block.Listing listing) {
+            return block.kind() + " " + listing.items().size();
+        }
+        if (block instanceof Block.Grid grid) {
+            return block.kind() + " " + grid.rows().size();
+        }
+        return block instanceof Block.Picture picture ? picture.address() : block.kind();
     }
 
     /** A picture that no page shows is of no use; one that is shown has words and is not larger than a page on a slow link bears. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import patinary.web.Tongue;
 
 class SearchTest {
 
@@ -15,11 +16,13 @@ class SearchTest {
             Leaf.of(
                     Shelf.GUIDE,
                     "selling",
+                    Tongue.ENGLISH,
                     "# Selling\n\nA price and a fee.\n\n## Giving money back\n\nThe fee stays.\n",
                     NO_PICTURES),
             Leaf.of(
                     Shelf.HANDBOOK,
                     "fees",
+                    Tongue.ENGLISH,
                     "# Fees\n\n| word | rule |\n|---|---|\n| fee | of the price |\n",
                     NO_PICTURES));
 
@@ -38,7 +41,12 @@ class SearchTest {
     @Test
     void aLongLineIsCutAroundTheWord() {
         String before = "filling ".repeat(60);
-        Leaf leaf = Leaf.of(Shelf.GUIDE, "long", "# Long\n\n" + before + "needle" + " filling".repeat(60), NO_PICTURES);
+        Leaf leaf = Leaf.of(
+                Shelf.GUIDE,
+                "long",
+                Tongue.ENGLISH,
+                "# Long\n\n" + before + "needle" + " filling".repeat(60),
+                NO_PICTURES);
         assertThat(Search.hits("needle", List.of(leaf)))
                 .singleElement()
                 .satisfies(hit -> assertThat(hit.extract())

@@ -32,7 +32,7 @@ class GuidePicturesIT {
 
     private static final Path PICTURES = Path.of("docs", "guide", "pictures");
     private static final boolean RENEW = Boolean.getBoolean("patinary.pictures.renew");
-    private static final int QUALITY = 65;
+    private static final int QUALITY = 60;
     private static final int SIGHT = 1000;
     private static final int MARGIN = 8;
     /** Names of fields, buttons and columns, not what the shop has in them, nor what a helper's script hides. */
