@@ -4,10 +4,29 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.context.i18n.LocaleContextHolder;
 
 class TaxTablesTest {
+
+    /** Whoever fills in an official form finds its own words; the plain list has none but ours. */
+    @Test
+    void aLineIsNamedInTheLanguageOfThePageWithTheWordsOfTheForm() {
+        TaxLine official = TaxTables.load().table("us-schedule-c", 2025).line("returns").orElseThrow();
+        TaxLine ours = TaxTables.load().table("plain", 2025).line("returns").orElseThrow();
+        try {
+            LocaleContextHolder.setLocale(Locale.forLanguageTag("es-US"));
+            assertThat(official.named()).isEqualTo("Devoluciones y rebajas · Returns and allowances");
+            assertThat(ours.named()).isEqualTo("Reembolsos");
+            LocaleContextHolder.setLocale(Locale.US);
+            assertThat(official.named()).isEqualTo("Returns and allowances");
+        } finally {
+            LocaleContextHolder.resetLocaleContext();
+        }
+    }
 
     /** As a person with the form beside the screen goes down both. */
     @ParameterizedTest
