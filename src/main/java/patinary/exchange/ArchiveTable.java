@@ -59,6 +59,6 @@ record ArchiveTable(
     }
 
     boolean isShop() {
-        return name.equals(ThingTables.SHOP);
+        return name.equals(ShopTables.SHOP);
     }
 }

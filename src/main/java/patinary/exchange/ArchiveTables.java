@@ -11,12 +11,14 @@ final class ArchiveTables {
     static final int FORMAT = 1;
 
     static final List<ArchiveTable> ALL = Stream.of(
+                    ShopTables.ALL,
                     ThingTables.ALL,
                     HandlingTables.THINGS,
                     YearTables.THINGS,
                     DocumentTables.ALL,
                     HandlingTables.ROWS,
                     SellingTables.ALL,
+                    MoneyTables.ALL,
                     ArrangementTables.ALL,
                     YearTables.YEARS,
                     SealTables.ALL,

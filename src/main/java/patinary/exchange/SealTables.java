@@ -8,7 +8,8 @@ import java.util.stream.Stream;
 /** The file of what was sealed: the only postings that an archive holds, because no document gives them again for certain. */
 final class SealTables {
 
-    private static final String[] DOCUMENTS = Stream.of(DocumentTables.ALL, SellingTables.ALL, ArrangementTables.ALL)
+    private static final String[] DOCUMENTS = Stream.of(
+                    DocumentTables.ALL, SellingTables.ALL, MoneyTables.ALL, ArrangementTables.ALL)
             .flatMap(List::stream)
             .filter(table -> table.kind() != null)
             .map(ArchiveTable::name)

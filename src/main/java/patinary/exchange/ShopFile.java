@@ -8,7 +8,7 @@ import patinary.money.ShopCurrency;
 /** Finds out the archive's currency, without which no amount can be read. */
 final class ShopFile {
 
-    private static final ArchiveTable TABLE = ArchiveTables.named(ThingTables.SHOP);
+    private static final ArchiveTable TABLE = ArchiveTables.named(ShopTables.SHOP);
 
     private final ArchiveSource source;
     private final ErrorList errors = new ErrorList();

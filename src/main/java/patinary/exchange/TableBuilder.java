@@ -22,6 +22,19 @@ final class TableBuilder {
         this.name = name;
     }
 
+    /** A list of things that are told apart by their names. */
+    static TableBuilder named(String table, int size) {
+        return table(table).key("id").key("name").id("id").name("name", size);
+    }
+
+    /** A document by which an amount goes through one money place. */
+    static ArchiveTable paid(TableBuilder document) {
+        return document.ref("place_id", "money_place")
+                .amount("amount")
+                .aboveZero()
+                .done();
+    }
+
     /** Something there is; what is named first is its key. */
     static TableBuilder table(String name) {
         return new TableBuilder(name);

@@ -15,7 +15,8 @@ class TaxTablesTest {
     /** Whoever fills in an official form finds its own words; the plain list has none but ours. */
     @Test
     void aLineIsNamedInTheLanguageOfThePageWithTheWordsOfTheForm() {
-        TaxLine official = TaxTables.load().table("us-schedule-c", 2025).line("returns").orElseThrow();
+        TaxLine official =
+                TaxTables.load().table("us-schedule-c", 2025).line("returns").orElseThrow();
         TaxLine ours = TaxTables.load().table("plain", 2025).line("returns").orElseThrow();
         try {
             LocaleContextHolder.setLocale(Locale.forLanguageTag("es-US"));
