@@ -20,7 +20,8 @@ public final class CleanShop implements BeforeEachCallback {
 
     private static final int TRIES = 5;
 
-    private static final Map<ApplicationContext, List<String>> EMPTIED = new ConcurrentHashMap<>();
+    /** By the address of the database: a second program on it may start when the first has filled it. */
+    private static final Map<String, List<String>> EMPTIED = new ConcurrentHashMap<>();
 
     @Override
     public void beforeEach(ExtensionContext test) {
@@ -37,7 +38,8 @@ public final class CleanShop implements BeforeEachCallback {
     /** Empties every table, as before a test: for what is taken out of a shop and brought into another. */
     public static void empty(ApplicationContext program) {
         JdbcClient jdbc = program.getBean(JdbcClient.class);
-        List<String> tables = EMPTIED.computeIfAbsent(program, first -> tablesWithoutReferenceData(jdbc));
+        String address = program.getEnvironment().getRequiredProperty("spring.datasource.url");
+        List<String> tables = EMPTIED.computeIfAbsent(address, first -> tablesWithoutReferenceData(jdbc));
         for (int tries = 1; true; tries++) {
             try {
                 empty(jdbc, tables);
