@@ -78,7 +78,7 @@ class YearLooksIT {
             assertThat(headings)
                     .allSatisfy(heading -> assertThat(text)
                             .containsPattern("<h2[^>]*>" + Pattern.quote(heading)
-                                    + "</h2>\\s*<p><a class=\"touch\" href=\"/handbook/[^\"]+\">In the handbook: "
+                                    + "</h2>\\s*<p class=\"handbook-way\"><a class=\"touch\" href=\"/handbook/[^\"]+\">In the handbook: "
                                     + Pattern.quote(heading) + "</a></p>"));
         }
     }
