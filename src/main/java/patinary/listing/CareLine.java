@@ -28,7 +28,7 @@ record CareLine(
         String source) {
 
     /** The line in the language of the page. */
-    String text() {
+    public String text() {
         return said.here();
     }
 
