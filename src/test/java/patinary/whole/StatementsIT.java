@@ -92,7 +92,8 @@ class StatementsIT {
         Set<String> wholeReads = wholeReads();
         assertThat(picked)
                 .as("large tables that are read whole to pick from them")
-                .allSatisfy((page, reads) -> assertThat(wholeReads).as("%s", reads).contains(page));
+                .allSatisfy(
+                        (page, reads) -> assertThat(wholeReads).as("%s", reads).contains(page));
         assertThat(counted.keySet()).as("pages named are still there").containsAll(wholeReads);
     }
 
