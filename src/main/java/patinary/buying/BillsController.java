@@ -72,6 +72,10 @@ class BillsController {
             RedirectAttributes redirect) {
         Answers answers = new Answers(errors, shop.currency());
         UUID own = answers.id("id", form.id, "buying.error.id");
+        if (own.equals(id)) {
+            // A form that lost its own id takes that of the address.
+            answers.wrong("id", "buying.error.id");
+        }
         Amount owed = desk.owed(id);
         if (desk.find(own).isEmpty()) {
             record(answers, own, id, form, owed, errors);

@@ -74,6 +74,18 @@ class ReturnsAndBillsIT {
                 .andExpect(content().string(containsString("Nothing is owed.")));
     }
 
+    /** The form's own field has the same name as the receipt's in the address. */
+    @Test
+    void aFormThatLostItsIdIsNotThatOfTheReceipt() throws Exception {
+        mvc.perform(post("/receipts/" + RECEIPT + "/pay")
+                        .with(InventedShop.owner())
+                        .param("date", "2025-03-20")
+                        .param("amount", "20.00")
+                        .param("place", Shelf.CASH.toString()))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("The form is damaged")));
+    }
+
     @Test
     void keepsAReceiptThatABillWasPaidFor() throws Exception {
         pay(BILL, "20.00");

@@ -66,7 +66,7 @@ class InsightIT {
         mvc.perform(get("/").with(owner()))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("/money-places/new")))
-                .andExpect(content().string(containsString("patinary.jar demo")))
+                .andExpect(content().string(containsString("run.arguments=demo")))
                 .andExpect(content().string(not(containsString("??"))));
     }
 
