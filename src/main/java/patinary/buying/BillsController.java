@@ -48,23 +48,23 @@ class BillsController {
         return "buying/bills";
     }
 
-    @GetMapping("/receipts/{id}/pay")
-    String ask(@PathVariable UUID id, Model model) {
-        Amount owed = desk.owed(id);
+    @GetMapping("/receipts/{receipt}/pay")
+    String ask(@PathVariable UUID receipt, Model model) {
+        Amount owed = desk.owed(receipt);
         if (!owed.isPositive()) {
-            throw new NotFound("an amount owed for " + id);
+            throw new NotFound("an amount owed for " + receipt);
         }
         BillForm form = new BillForm();
         form.id = UUID.randomUUID().toString();
         form.date = shop.today().toString();
         form.amount = shop.currency().plain(owed);
         model.addAttribute("form", form);
-        return page(model, id, owed);
+        return page(model, receipt, owed);
     }
 
-    @PostMapping("/receipts/{id}/pay")
+    @PostMapping("/receipts/{receipt}/pay")
     String pay(
-            @PathVariable UUID id,
+            @PathVariable UUID receipt,
             @ModelAttribute("form") BillForm form,
             BindingResult errors,
             Model model,
@@ -72,17 +72,13 @@ class BillsController {
             RedirectAttributes redirect) {
         Answers answers = new Answers(errors, shop.currency());
         UUID own = answers.id("id", form.id, "buying.error.id");
-        if (own.equals(id)) {
-            // A form that lost its own id takes that of the address.
-            answers.wrong("id", "buying.error.id");
-        }
-        Amount owed = desk.owed(id);
+        Amount owed = desk.owed(receipt);
         if (desk.find(own).isEmpty()) {
-            record(answers, own, id, form, owed, errors);
+            record(answers, own, receipt, form, owed, errors);
         }
         if (errors.hasErrors()) {
             response.setStatus(422);
-            return page(model, id, owed);
+            return page(model, receipt, owed);
         }
         Notice.next(redirect, "buying.bill.saved");
         return "redirect:/bills";

@@ -95,7 +95,7 @@ final class Reach {
                         rows(May.BOTH, HELPERS, "/bench/new", "/bench/{id}/edit"),
                         rows(May.BOTH, HELPERS, "/sales/new", "/sales/{id}/packing"),
                         rows(May.CHANGE, HELPERS, "/sales/{id}/posted", "/sending/{id}/packed", "/sending/{id}/sent"),
-                        rows(May.BOTH, HELPERS, "/supplies/{id}/count"),
+                        rows(May.BOTH, HELPERS, "/supplies/{supply}/count"),
                         rows(May.BOTH, HELPERS, "/pieces/{id}/edit", "/pieces/{id}/size"),
                         rows(May.BOTH, HELPERS, "/photos/match", "/photos/new", "/photos"),
                         rows(May.CHANGE, HELPERS, "/photos/{id}/arrange"),

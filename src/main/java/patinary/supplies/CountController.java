@@ -54,34 +54,34 @@ class CountController {
         this.refusal = refusal;
     }
 
-    @GetMapping("/{id}/count")
-    String form(@PathVariable UUID id, @RequestParam(defaultValue = "BENCH") StockPlace place, Model model) {
+    @GetMapping("/{supply}/count")
+    String form(@PathVariable UUID supply, @RequestParam(defaultValue = "BENCH") StockPlace place, Model model) {
         CountForm form = new CountForm();
         form.date = shop.today().toString();
         form.place = place.name();
         model.addAttribute("form", form);
-        return page(model, find(id));
+        return page(model, find(supply));
     }
 
-    @PostMapping("/{id}/count")
+    @PostMapping("/{supply}/count")
     String count(
-            @PathVariable UUID id,
+            @PathVariable UUID supply,
             @ModelAttribute("form") CountForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        SupplyCatalog.Known supply = find(id);
+        SupplyCatalog.Known known = find(supply);
         Answers answers = new Answers(errors, shop.currency());
-        Optional<SupplyCount> count = read(supply, form, answers);
+        Optional<SupplyCount> count = read(known, form, answers);
         if (!answers.anyWrong()
                 && count.isPresent()
                 && isDone(() -> documents.record(SupplyCount.class, count.get()), errors)) {
-            Notice.next(redirect, "supplies.counted", supply.facts().name());
+            Notice.next(redirect, "supplies.counted", known.facts().name());
             return "redirect:/supplies/counts/" + count.get().id();
         }
         response.setStatus(422);
-        return page(model, supply);
+        return page(model, known);
     }
 
     @GetMapping("/counts/{id}")

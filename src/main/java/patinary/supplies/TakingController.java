@@ -53,33 +53,33 @@ class TakingController {
         this.refusal = refusal;
     }
 
-    @GetMapping("/{id}/take")
-    String form(@PathVariable UUID id, Model model) {
+    @GetMapping("/{supply}/take")
+    String form(@PathVariable UUID supply, Model model) {
         CountForm form = new CountForm();
         form.date = shop.today().toString();
         model.addAttribute("form", form);
-        return page(model, find(id));
+        return page(model, find(supply));
     }
 
-    @PostMapping("/{id}/take")
+    @PostMapping("/{supply}/take")
     String take(
-            @PathVariable UUID id,
+            @PathVariable UUID supply,
             @ModelAttribute("form") CountForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        SupplyCatalog.Known supply = find(id);
+        SupplyCatalog.Known known = find(supply);
         Answers answers = new Answers(errors, shop.currency());
-        Optional<Taking> taking = read(supply, form, answers);
+        Optional<Taking> taking = read(known, form, answers);
         if (!answers.anyWrong()
                 && taking.isPresent()
                 && isDone(() -> documents.record(Taking.class, taking.get()), errors)) {
-            Notice.next(redirect, "supplies.taken", supply.facts().name());
+            Notice.next(redirect, "supplies.taken", known.facts().name());
             return "redirect:/supplies/takings/" + taking.get().id();
         }
         response.setStatus(422);
-        return page(model, supply);
+        return page(model, known);
     }
 
     /** A year's takings with their sum, to be handed over. A year that nobody means is this year. */
