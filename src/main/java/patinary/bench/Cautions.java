@@ -37,7 +37,7 @@ public final class Cautions {
                 .get();
         try (var parser = format.parse(table)) {
             return new Cautions(parser.stream()
-                    .map(row -> new Rule(caution(row), TriggerWords.of(triggers(row))))
+                    .map(row -> new Rule(caution(row), TriggerWords.of(TriggerWords.inEveryLanguage(row::get))))
                     .toList());
         }
     }
@@ -60,13 +60,8 @@ public final class Cautions {
         return new Caution(
                 row.get("id"),
                 Caution.Severity.valueOf(row.get("severity")),
-                TriggerWords.split(triggers(row)),
+                TriggerWords.split(TriggerWords.inEveryLanguage(row::get)),
                 Worded.of(row::get, "text"),
                 row.get("source"));
-    }
-
-    /** The words of every language call up alike, whatever the pages speak: a supply keeps the name on its jar. */
-    private static String triggers(CSVRecord row) {
-        return String.join(";", Worded.of(row::get, "trigger_words").texts().values());
     }
 }

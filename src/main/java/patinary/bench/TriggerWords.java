@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import patinary.web.Worded;
 
 /**
  * Words that call something up wherever they are said: a caution at the bench, a line of care in an offer's text.
@@ -30,6 +32,16 @@ public final class TriggerWords {
         String words = split(cell).stream().map(TriggerWords::phrase).collect(Collectors.joining("|"));
         String any = words.isEmpty() ? "(?!)" : "\\b(?:" + words + ")\\b";
         return new TriggerWords(Pattern.compile(any, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+    }
+
+    /**
+     * The words of a row in one such cell, those of every language: they call up alike, whatever the pages speak, as a supply keeps the
+     * name on its jar.
+     *
+     * @param row the row's cells by the names of their columns
+     */
+    public static String inEveryLanguage(UnaryOperator<String> row) {
+        return String.join(";", Worded.of(row, "trigger_words").texts().values());
     }
 
     /** The single words of such a cell. */

@@ -55,10 +55,7 @@ class Library {
      * @return nothing where there is no such page
      */
     Optional<Leaf> leaf(Shelf shelf, String name) {
-        return leaf(
-                        shelf,
-                        name,
-                        Tongue.of(LocaleContextHolder.getLocale().getLanguage()).orElse(Tongue.ENGLISH))
+        return leaf(shelf, name, Tongue.of(LocaleContextHolder.getLocale()))
                 .or(() -> leaf(shelf, name, Tongue.ENGLISH));
     }
 

@@ -58,8 +58,7 @@ final class CareLines {
                 to.isEmpty() ? null : LocalDate.parse(to),
                 row.get("always").equals("yes"),
                 ids(row.get("cautions")),
-                TriggerWords.of(String.join(
-                        ";", Worded.of(row::get, "trigger_words").texts().values())),
+                TriggerWords.of(TriggerWords.inEveryLanguage(row::get)),
                 Worded.of(row::get, "text"),
                 row.get("source"));
     }

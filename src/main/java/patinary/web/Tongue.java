@@ -48,6 +48,11 @@ public enum Tongue {
         return Arrays.stream(values()).filter(one -> one.code.equals(code)).findFirst();
     }
 
+    /** The one of a page in some language: English where the program does not speak it. */
+    public static Tongue of(Locale page) {
+        return of(page.getLanguage()).orElse(ENGLISH);
+    }
+
     /** Every country there is, by the two letters of ISO 3166-1. */
     public static List<String> countries() {
         return Arrays.stream(Locale.getISOCountries()).sorted().toList();
@@ -72,10 +77,8 @@ public enum Tongue {
 
     /** The column of a file of reference that has a text in the language of a page: {@code name}, {@code name_es}. */
     public static String column(String column, Locale locale) {
-        return of(locale.getLanguage())
-                .filter(tongue -> tongue != ENGLISH)
-                .map(tongue -> column + "_" + tongue.code)
-                .orElse(column);
+        Tongue tongue = of(locale);
+        return tongue == ENGLISH ? column : column + "_" + tongue.code;
     }
 
     /** Whether a country prints on Letter, and not on A4. */

@@ -30,6 +30,6 @@ public record Worded(Map<Tongue, String> texts) {
 
     /** In a language; in English where the program does not speak it. */
     public String in(Locale locale) {
-        return texts.get(Tongue.of(locale.getLanguage()).orElse(Tongue.ENGLISH));
+        return texts.get(Tongue.of(locale));
     }
 }
