@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiPredicate;
-import java.util.stream.Collectors;
 import patinary.insight.OfferFacts.Sold;
 import patinary.insight.OfferFacts.Spell;
 
@@ -30,8 +29,8 @@ final class MoveReckoning {
     /** What lies in the period is looked for once, and not again for each group. */
     MoveReckoning(MoveFacts facts, LocalDate first, LocalDate last) {
         this.facts = facts;
-        spells = facts.offers().spells().stream().collect(Collectors.groupingBy(Spell::piece));
-        soldEver = facts.offers().sold().stream().collect(Collectors.groupingBy(Sold::piece));
+        spells = facts.offers().spellsByPiece();
+        soldEver = facts.offers().soldByPiece();
         found = facts.found().entrySet().stream()
                 .filter(f -> !f.getValue().isBefore(first) && !f.getValue().isAfter(last))
                 .map(f -> new Behind.Came(f.getKey(), f.getValue()))

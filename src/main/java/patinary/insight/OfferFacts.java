@@ -1,9 +1,12 @@
 package patinary.insight;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
 
 /**
  * When pieces were on offer and when they sold, as plain rows: all that days on offer are made of.
@@ -19,4 +22,21 @@ record OfferFacts(List<Spell> spells, Map<UUID, List<Span>> pauses, List<Sold> s
 
     /** A piece on one sale; amounts in minor units, cost is what the sale took out of stock net of what came back. */
     record Sold(UUID piece, LocalDate day, String channel, boolean cameBack, long net, long cost, long profit) {}
+
+    Map<UUID, List<Spell>> spellsByPiece() {
+        return byPiece(spells, Spell::piece);
+    }
+
+    Map<UUID, List<Sold>> soldByPiece() {
+        return byPiece(sold, Sold::piece);
+    }
+
+    /** Most pieces have one row. */
+    private static <T> Map<UUID, List<T>> byPiece(List<T> rows, Function<T, UUID> piece) {
+        Map<UUID, List<T>> byPiece = new HashMap<>();
+        for (T row : rows) {
+            byPiece.computeIfAbsent(piece.apply(row), one -> new ArrayList<>(1)).add(row);
+        }
+        return byPiece;
+    }
 }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import patinary.insight.OfferFacts.Sold;
 import patinary.insight.OfferFacts.Spell;
@@ -50,21 +49,12 @@ final class Rounds {
      */
     static List<Round> of(OfferFacts facts, Map<UUID, LocalDate> takenOver, LocalDate today) {
         Rounds rounds = new Rounds(facts, takenOver, today);
-        Map<UUID, List<Spell>> spells = byPiece(facts.spells(), Spell::piece);
-        Map<UUID, List<Sold>> sold = byPiece(facts.sold(), Sold::piece);
+        Map<UUID, List<Spell>> spells = facts.spellsByPiece();
+        Map<UUID, List<Sold>> sold = facts.soldByPiece();
         List<Round> all = new ArrayList<>(spells.size());
         spells.forEach((piece, own) -> rounds.add(own, sold.getOrDefault(piece, List.of()), all));
         all.sort(Comparator.comparing(Round::from).thenComparing(Round::piece));
         return List.copyOf(all);
-    }
-
-    /** Most pieces have one row. */
-    private static <T> Map<UUID, List<T>> byPiece(List<T> rows, Function<T, UUID> piece) {
-        Map<UUID, List<T>> byPiece = new HashMap<>();
-        for (T row : rows) {
-            byPiece.computeIfAbsent(piece.apply(row), one -> new ArrayList<>(1)).add(row);
-        }
-        return byPiece;
     }
 
     private void add(List<Spell> spells, List<Sold> sales, List<Round> rounds) {

@@ -61,11 +61,9 @@ record Speed(
     static List<Stay> stays(List<Round> rounds, BitSet members, boolean own) {
         Set<UUID> sets = new HashSet<>();
         List<Stay> stays = new ArrayList<>(own ? members.cardinality() : rounds.size());
-        for (int i = own ? members.nextSetBit(0) : members.nextClearBit(0);
-                i >= 0 && i < rounds.size();
-                i = own ? members.nextSetBit(i + 1) : members.nextClearBit(i + 1)) {
+        for (int i = 0; i < rounds.size(); i++) {
             Round round = rounds.get(i);
-            if (round.set() == null || sets.add(round.set())) {
+            if (members.get(i) == own && (round.set() == null || sets.add(round.set()))) {
                 stays.add(round.stay());
             }
         }
