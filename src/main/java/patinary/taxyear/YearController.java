@@ -67,11 +67,12 @@ class YearController {
             @RequestParam(defaultValue = "false") boolean beside,
             Model model) {
         require(year);
+        YearPage page = years.page(year);
         model.addAttribute("whole", whole ? years.whole(year) : null);
-        model.addAttribute("beside", beside ? YearBeside.of(years.page(year), years.page(year - 1), year - 1) : null);
+        model.addAttribute("beside", beside ? YearBeside.of(page, years.page(year - 1), year - 1) : null);
         model.addAttribute("year", year);
         model.addAttribute("years", books.years());
-        model.addAttribute("page", years.page(year));
+        model.addAttribute("page", page);
         model.addAttribute("vehicle", YearVehicles.of(vehicles.year(year), books.miles(year)));
         model.addAttribute("first", books.first(year));
         model.addAttribute("last", books.last(year));
