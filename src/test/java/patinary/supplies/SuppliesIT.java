@@ -115,6 +115,25 @@ class SuppliesIT {
     }
 
     /** 200 ml on the shelf for 20.00; a quarter jar = 50 ml = 5.00 goes to the bench at cost. */
+    /** What the address is about has another name than the form's own id, and never stands in for it. */
+    @Test
+    void aFormThatLostItsIdDoesNotTakeThatOfTheSupply() throws Exception {
+        bench.receipt(LineKind.SHELF, bench.paint, BigDecimal.valueOf(200), "20.00", DAY);
+        for (String what : List.of("/take", "/count")) {
+            mvc.perform(post("/supplies/" + bench.paint + what)
+                            .with(InventedShop.owner())
+                            .param("place", "SHELF")
+                            .param("date", DAY.plusDays(1).toString())
+                            .param("quantity", "1/4 jar"))
+                    .andExpect(status().isSeeOther());
+        }
+        assertThat(jdbc.sql("select id from document where kind in ('TAKING', 'COUNT')")
+                        .query(UUID.class)
+                        .list())
+                .hasSize(2)
+                .doesNotContain(bench.paint);
+    }
+
     @Test
     void takingMovesFromTheShelfToTheBenchAtCost() throws Exception {
         bench.receipt(LineKind.SHELF, bench.paint, BigDecimal.valueOf(200), "20.00", DAY);
