@@ -1,5 +1,6 @@
 package patinary.handbook;
 
+import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
@@ -15,7 +16,7 @@ final class Search {
     private final List<String> words;
 
     private Search(String query) {
-        words = Arrays.stream(query.toLowerCase(Locale.ROOT).split("[\\s,;]+"))
+        words = Arrays.stream(plain(query).split("[\\s,;]+"))
                 .filter(word -> !word.isEmpty())
                 .toList();
     }
@@ -42,12 +43,18 @@ final class Search {
                         .toList();
     }
 
+    /** Small letters, without the accents that many leave out when they type; an ñ is a letter of its own. */
+    private static String plain(String text) {
+        String marked = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
+        return Normalizer.normalize(marked.replaceAll("[\u0301\u0308]", ""), Normalizer.Form.NFC);
+    }
+
     private boolean found(String text) {
         return count(text) == words.size();
     }
 
     private long count(String text) {
-        String small = text.toLowerCase(Locale.ROOT);
+        String small = plain(text);
         return words.stream().filter(small::contains).count();
     }
 
@@ -60,7 +67,7 @@ final class Search {
             return best;
         }
         int at = words.stream()
-                .flatMap(word -> Stream.of(best.toLowerCase(Locale.ROOT).indexOf(word)))
+                .flatMap(word -> Stream.of(plain(best).indexOf(word)))
                 .filter(index -> index >= 0)
                 .min(Comparator.naturalOrder())
                 .orElse(0);

@@ -39,6 +39,15 @@ class SearchTest {
     }
 
     @Test
+    void anAccentCanBeLeftOutWhileAnotherLetterCannot() {
+        List<Leaf> spanish = List.of(
+                Leaf.of(Shelf.HANDBOOK, "year", Tongue.SPANISH, "# Años\n\nCómo se calcula un año.\n", NO_PICTURES));
+        assertThat(Search.hits("COMO año", spanish)).hasSize(1);
+        assertThat(Search.hits("cómo", spanish)).hasSize(1);
+        assertThat(Search.hits("ano", spanish)).isEmpty();
+    }
+
+    @Test
     void aLongLineIsCutAroundTheWord() {
         String before = "filling ".repeat(60);
         Leaf leaf = Leaf.of(
