@@ -19,6 +19,11 @@ record Leaf(Shelf shelf, String name, Tongue tongue, String title, List<Block> b
         return new Leaf(shelf, name, tongue, title, blocks);
     }
 
+    /** The same page, with its places named as on the English one. */
+    Leaf anchoredAs(Leaf english) {
+        return new Leaf(shelf, name, tongue, title, Twins.anchored(blocks, english.blocks));
+    }
+
     public String address() {
         return shelf.address(name);
     }

@@ -63,9 +63,12 @@ class Library {
     Optional<Leaf> leaf(Shelf shelf, String name, Tongue tongue) {
         String folder = tongue == Tongue.ENGLISH ? "/" : "/" + tongue.code() + "/";
         String file = shelf.word() + folder + name + ".md";
+        Optional<Leaf> english = tongue == Tongue.ENGLISH ? Optional.empty() : leaf(shelf, name, Tongue.ENGLISH);
         return Optional.ofNullable(files.get(file))
-                .map(found -> read.computeIfAbsent(
-                        file, path -> Leaf.of(shelf, name, tongue, text(found), target -> size(shelf, target))));
+                .map(found -> read.computeIfAbsent(file, path -> {
+                    Leaf own = Leaf.of(shelf, name, tongue, text(found), target -> size(shelf, target));
+                    return english.map(own::anchoredAs).orElse(own);
+                }));
     }
 
     /** Every page but the two lists. */

@@ -88,6 +88,23 @@ class ReadingTest {
                 .containsExactly("price-bands", null);
     }
 
+    /** An address that points to a place is the same in every language, also inside a list or what is set apart. */
+    @Test
+    void aPageInAnotherLanguageHasThePlacesOfTheEnglishOne() {
+        List<Block> english = read("# Sales\n\n**Fees.** One.\n\n- **Tax.** Two.\n\n> **Tip.** Three.\n\n"
+                + "| word | is |\n|---|---|\n| net | 4 |\n\n## Sales");
+        List<Block> spanish = read("# Ventas\n\n**Cargos.** Uno.\n\n- **Impuesto.** Dos.\n\n> **Propina.** Tres.\n\n"
+                + "| palabra | es |\n|---|---|\n| neto | 4 |\n\n## Ventas");
+        assertThat(Twins.anchored(spanish, english))
+                .hasToString(spanish.toString()
+                        .replace("id=ventas", "id=sales")
+                        .replace("id=cargos", "id=fees")
+                        .replace("id=impuesto", "id=tax")
+                        .replace("id=propina", "id=tip")
+                        .replace("Row[id=null", "Row[id=net"));
+        assertThat(Twins.anchored(spanish, english.subList(0, 2))).isEqualTo(spanish);
+    }
+
     @Test
     void aPictureStandsAloneAndHasItsSizeAndItsWords() {
         assertThat(Reading.blocks(

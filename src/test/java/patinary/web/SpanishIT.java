@@ -70,6 +70,14 @@ class SpanishIT {
     }
 
     @Test
+    void theHandbookSpeaksItAndKeepsItsPlaces() throws Exception {
+        speakSpanish("MX");
+        assertThat(body("/handbook/cautions")).contains("<h1 id=\"cautions\">Avisos</h1>");
+        assertThat(body("/handbook?q=trapos RAG")).contains("href=\"/handbook/cautions\"");
+        assertThat(body("/handbook/archive")).contains("Esta página todavía está en inglés.");
+    }
+
+    @Test
     void aLanguageOrCountryThatIsNotOfferedIsRefused() throws Exception {
         assertThat(web.perform(settings("xx", "ES")).andReturn().getResponse().getStatus())
                 .isEqualTo(422);
