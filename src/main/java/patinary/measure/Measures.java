@@ -55,21 +55,29 @@ public final class Measures {
     /** The one of her measures that a typed quantity is told in; nothing where it is told in a unit. */
     public static Optional<NamedMeasure> toldIn(String text, Collection<NamedMeasure> namedMeasures) {
         return QuantityText.counted(NumberText.plain(text))
-                .flatMap(counted -> namedMeasures.stream()
-                        .filter(measure -> measure.isCalled(counted.name()))
-                        .findFirst());
+                .flatMap(counted ->
+                        called(counted.name(), namedMeasures).stream().findFirst());
     }
 
     private static Optional<Quantity> named(String plain, Dimension wanted, Collection<NamedMeasure> namedMeasures) {
         return QuantityText.counted(plain).flatMap(counted -> {
-            List<NamedMeasure> called = namedMeasures.stream()
-                    .filter(m -> m.isCalled(counted.name()))
-                    .toList();
+            List<NamedMeasure> called = called(counted.name(), namedMeasures);
             return called.stream()
                     .filter(m -> m.quantity().dimension() == wanted)
                     .findFirst()
                     .or(() -> called.stream().findFirst())
                     .map(m -> m.quantity().times(counted.number()));
         });
+    }
+
+    /** A word that is exactly the name of one never means another. */
+    private static List<NamedMeasure> called(String word, Collection<NamedMeasure> namedMeasures) {
+        List<NamedMeasure> exactly =
+                namedMeasures.stream().filter(measure -> measure.isCalled(word)).toList();
+        return exactly.isEmpty()
+                ? namedMeasures.stream()
+                        .filter(measure -> measure.isLikelyCalled(word))
+                        .toList()
+                : exactly;
     }
 }

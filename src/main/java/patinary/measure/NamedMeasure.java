@@ -1,6 +1,7 @@
 package patinary.measure;
 
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * The maker's own word for an amount she uses by eye, for instance a "dab" of 2 ml. Her words are hers to define; a word
@@ -10,6 +11,9 @@ import java.util.Locale;
  * @param quantity what one of it is; above zero
  */
 public record NamedMeasure(String name, Quantity quantity) {
+
+    /** The program names two measures itself, of a tool and of a sheet; who reads Spanish types the Spanish words. */
+    private static final Map<String, String> IN_SPANISH = Map.of("use", "uso", "sheet", "pliego");
 
     /** @throws IllegalArgumentException where the name is blank, starts with a digit or is a unit; or the quantity is not above zero */
     public NamedMeasure {
@@ -33,8 +37,17 @@ public record NamedMeasure(String name, Quantity quantity) {
 
     /** Whether a typed word means this measure: same letters in any case, with or without a plural s. */
     boolean isCalled(String word) {
+        return isOneOrMore(name.toLowerCase(Locale.ROOT), word.toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether a typed word means this measure where none is called just so: its plural in es, its word in another language. */
+    boolean isLikelyCalled(String word) {
         String typed = word.toLowerCase(Locale.ROOT);
         String own = name.toLowerCase(Locale.ROOT);
-        return typed.equals(own) || typed.equals(own + "s");
+        return typed.equals(own + "es") || isOneOrMore(IN_SPANISH.getOrDefault(own, own), typed);
+    }
+
+    private static boolean isOneOrMore(String one, String typed) {
+        return typed.equals(one) || typed.equals(one + "s");
     }
 }

@@ -67,6 +67,39 @@ class MeasuresTest {
                 .isEqualTo(new Measures.Resolved(Quantity.of("9", Unit.SQUARE_CENTIMETRE)));
     }
 
+    /** The words of tools and sheets are the program's, so they are read in every language; a brush's plural is brushes. */
+    @ParameterizedTest
+    @CsvSource({
+        "2 uses, COUNT, 0.05",
+        "1 uso, COUNT, 0.025",
+        "2 Usos, COUNT, 0.05",
+        "1/4 pliego, AREA, 225",
+        "2 pliegos, AREA, 1800",
+        "2 brushes, COUNT, 3"
+    })
+    void understandsTheWordsThatMeanOneOfThem(String text, Dimension dimension, String base) {
+        List<NamedMeasure> measures = List.of(
+                new NamedMeasure("use", Quantity.of("0.025", Unit.EACH)),
+                new NamedMeasure("brush", Quantity.of("1.5", Unit.EACH)),
+                new NamedMeasure("sheet", Quantity.of("900", Unit.SQUARE_CENTIMETRE)));
+        assertThat(Measures.resolve(text, dimension, measures))
+                .isEqualTo(new Measures.Resolved(Quantity.of(base, Unit.base(dimension))));
+        assertThat(Measures.toldIn(text, measures)).isPresent();
+    }
+
+    @Test
+    void takesTheMeasureOfJustThatNameBeforeOneThatIsLikelyMeant() {
+        List<NamedMeasure> measures = List.of(
+                new NamedMeasure("sheet", Quantity.of("900", Unit.SQUARE_CENTIMETRE)),
+                new NamedMeasure("pliego", Quantity.of("700", Unit.SQUARE_CENTIMETRE)),
+                new NamedMeasure("tub", Quantity.of("5", Unit.MILLILITRE)),
+                new NamedMeasure("tube", Quantity.of("3", Unit.MILLILITRE)));
+        assertThat(Measures.resolve("pliego", Dimension.AREA, measures))
+                .isEqualTo(new Measures.Resolved(Quantity.of("700", Unit.SQUARE_CENTIMETRE)));
+        assertThat(Measures.resolve("2 tubes", Dimension.VOLUME, measures))
+                .isEqualTo(new Measures.Resolved(Quantity.of("6", Unit.MILLILITRE)));
+    }
+
     @ParameterizedTest
     @CsvSource({"cup, 1", "Fl Oz, 1", "'', 1", "2 dabs, 1", "dab, 0", "dab, -1"})
     void refusesAMeasureThatCouldMislead(String name, String value) {
