@@ -71,7 +71,7 @@ class ArchiveImport {
                         .isEmpty());
     }
 
-    private void refuseUnlessEmpty() {
+    void refuseUnlessEmpty() {
         if (!isShopEmpty()) {
             throw new ArchiveRefused(ArchiveError.ofFile("", "not-empty"));
         }

@@ -82,6 +82,10 @@ public class ShopArchive {
         return imports.isShopEmpty();
     }
 
+    void refuseUnlessEmpty() {
+        imports.refuseUnlessEmpty();
+    }
+
     void load(ArchiveSource source, Progress progress) throws IOException {
         ArchiveCheck check = new ArchiveCheck(source, progress);
         Cells cells = check.run();

@@ -13,6 +13,7 @@ import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 import org.springframework.web.util.UriComponentsBuilder;
+import patinary.web.RestOfForm;
 import patinary.web.ScriptAnswers;
 
 /** Stands behind the doors and asks for fresh proof where {@link Proofs} says so. What was typed goes along and is not lost. */
@@ -38,6 +39,7 @@ class ProofGate extends OncePerRequestFilter {
         } else if (request.getMethod().equals("POST") && isPlainForm(request)) {
             request.getRequestDispatcher(ProveController.HELD).forward(request, response);
         } else {
+            RestOfForm.pass(request);
             response.setStatus(HttpServletResponse.SC_SEE_OTHER);
             response.setHeader("Location", asking(request, row.get()));
         }

@@ -171,6 +171,20 @@ class ProofsIT {
                 .isEqualTo(asking("/shop/people"));
     }
 
+    /** Over the wire: a large file is not kept, and the answer waits until the browser has sent it all. */
+    @Test
+    void aLargeFileIsChosenAgain() throws Exception {
+        var visitor = new patinary.testing.Visitor();
+        visitor.visit(port);
+        visitor.fill("/sign-in", "/sign-in", Map.of("name", InventedShop.OWNER, "password", InventedShop.PASSWORD));
+        makeOld(store);
+
+        HttpResponse<String> asked = visitor.upload("/shop", "/shop/archive", "shop.zip", new byte[20 * 1024 * 1024]);
+
+        assertThat(asked.statusCode()).isEqualTo(303);
+        assertThat(asked.headers().firstValue("Location").orElseThrow()).isEqualTo(asking("/shop/archive"));
+    }
+
     private String states() {
         return jdbc.sql("select max(session_id) from spring_session where principal_name is not null")
                 .query(String.class)
