@@ -2,7 +2,9 @@ package patinary.buying;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -14,8 +16,10 @@ import patinary.buying.ReceiptForm.PieceForm;
 import patinary.ledger.Tender;
 import patinary.money.Amount;
 import patinary.money.Percent;
+import patinary.pieces.Piece;
 import patinary.pieces.Pieces;
 import patinary.shop.CurrentShop;
+import patinary.supplies.Supply;
 import patinary.web.Ids;
 
 /** Fills a receipt's form: an empty one, or one that reads back to what is stored. */
@@ -71,13 +75,23 @@ class ReceiptFill {
         form.trip = text(content.tripId());
         form.note = content.note();
         form.tillTotal = plain(content.tillTotal());
-        content.lines().forEach(line -> form.lines.add(line(content, line)));
+        // Those of all lines at once; each line then finds its own among them.
+        Map<UUID, Supply> bought = supplies.of(content.lines());
+        Map<UUID, Piece> brought =
+                pieces
+                        .findAllByIdIn(content.pieces().stream()
+                                .map(ReceiptPiece::pieceId)
+                                .toList())
+                        .stream()
+                        .collect(Collectors.toMap(Piece::id, Function.identity()));
+        content.lines().forEach(line -> form.lines.add(line(content, line, bought, brought)));
         content.charges().forEach(charge -> charge(form, content, charge));
         payments(form, content.payments());
         return form;
     }
 
-    private LineForm line(ReceiptContent content, ReceiptLine line) {
+    private LineForm line(
+            ReceiptContent content, ReceiptLine line, Map<UUID, Supply> bought, Map<UUID, Piece> brought) {
         LineForm form = new LineForm();
         form.kind = line.kind().name();
         form.title = line.title();
@@ -86,7 +100,7 @@ class ReceiptFill {
         form.discount = either(line.discount(), line.discountPercent());
         form.about = line.about();
         form.category = line.category() == null ? "" : line.category();
-        supplies.fill(form, line);
+        SupplyReader.fill(form, line, bought);
         List<ReceiptPiece> own = content.pieces().stream()
                 .filter(piece -> piece.line() == line.line())
                 .toList();
@@ -95,19 +109,19 @@ class ReceiptFill {
                         .distinct()
                         .count()
                 < 2;
-        own.forEach(piece -> form.pieces.add(piece(piece, equal)));
+        own.forEach(piece -> form.pieces.add(piece(piece, equal, brought.get(piece.pieceId()))));
         return form;
     }
 
-    private PieceForm piece(ReceiptPiece stored, boolean equal) {
+    private PieceForm piece(ReceiptPiece stored, boolean equal, @Nullable Piece piece) {
         PieceForm form = new PieceForm();
         form.id = stored.pieceId().toString();
         form.value = equal ? "" : plain(Amount.of(stored.weight().longValue()));
-        pieces.findById(stored.pieceId()).ifPresent(piece -> {
+        if (piece != null) {
             form.title = piece.facts().title();
             form.kind = text(piece.facts().kindId());
             form.style = text(piece.facts().styleId());
-        });
+        }
         return form;
     }
 

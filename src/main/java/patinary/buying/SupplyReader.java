@@ -3,11 +3,15 @@ package patinary.buying;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.buying.ReceiptForm.LineForm;
@@ -50,9 +54,8 @@ class SupplyReader {
     List<Choice> choices() {
         List<Choice> choices = new ArrayList<>();
         for (Supply supply : toBuy()) {
-            String name = supply.facts().name();
-            supply.facts()
-                    .packs()
+            String name = supply.name();
+            supply.packs()
                     .forEach(pack ->
                             choices.add(Choice.named(supply.id() + STROKE + pack.name(), name + ": " + pack.name())));
             choices.add(Choice.named(supply.id().toString(), name));
@@ -63,8 +66,7 @@ class SupplyReader {
     /** Each supply once. */
     List<Choice> plainChoices() {
         return toBuy().stream()
-                .map(supply ->
-                        Choice.named(supply.id().toString(), supply.facts().name()))
+                .map(supply -> Choice.named(supply.id().toString(), supply.name()))
                 .toList();
     }
 
@@ -92,14 +94,24 @@ class SupplyReader {
         });
     }
 
+    /** The supplies that these lines brought. */
+    Map<UUID, Supply> of(List<ReceiptLine> lines) {
+        List<UUID> ids = lines.stream()
+                .map(ReceiptLine::supplyId)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+        return supplies.findAllByIdIn(ids).stream().collect(Collectors.toMap(Supply::id, Function.identity()));
+    }
+
     /** Fills in what {@link #read} reads back to the same. */
-    void fill(LineForm form, ReceiptLine line) {
+    static void fill(LineForm form, ReceiptLine line, Map<UUID, Supply> bought) {
         if (line.supplyId() == null || line.content() == null) {
             return;
         }
         BigDecimal content = line.content();
         form.supply = line.supplyId().toString();
-        supplies.findById(line.supplyId()).map(Supply::facts).ifPresent(facts -> {
+        Optional.ofNullable(bought.get(line.supplyId())).map(Supply::facts).ifPresent(facts -> {
             Optional<Supply.Named> pack = facts.packs().stream()
                     .filter(named -> named.quantity().compareTo(content) == 0)
                     .findFirst();

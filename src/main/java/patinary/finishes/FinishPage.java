@@ -61,9 +61,7 @@ class FinishPage {
 
     void form(Model model, FinishForm form) {
         model.addAttribute("form", form);
-        model.addAttribute(
-                "supplies",
-                catalog.all().stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute("supplies", catalog.choices());
         model.addAttribute("pers", pers());
         model.addAttribute(
                 "stepNumbers",

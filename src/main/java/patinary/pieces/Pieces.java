@@ -1,5 +1,6 @@
 package patinary.pieces;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,6 +10,8 @@ import org.springframework.data.repository.Repository;
 public interface Pieces extends Repository<Piece, UUID> {
 
     Optional<Piece> findById(UUID id);
+
+    List<Piece> findAllByIdIn(Collection<UUID> ids);
 
     List<Piece> findAllByOrderByCode();
 

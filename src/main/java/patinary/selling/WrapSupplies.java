@@ -29,16 +29,15 @@ class WrapSupplies {
 
     /** What she packed in before stands first, so that a box is not looked for among the paints. */
     public List<Choice> choices() {
-        Set<UUID> before =
+        Set<String> before =
                 Set.copyOf(jdbc.sql("select supply_id from parcel_wrap union select supply_id from sale_wrap")
-                        .query(UUID.class)
+                        .query((row, number) -> row.getObject(1, UUID.class).toString())
                         .list());
-        return all().stream()
-                .collect(Collectors.partitioningBy(supply -> !before.contains(supply.id())))
+        return catalog.choicesToBuy().stream()
+                .collect(Collectors.partitioningBy(supply -> !before.contains(supply.value())))
                 .values()
                 .stream()
                 .flatMap(List::stream)
-                .map(SupplyCatalog.Known::choice)
                 .toList();
     }
 }

@@ -157,9 +157,7 @@ class BundleController {
         model.addAttribute("fresh", id == null);
         model.addAttribute("action", id == null ? "/supplies/bundles/new" : "/supplies/bundles/" + id + "/edit");
         model.addAttribute("remove", "/supplies/bundles/" + id + "/remove");
-        model.addAttribute(
-                "supplies",
-                catalog.toBuy().stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute("supplies", catalog.choicesToBuy());
         if (!model.containsAttribute("shares")) {
             model.addAttribute("shares", List.of());
         }

@@ -2,7 +2,6 @@ package patinary.supplies;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -62,18 +61,19 @@ class BundleRows {
         this.catalog = catalog;
     }
 
-    /** All bundles that are sold, with what the shelf held at the end of a day. */
-    List<Row> at(LocalDate day) {
-        Map<UUID, RetailList.Row> shelf = book.onShelf(day);
+    /** All bundles that are sold, beside the rows of the shelf at the end of a day. */
+    List<Row> at(List<RetailList.Row> rows) {
+        Map<UUID, RetailList.Row> shelf =
+                rows.stream().collect(Collectors.toMap(RetailList.Row::id, Function.identity()));
         Map<UUID, BigDecimal> stock =
                 shelf.values().stream().collect(Collectors.toMap(RetailList.Row::id, RetailList.Row::quantity));
-        Map<UUID, SupplyCatalog.Known> names = names();
+        Map<UUID, String> names = catalog.names();
         return book.all().stream().map(kept -> row(kept, shelf, stock, names)).toList();
     }
 
     /** How the price is shared today. */
     List<Share> shares(Bundle.Facts bundle) {
-        Map<UUID, SupplyCatalog.Known> names = names();
+        Map<UUID, String> names = catalog.names();
         List<BundleShares.Known> known = book.known(bundle.parts());
         List<Amount> shares = BundleShares.of(bundle.price(), known);
         List<Share> rows = new ArrayList<>();
@@ -93,7 +93,7 @@ class BundleRows {
             BundleBook.Kept kept,
             Map<UUID, RetailList.Row> shelf,
             Map<UUID, BigDecimal> stock,
-            Map<UUID, SupplyCatalog.Known> names) {
+            Map<UUID, String> names) {
         Bundle.Facts facts = kept.facts();
         List<BundleShares.Known> known = BundleBook.known(facts.parts(), shelf);
         String parts = facts.parts().stream()
@@ -124,11 +124,7 @@ class BundleRows {
                 : Amount.of(minor.setScale(0, RoundingMode.HALF_UP).longValueExact());
     }
 
-    private static String title(Map<UUID, SupplyCatalog.Known> names, Bundle.Part part) {
-        return Objects.requireNonNull(names.get(part.supplyId())).facts().name();
-    }
-
-    private Map<UUID, SupplyCatalog.Known> names() {
-        return catalog.all().stream().collect(Collectors.toMap(SupplyCatalog.Known::id, Function.identity()));
+    private static String title(Map<UUID, String> names, Bundle.Part part) {
+        return Objects.requireNonNull(names.get(part.supplyId()));
     }
 }

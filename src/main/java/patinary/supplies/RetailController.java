@@ -36,7 +36,7 @@ class RetailController {
         model.addAttribute("yearEnd", LocalDate.of(shop.today().getYear() - 1, 12, 31));
         model.addAttribute("rows", rows);
         model.addAttribute("takings", takings.of(at.getYear()));
-        model.addAttribute("bundles", bundles.at(at));
+        model.addAttribute("bundles", bundles.at(rows));
         model.addAttribute(
                 "worth", rows.stream().mapToLong(RetailList.Row::costMinor).sum());
         model.addAttribute(

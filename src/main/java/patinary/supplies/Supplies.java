@@ -1,8 +1,10 @@
 package patinary.supplies;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
 /** The stored supplies. */
@@ -10,7 +12,19 @@ public interface Supplies extends Repository<Supply, UUID> {
 
     Optional<Supply> findById(UUID id);
 
+    List<Supply> findAllByIdIn(Collection<UUID> ids);
+
+    /** With their packs in the same question. */
+    @Query("select s from Supply s left join fetch s.packs order by s.name")
     List<Supply> findAllByOrderByName();
+
+    /** Every supply with its line, by name; its packs come with it, a row for each. */
+    @Query("select s, l from Supply s left join fetch s.packs join SupplyLine l on l.id = s.lineId order by s.name")
+    List<Object[]> findAllWithLines();
+
+    /** The same of one. */
+    @Query("select s, l from Supply s left join fetch s.packs join SupplyLine l on l.id = s.lineId where s.id = :id")
+    List<Object[]> findWithLine(UUID id);
 
     boolean existsByLineIdAndNameIgnoreCase(UUID lineId, String name);
 

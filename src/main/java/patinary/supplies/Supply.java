@@ -1,15 +1,19 @@
 package patinary.supplies;
 
+import jakarta.persistence.AttributeOverride;
 import jakarta.persistence.CollectionTable;
 import jakarta.persistence.Column;
 import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Embeddable;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.OrderBy;
+import jakarta.persistence.PrimaryKeyJoinColumn;
+import jakarta.persistence.SecondaryTable;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
@@ -25,6 +29,9 @@ import patinary.money.Percent;
 /** One product that she works with or sells: bought by the container, used in its own unit. */
 @Entity
 @Table(name = "supply")
+// Both have a row for a supply or none, and are read with it.
+@SecondaryTable(name = "supply_sheet", pkJoinColumns = @PrimaryKeyJoinColumn(name = "supply_id"))
+@SecondaryTable(name = "supply_limit", pkJoinColumns = @PrimaryKeyJoinColumn(name = "supply_id"))
 public class Supply {
 
     /** A named quantity in the supply's base unit: a pack it is bought in, or her own measure of it. */
@@ -198,20 +205,22 @@ public class Supply {
     @OrderBy("name")
     private List<Named> measures = new ArrayList<>();
 
-    /** One row or none. */
-    @ElementCollection
-    @CollectionTable(name = "supply_sheet", joinColumns = @JoinColumn(name = "supply_id"))
-    private List<SheetSize> sheets = new ArrayList<>();
+    @Embedded
+    @AttributeOverride(name = "width", column = @Column(name = "width_cm", table = "supply_sheet"))
+    @AttributeOverride(name = "height", column = @Column(name = "height_cm", table = "supply_sheet"))
+    private @Nullable SheetSize sheet;
 
     @ElementCollection
     @CollectionTable(name = "supply_motif", joinColumns = @JoinColumn(name = "supply_id"))
     @OrderBy("name")
     private List<Motif> motifs = new ArrayList<>();
 
-    /** One row or none. */
-    @ElementCollection
-    @CollectionTable(name = "supply_limit", joinColumns = @JoinColumn(name = "supply_id"))
-    private List<Limits> limits = new ArrayList<>();
+    @Embedded
+    @AttributeOverride(name = "daysOpened", column = @Column(name = "days_opened", table = "supply_limit"))
+    @AttributeOverride(name = "daysMixed", column = @Column(name = "days_mixed", table = "supply_limit"))
+    @AttributeOverride(name = "most", column = @Column(name = "most_percent", table = "supply_limit"))
+    @AttributeOverride(name = "mostNote", column = @Column(name = "most_note", table = "supply_limit"))
+    private @Nullable Limits limits;
 
     @Column(name = "empty_grams")
     private @Nullable BigDecimal emptyGrams;
@@ -241,9 +250,9 @@ public class Supply {
         low = facts.low();
         replace(packs, facts.packs());
         replace(measures, facts.measures());
-        replace(sheets, facts.sheet() == null ? List.of() : List.of(facts.sheet()));
+        sheet = facts.sheet();
         replace(motifs, facts.motifs());
-        replace(limits, facts.limits().isNothing() ? List.of() : List.of(facts.limits()));
+        limits = facts.limits().isNothing() ? null : facts.limits();
         emptyGrams = facts.weighing().emptyGrams();
         gramsPerMl = facts.weighing().gramsPerMl();
         wear = facts.wear();
@@ -262,6 +271,16 @@ public class Supply {
         return id;
     }
 
+    /** Its name, where the rest of the facts is not needed. */
+    public String name() {
+        return name;
+    }
+
+    /** Its packs, where the rest of the facts is not needed. */
+    public List<Named> packs() {
+        return List.copyOf(packs);
+    }
+
     public Facts facts() {
         return new Facts(
                 lineId,
@@ -271,9 +290,9 @@ public class Supply {
                 low,
                 List.copyOf(packs),
                 List.copyOf(measures),
-                sheets.stream().findFirst().orElse(null),
+                sheet,
                 List.copyOf(motifs),
-                limits.stream().findFirst().orElse(Limits.NONE),
+                limits == null ? Limits.NONE : limits,
                 new Weighing(emptyGrams, gramsPerMl),
                 wear);
     }

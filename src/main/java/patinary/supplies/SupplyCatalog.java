@@ -2,14 +2,15 @@ package patinary.supplies;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.measure.NamedMeasure;
@@ -38,29 +39,41 @@ public class SupplyCatalog {
         }
     }
 
+    private record Title(UUID id, String title) {}
+
+    private final JdbcClient jdbc;
     private final Supplies supplies;
-    private final SupplyLines lines;
     private final MeasureChanges changes;
     private final PotsPutAside pots;
 
-    SupplyCatalog(Supplies supplies, SupplyLines lines, MeasureChanges changes, PotsPutAside pots) {
+    SupplyCatalog(JdbcClient jdbc, Supplies supplies, MeasureChanges changes, PotsPutAside pots) {
+        this.jdbc = jdbc;
         this.supplies = supplies;
-        this.lines = lines;
         this.changes = changes;
         this.pots = pots;
     }
 
     /** All supplies, by line and name. */
     public List<Known> all() {
-        Map<UUID, SupplyLine> byId =
-                lines.findAllByOrderByName().stream().collect(Collectors.toMap(SupplyLine::id, Function.identity()));
         Map<UUID, List<MeasureChange>> changed = changes.all();
-        return supplies.findAllByOrderByName().stream()
-                .map(supply -> known(
-                        supply,
-                        Objects.requireNonNull(byId.get(supply.facts().lineId())),
-                        changed.getOrDefault(supply.id(), List.of())))
+        return withLines(supplies.findAllWithLines()).entrySet().stream()
+                .map(one -> known(
+                        one.getKey(),
+                        one.getValue(),
+                        changed.getOrDefault(one.getKey().id(), List.of())))
                 .sorted(Comparator.comparing(Known::title, String.CASE_INSENSITIVE_ORDER))
+                .toList();
+    }
+
+    /** All supplies to choose from, by line and name, where nothing else of them is needed. */
+    public List<Choice> choices() {
+        return jdbc
+                .sql("select s.id, l.name || ': ' || s.name as title from supply s"
+                        + " join supply_line l on l.id = s.supply_line_id")
+                .query(Title.class)
+                .stream()
+                .map(title -> Choice.named(title.id().toString(), title.title()))
+                .sorted(Comparator.comparing(Choice::text, String.CASE_INSENSITIVE_ORDER))
                 .toList();
     }
 
@@ -70,10 +83,33 @@ public class SupplyCatalog {
         return all().stream().filter(supply -> !kept.contains(supply.id())).toList();
     }
 
+    /** The names alone. */
+    public Map<UUID, String> names() {
+        Map<UUID, String> names = new HashMap<>();
+        jdbc.sql("select id, name from supply")
+                .query((row, number) -> names.put(row.getObject("id", UUID.class), row.getString("name")))
+                .list();
+        return names;
+    }
+
+    /** Those that can be bought, to choose from. */
+    public List<Choice> choicesToBuy() {
+        Set<String> kept = pots.ids().stream().map(UUID::toString).collect(Collectors.toSet());
+        return choices().stream()
+                .filter(choice -> !kept.contains(choice.value()))
+                .toList();
+    }
+
     public Optional<Known> find(UUID id) {
-        return supplies.findById(id)
-                .map(supply ->
-                        known(supply, lines.findById(supply.facts().lineId()).orElseThrow(), changes.of(id)));
+        return withLines(supplies.findWithLine(id)).entrySet().stream()
+                .map(one -> known(one.getKey(), one.getValue(), changes.of(id)))
+                .findFirst();
+    }
+
+    private static Map<Supply, SupplyLine> withLines(List<Object[]> rows) {
+        Map<Supply, SupplyLine> lines = new LinkedHashMap<>();
+        rows.forEach(row -> lines.put((Supply) row[0], (SupplyLine) row[1]));
+        return lines;
     }
 
     private static Known known(Supply supply, SupplyLine line, List<MeasureChange> changes) {
