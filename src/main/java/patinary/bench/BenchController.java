@@ -2,6 +2,7 @@ package patinary.bench;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.finishes.FinishBook;
 import patinary.ledger.Refused;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Choice;
@@ -71,9 +73,7 @@ class BenchController {
         model.addAttribute("supply", supply == null ? "" : supply.toString());
         model.addAttribute("mishap", mishap);
         model.addAttribute("pieces", list.pieceChoices());
-        model.addAttribute(
-                "supplies",
-                catalog.all().stream().map(SupplyCatalog.Known::choice).toList());
+        model.addAttribute("supplies", catalog.choices());
         model.addAttribute("mishaps", List.of(Choice.said("yes", "bench.mishaps.only")));
         model.addAttribute("filtered", !q.isBlank() || piece != null || supply != null || mishapsOnly);
         return "bench/list";
@@ -101,8 +101,9 @@ class BenchController {
         model.addAttribute("supplyNames", names(supplies));
         model.addAttribute("pieceNames", worked.stream().collect(Collectors.toMap(WorkedPiece::id, WorkedPiece::name)));
         String finish = content.finishId() == null ? "" : content.finishId().toString();
-        model.addAttribute("finish", finishes.find(finish).orElse(null));
-        model.addAttribute("cautions", finishes.cautions(finish, CautionTexts.of(content, worked, supplies)));
+        Optional<FinishBook.Kept> followed = finishes.find(finish);
+        model.addAttribute("finish", followed.orElse(null));
+        model.addAttribute("cautions", finishes.cautions(followed, CautionTexts.of(content, worked, supplies)));
         handling.show(model, id, content, supplies);
         return "bench/show";
     }

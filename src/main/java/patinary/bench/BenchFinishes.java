@@ -18,6 +18,9 @@ import patinary.web.Ids;
 @Component
 class BenchFinishes {
 
+    /** Those that are offered, and the one that is followed. */
+    record Offer(List<FinishBook.Kept> all, Optional<FinishBook.Kept> chosen) {}
+
     private final FinishBook book;
     private final Cautions cautions;
 
@@ -42,13 +45,21 @@ class BenchFinishes {
                 .findFirst();
     }
 
-    /** What to choose from, and the steps of the chosen one. An entry may follow a finish that was removed since. */
-    void show(Model model, String chosen, List<WorkedPiece> pieces) {
-        Optional<FinishBook.Kept> kept = find(chosen);
+    /** What to choose from, and the chosen one. An entry may follow a finish that was removed since. */
+    Offer offer(String chosen) {
+        List<FinishBook.Kept> all = book.all();
+        Optional<FinishBook.Kept> offered =
+                all.stream().filter(one -> one.id().toString().equals(chosen)).findFirst();
+        return new Offer(all, offered.or(() -> find(chosen)));
+    }
+
+    /** Shows what to choose from, and the steps of the chosen one. */
+    void show(Model model, Offer offer, List<WorkedPiece> pieces) {
+        Optional<FinishBook.Kept> kept = offer.chosen();
         Stream<FinishBook.Kept> old = kept.stream().filter(FinishBook.Kept::removed);
         model.addAttribute(
                 "finishes",
-                Stream.concat(old, book.all().stream())
+                Stream.concat(old, offer.all().stream())
                         .map(one ->
                                 Choice.named(one.id().toString(), one.finish().name()))
                         .toList());
@@ -75,9 +86,9 @@ class BenchFinishes {
     }
 
     /** The cautions of the steps and those that words call up, the most serious first. */
-    List<Caution> cautions(String finish, List<String> words) {
-        List<String> steps = find(finish).map(kept -> kept.finish().words()).orElse(List.of());
-        List<String> named = find(finish).map(kept -> kept.finish().cautions()).orElse(List.of());
+    List<Caution> cautions(Optional<FinishBook.Kept> finish, List<String> words) {
+        List<String> steps = finish.map(kept -> kept.finish().words()).orElse(List.of());
+        List<String> named = finish.map(kept -> kept.finish().cautions()).orElse(List.of());
         Stream<Caution> called =
                 cautions.about(Stream.concat(words.stream(), steps.stream()).toList()).stream();
         Stream<Caution> of = cautions.all().stream().filter(caution -> named.contains(caution.id()));
@@ -89,11 +100,15 @@ class BenchFinishes {
 
     /** The finishes as a phone keeps them. */
     List<FinishRow> rows() {
-        return book.all().stream()
+        return rows(book.all());
+    }
+
+    List<FinishRow> rows(List<FinishBook.Kept> all) {
+        return all.stream()
                 .map(kept -> FinishRow.of(
                         kept.id(),
                         kept.finish(),
-                        cautions(kept.id().toString(), List.of()).stream()
+                        cautions(Optional.of(kept), List.of()).stream()
                                 .map(Caution::id)
                                 .toList()))
                 .toList();

@@ -19,6 +19,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.shop.CurrentShop;
+import patinary.supplies.SupplyCatalog;
 import patinary.web.Answers;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -65,7 +66,9 @@ class BenchFormController {
             Model model) {
         ChosenIds.read(piece).forEach(id -> form.pieces.add(id.toString()));
         BenchForm.UseLine line = new BenchForm.UseLine();
-        if (page.tools().stream().anyMatch(tool -> tool.toString().equals(supply))) {
+        List<SupplyCatalog.Known> supplies = page.supplies();
+        if (BenchFormPage.tools(supplies).stream()
+                .anyMatch(tool -> tool.toString().equals(supply))) {
             form.tools.add(supply);
         } else {
             line.supply = supply;
@@ -75,9 +78,9 @@ class BenchFormController {
         if (finish.isEmpty()) {
             page.plan(form);
         } else {
-            page.fillIn(form);
+            page.fillIn(form, supplies);
         }
-        return show(model, form, null);
+        return show(model, form, null, supplies);
     }
 
     @GetMapping("/{id}/edit")
@@ -85,8 +88,10 @@ class BenchFormController {
         BenchEntries.Stored entry = entries.find(id).orElseThrow(() -> new NotFound("bench entry " + id));
         List<UUID> worked =
                 entry.content().pieces().stream().map(BenchPiece::pieceId).toList();
-        return show(
-                model, BenchFilling.of(id, entry.version(), entry.content(), pieces.withIds(worked), page.tools()), id);
+        List<SupplyCatalog.Known> supplies = page.supplies();
+        BenchForm form = BenchFilling.of(
+                id, entry.version(), entry.content(), pieces.withIds(worked), BenchFormPage.tools(supplies));
+        return show(model, form, id, supplies);
     }
 
     /** Any button but the main one: looks for pieces, adds or drops a line; nothing is stored. */
@@ -105,7 +110,7 @@ class BenchFormController {
         switch (act) {
             case "use" -> form.uses.add(new BenchForm.UseLine());
             case "mishap" -> form.mishaps.add(new BenchForm.MishapLine());
-            case "finish" -> page.fillIn(form);
+            case "finish" -> page.fillIn(form, page.supplies());
             default -> {
                 waitAfter(form, act, who);
                 form.uses = without(form.uses, act, "drop-use-");
@@ -179,10 +184,14 @@ class BenchFormController {
     }
 
     private String show(Model model, BenchForm form, @Nullable UUID id) {
+        return show(model, form, id, page.supplies());
+    }
+
+    private String show(Model model, BenchForm form, @Nullable UUID id, List<SupplyCatalog.Known> supplies) {
         model.addAttribute("action", id == null ? "/bench/new" : "/bench/" + id + "/edit");
         model.addAttribute("back", id == null ? "/bench" : "/bench/" + id);
         model.addAttribute("fresh", id == null);
-        page.fill(model, form);
+        page.fill(model, form, supplies, page.finishes(form));
         return "bench/edit";
     }
 

@@ -58,10 +58,11 @@ class BenchFormPage {
         return new BenchReading(form, answers, shop.today(), known, chosen).content();
     }
 
-    void fill(Model model, BenchForm form) {
+    /** @param all what {@link #supplies} gave */
+    void fill(Model model, BenchForm form, List<SupplyCatalog.Known> all, BenchFinishes.Offer offer) {
         List<WorkedPiece> chosen = chosen(form);
         List<UUID> ids = chosen.stream().map(WorkedPiece::id).toList();
-        List<SupplyCatalog.Known> supplies = handling.usable(catalog.all(), form);
+        List<SupplyCatalog.Known> supplies = handling.usable(all, form);
         handling.fill(model, form, supplies);
         form.fitParts(ids);
         model.addAttribute("form", form);
@@ -83,13 +84,23 @@ class BenchFormPage {
         model.addAttribute("useFirst", first.all().values());
         answers(model);
         warnings(model, form, chosen);
-        finishes.show(model, form.finish, chosen);
-        model.addAttribute("cautions", finishes.cautions(form.finish, CautionTexts.of(form, chosen, supplies)));
+        finishes.show(model, offer, chosen);
+        model.addAttribute("cautions", finishes.cautions(offer.chosen(), CautionTexts.of(form, chosen, supplies)));
+    }
+
+    /** Every supply, to be read once for a page. */
+    List<SupplyCatalog.Known> supplies() {
+        return catalog.all();
+    }
+
+    /** The finishes to choose from and the chosen one, to be read once for a page. */
+    BenchFinishes.Offer finishes(BenchForm form) {
+        return finishes.offer(form.finish);
     }
 
     /** The tools whose price is spread over their uses. */
-    List<UUID> tools() {
-        return catalog.all().stream()
+    static List<UUID> tools(List<SupplyCatalog.Known> supplies) {
+        return supplies.stream()
                 .filter(BenchFormPage::isTool)
                 .map(SupplyCatalog.Known::id)
                 .toList();
@@ -100,10 +111,9 @@ class BenchFormPage {
     }
 
     /** Takes the supplies of the chosen finish for the chosen pieces into the form. */
-    void fillIn(BenchForm form) {
+    void fillIn(BenchForm form, List<SupplyCatalog.Known> supplies) {
         List<WorkedPiece> chosen = chosen(form);
-        finishes.find(form.finish)
-                .ifPresent(kept -> new FinishFilling(kept.finish(), catalog.all(), chosen).into(form));
+        finishes.find(form.finish).ifPresent(kept -> new FinishFilling(kept.finish(), supplies, chosen).into(form));
     }
 
     /** The finish that all the chosen pieces wait for. */

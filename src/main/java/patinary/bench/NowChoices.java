@@ -33,14 +33,12 @@ class NowChoices {
     private static final UUID NOBODY = new UUID(0, 0);
 
     private final JdbcClient jdbc;
-    private final SupplyCatalog catalog;
     private final NowPast past;
     private final Cautions cautions;
     private final MessageSource messages;
 
-    NowChoices(JdbcClient jdbc, SupplyCatalog catalog, NowPast past, Cautions cautions, MessageSource messages) {
+    NowChoices(JdbcClient jdbc, NowPast past, Cautions cautions, MessageSource messages) {
         this.jdbc = jdbc;
-        this.catalog = catalog;
         this.past = past;
         this.cautions = cautions;
         this.messages = messages;
@@ -92,10 +90,10 @@ class NowChoices {
     }
 
     /** All supplies, the last used first, the never used by name. */
-    List<SupplyRow> supplies() {
+    List<SupplyRow> supplies(List<SupplyCatalog.Known> known) {
         Map<UUID, String> last = past.lastUsed();
         List<UUID> order = List.copyOf(last.keySet());
-        return catalog.all().stream()
+        return known.stream()
                 .map(supply -> row(supply, last.getOrDefault(supply.id(), "")))
                 .sorted(Comparator.comparingInt(
                         row -> order.contains(row.value()) ? order.indexOf(row.value()) : order.size()))
@@ -113,8 +111,8 @@ class NowChoices {
         return sorted;
     }
 
-    List<WordsRow> phrases() {
-        return past.phrases().stream()
+    List<WordsRow> phrases(NowPast.Words words) {
+        return words.phrases().stream()
                 .map(phrase -> new WordsRow(phrase, called(List.of(phrase))))
                 .toList();
     }

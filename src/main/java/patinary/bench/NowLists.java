@@ -10,6 +10,7 @@ import patinary.bench.NowRows.PieceRow;
 import patinary.bench.NowRows.SupplyRow;
 import patinary.bench.NowRows.WordsRow;
 import patinary.phone.PhoneLists;
+import patinary.supplies.SupplyCatalog;
 
 /** What the bench page needs on a phone without reception. */
 @Component
@@ -18,12 +19,14 @@ class NowLists implements PhoneLists {
     /** More than a bench holds; a shop of thousands must still fit into a phone. */
     private static final int PIECES = 200;
 
+    private final SupplyCatalog catalog;
     private final NowChoices choices;
     private final NowPast past;
     private final BenchFinishes finishes;
     private final MishapBook mishaps;
 
-    NowLists(NowChoices choices, NowPast past, BenchFinishes finishes, MishapBook mishaps) {
+    NowLists(SupplyCatalog catalog, NowChoices choices, NowPast past, BenchFinishes finishes, MishapBook mishaps) {
+        this.catalog = catalog;
         this.choices = choices;
         this.past = past;
         this.finishes = finishes;
@@ -33,8 +36,9 @@ class NowLists implements PhoneLists {
     @Override
     public Map<String, ?> all() {
         List<PieceRow> pieces = choices.pieces("", List.of(), PIECES);
-        List<SupplyRow> supplies = choices.supplies();
-        List<WordsRow> phrases = choices.phrases();
+        List<SupplyRow> supplies = choices.supplies(catalog.all());
+        NowPast.Words said = past.words();
+        List<WordsRow> phrases = choices.phrases(said);
         List<FinishRow> followed = finishes.rows();
         // The texts of the cautions that a tap may call up.
         Set<String> called = new LinkedHashSet<>();
@@ -56,9 +60,9 @@ class NowLists implements PhoneLists {
                 "bench-styles",
                 past.styles(),
                 "bench-surfaces",
-                words(past.surfaces()),
+                words(said.surfaces()),
                 "bench-mishaps",
-                words(past.mishaps()),
+                words(said.mishaps()),
                 // What failed before, and the pieces and supplies with which it could fail again.
                 "bench-failed",
                 mishaps.couldFailAgain());

@@ -19,6 +19,7 @@ import patinary.bench.NowRows.PieceRow;
 import patinary.bench.NowRows.StyleRow;
 import patinary.bench.NowRows.SupplyRow;
 import patinary.bench.NowRows.WordsRow;
+import patinary.supplies.SupplyCatalog;
 
 /** Fills the bench page: with what the shop has, or, before the sign-in, with nothing. */
 @Component
@@ -93,7 +94,9 @@ class NowPage {
     }
 
     void fill(Model model, NowForm form, String person) {
-        page.fill(model, form);
+        List<SupplyCatalog.Known> known = page.supplies();
+        BenchFinishes.Offer offer = page.finishes(form);
+        page.fill(model, form, known, offer);
         List<UUID> chosen = ChosenIds.read(form.pieces);
         List<PieceRow> pieces = choices.pieces(form.pieceWords, chosen, PIECES);
         List<StyleRow> styles = past.styles();
@@ -102,12 +105,13 @@ class NowPage {
                 .map(PieceRow::style)
                 .collect(Collectors.toSet());
         List<SupplyRow> supplies = NowChoices.inOrderOf(
-                choices.supplies(),
+                choices.supplies(known),
                 styles.stream()
                         .filter(style -> own.contains(style.value().toString()))
                         .flatMap(style -> style.order().stream()));
         lines(form, supplies);
-        List<WordsRow> phrases = choices.phrases();
+        NowPast.Words words = past.words();
+        List<WordsRow> phrases = choices.phrases(words);
         model.addAttribute("nowPieces", pieces);
         model.addAttribute("nowSupplies", supplies);
         model.addAttribute("nowTools", tools(supplies, form));
@@ -115,10 +119,10 @@ class NowPage {
         model.addAttribute("nowStyles", styles);
         model.addAttribute("ownStyles", own);
         model.addAttribute("phrases", phrases);
-        model.addAttribute("surfaces", past.surfaces());
-        model.addAttribute("mishapWords", past.mishaps());
+        model.addAttribute("surfaces", words.surfaces());
+        model.addAttribute("mishapWords", words.mishaps());
         model.addAttribute("couldFail", mishaps.couldFailAgain());
-        cautions(model, pieces, supplies, phrases);
+        cautions(model, pieces, supplies, phrases, finishes.rows(offer.all()));
         Instant now = time.instant();
         model.addAttribute("clock", clock.view(person, now));
         model.addAttribute("waits", clock.waits(person, now));
@@ -128,13 +132,18 @@ class NowPage {
 
     /** Every caution that a tap may call up is on the page; those that are called up already are shown. */
     @SuppressWarnings("unchecked")
-    private void cautions(Model model, List<PieceRow> pieces, List<SupplyRow> supplies, List<WordsRow> phrases) {
+    private void cautions(
+            Model model,
+            List<PieceRow> pieces,
+            List<SupplyRow> supplies,
+            List<WordsRow> phrases,
+            List<NowRows.FinishRow> followed) {
         List<Caution> called = (List<Caution>) model.getAttribute("cautions");
         Set<String> ids = new LinkedHashSet<>();
         pieces.forEach(piece -> ids.addAll(piece.cautions()));
         supplies.forEach(supply -> ids.addAll(supply.cautions()));
         phrases.forEach(phrase -> ids.addAll(phrase.cautions()));
-        finishes.rows().forEach(finish -> ids.addAll(finish.cautions()));
+        followed.forEach(finish -> ids.addAll(finish.cautions()));
         Set<String> on = called == null
                 ? Set.of()
                 : called.stream().map(Caution::id).collect(Collectors.toCollection(LinkedHashSet::new));

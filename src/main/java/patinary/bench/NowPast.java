@@ -22,6 +22,27 @@ class NowPast {
     private static final int USES_OF_A_STYLE = 40;
     private static final int WORDS = 10;
 
+    /** All three kinds in one question; of each as many as say how she works now. */
+    private static final String LATEST_WORDS = """
+            select kind, words from (
+                select 'DONE' as kind, e.done as words,
+                       row_number() over (order by d.doc_date desc, d.recorded_at desc) as latest
+                from bench_entry e join document d on d.id = e.id where e.done <> ''
+                union all
+                select 'SURFACE', m.surface, row_number() over (order by d.doc_date desc, d.recorded_at desc)
+                from bench_mishap m join document d on d.id = m.bench_entry_id where m.surface <> ''
+                union all
+                select 'WHAT', m.what, row_number() over (order by d.doc_date desc, d.recorded_at desc)
+                from bench_mishap m join document d on d.id = m.bench_entry_id where m.what <> '') said
+            where latest <= :most
+            order by latest
+            """;
+
+    /** Her own words for what was done, for surfaces and for what went wrong. */
+    record Words(List<String> phrases, List<String> surfaces, List<String> mishaps) {}
+
+    private record Said(String kind, String words) {}
+
     private final JdbcClient jdbc;
 
     NowPast(JdbcClient jdbc) {
@@ -90,29 +111,19 @@ class NowPast {
                 .toList();
     }
 
-    List<String> phrases() {
-        return Phrases.of(texts("""
-                        select e.done as words from bench_entry e join document d on d.id = e.id
-                        where e.done <> '' order by d.doc_date desc, d.recorded_at desc
-                        """), WORDS);
+    /** Her own words, the latest entries' first. */
+    Words words() {
+        List<Said> said =
+                jdbc.sql(LATEST_WORDS).param("most", ENTRIES).query(Said.class).list();
+        return new Words(of("DONE", said), of("SURFACE", said), of("WHAT", said));
     }
 
-    List<String> surfaces() {
-        return Phrases.of(mishaps("surface"), WORDS);
-    }
-
-    List<String> mishaps() {
-        return Phrases.of(mishaps("what"), WORDS);
-    }
-
-    private List<String> mishaps(String field) {
-        return texts("select m." + field + " as words from bench_mishap m join document d on d.id = m.bench_entry_id"
-                + " where m." + field + " <> '' order by d.doc_date desc, d.recorded_at desc");
-    }
-
-    private List<String> texts(String select) {
-        return jdbc.sql(select + " fetch first " + ENTRIES + " rows only")
-                .query((row, number) -> row.getString("words"))
-                .list();
+    private static List<String> of(String kind, List<Said> said) {
+        return Phrases.of(
+                said.stream()
+                        .filter(one -> one.kind().equals(kind))
+                        .map(Said::words)
+                        .toList(),
+                WORDS);
     }
 }

@@ -31,8 +31,11 @@ class WorkedPieces {
     }
 
     List<WorkedPiece> withIds(Collection<UUID> ids) {
+        if (ids.isEmpty()) {
+            return List.of();
+        }
         return jdbc.sql(FIELDS + " where p.id in (:ids) order by p.code")
-                .param("ids", ids.isEmpty() ? List.of(NOBODY) : List.copyOf(ids))
+                .param("ids", List.copyOf(ids))
                 .query(WorkedPiece.class)
                 .list();
     }

@@ -22,6 +22,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import patinary.supplies.SupplyCatalog;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 import patinary.testing.StockedBench;
@@ -226,11 +227,12 @@ class NowIT {
     @Test
     void whatIsOfferedHoldsTheMeasuresAndTheCautions() {
         NowChoices choices = program.getBean(NowChoices.class);
-        assertThat(choices.supplies())
+        List<SupplyCatalog.Known> known = program.getBean(SupplyCatalog.class).all();
+        assertThat(choices.supplies(known))
                 .filteredOn(row -> row.value().equals(bench.paint))
                 .singleElement()
                 .satisfies(row -> assertThat(row.measures()).containsExactly("dab", "jar"));
-        assertThat(choices.supplies())
+        assertThat(choices.supplies(known))
                 .filteredOn(row -> row.value().equals(bench.oil))
                 .singleElement()
                 .satisfies(row -> assertThat(row.cautions()).contains("RAG-1"));
