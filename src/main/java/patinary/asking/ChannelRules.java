@@ -2,6 +2,7 @@ package patinary.asking;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -39,14 +40,17 @@ class ChannelRules {
     }
 
     public List<Known> all() {
-        return channels.findAllByOrderByName().stream().map(this::known).toList();
+        Map<UUID, UsualTerms> usual = terms.all();
+        return channels.findAllByOrderByName().stream()
+                .map(channel -> known(channel, usual.getOrDefault(channel.id(), UsualTerms.NONE)))
+                .toList();
     }
 
     public Optional<Known> find(UUID id) {
-        return channels.findById(id).map(this::known);
+        return channels.findById(id).map(channel -> known(channel, terms.of(id)));
     }
 
-    private Known known(Channel channel) {
-        return new Known(channel.id(), channel.name(), channel.moneyPlaceId(), channel.fees(), terms.of(channel.id()));
+    private static Known known(Channel channel, UsualTerms usual) {
+        return new Known(channel.id(), channel.name(), channel.moneyPlaceId(), channel.fees(), usual);
     }
 }

@@ -40,6 +40,11 @@ class PhotoRows {
         return list(subject, " and taken_away_at is null");
     }
 
+    /** The same with those that were taken away. */
+    List<Photo> allOf(Subject subject) {
+        return list(subject, "");
+    }
+
     /** Those of them that were taken away and can be brought back. */
     List<Photo> awayOf(Subject subject) {
         return list(subject, " and taken_away_at is not null");

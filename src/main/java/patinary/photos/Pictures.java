@@ -83,27 +83,27 @@ public class Pictures {
                         .toUpperCase(Locale.ROOT);
     }
 
-    /** All photos of a piece or a paper, in their order. */
-    public List<Picture> gallery(UUID of) {
-        return subjects.find(of)
-                .map(named -> rows.of(named.subject()).stream()
-                        .map(photo -> picture(photo, named.title()))
-                        .toList())
-                .orElse(List.of());
-    }
+    /**
+     * All photos of a piece or a paper.
+     *
+     * @param named what they are of; null where it does not exist
+     * @param shots in their order
+     * @param away those of them that were taken away and can be brought back
+     */
+    public record Album(Subjects.@Nullable Named named, List<Picture> shots, List<Picture> away) {}
 
-    /** Those of them that were taken away and can be brought back. */
-    public List<Picture> away(UUID of) {
-        return subjects.find(of)
-                .map(named -> rows.awayOf(named.subject()).stream()
-                        .map(photo -> picture(photo, named.title()))
-                        .toList())
-                .orElse(List.of());
-    }
-
-    /** What the photos are of, where it exists. */
-    public Optional<Subjects.Named> subject(UUID of) {
-        return subjects.find(of);
+    /** What the page of a piece or a paper shows. */
+    public Album album(UUID of) {
+        Optional<Subjects.Named> found = subjects.find(of);
+        if (found.isEmpty()) {
+            return new Album(null, List.of(), List.of());
+        }
+        Subjects.Named named = found.get();
+        Map<Boolean, List<Picture>> pictures = rows.allOf(named.subject()).stream()
+                .collect(Collectors.partitioningBy(
+                        Photo::isAway,
+                        Collectors.mapping(photo -> picture(photo, named.title()), Collectors.toList())));
+        return new Album(named, pictures.get(false), pictures.get(true));
     }
 
     /** What a photo of a piece may show, to choose from. */

@@ -1,5 +1,7 @@
 package patinary.photos;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -36,33 +38,35 @@ class Subjects {
 
     /** The piece or the document with this id. */
     Optional<Named> find(UUID id) {
-        return piece(id).or(() -> document(id));
+        return jdbc
+                .sql("""
+                        select p.title, p.code, s.state, null as kind
+                        from piece p join piece_state s on s.piece_id = p.id where p.id = :id
+                        union all
+                        select null, null, null, d.kind from document d where d.id = :id""")
+                .param("id", id)
+                .query((row, number) -> row.getString("kind") == null ? piece(id, row) : document(id, row))
+                .list()
+                .stream()
+                .findFirst();
     }
 
-    private Optional<Named> piece(UUID id) {
-        return jdbc.sql("select p.title, p.code, s.state from piece p join piece_state s on s.piece_id = p.id"
-                        + " where p.id = ?")
-                .param(id)
-                .query((row, number) -> new Named(
-                        new Subject(Subject.Kind.PIECE, id),
-                        row.getString("title"),
-                        row.getString("code"),
-                        "/pieces/" + id,
-                        stage(row.getString("state"))))
-                .optional();
+    private static Named piece(UUID id, ResultSet row) throws SQLException {
+        return new Named(
+                new Subject(Subject.Kind.PIECE, id),
+                row.getString("title"),
+                row.getString("code"),
+                "/pieces/" + id,
+                stage(row.getString("state")));
     }
 
-    private Optional<Named> document(UUID id) {
-        return jdbc.sql("select kind from document where id = ?")
-                .param(id)
-                .query(String.class)
-                .optional()
-                .map(kind -> new Named(
-                        new Subject(Subject.Kind.DOCUMENT, id),
-                        "",
-                        "",
-                        kind.equals("RECEIPT") ? "/receipts/" + id : "/photos/new?of=" + id,
-                        Stage.RECEIPT));
+    private static Named document(UUID id, ResultSet row) throws SQLException {
+        return new Named(
+                new Subject(Subject.Kind.DOCUMENT, id),
+                "",
+                "",
+                row.getString("kind").equals("RECEIPT") ? "/receipts/" + id : "/photos/new?of=" + id,
+                Stage.RECEIPT);
     }
 
     private static Stage stage(String state) {

@@ -1,6 +1,8 @@
 package patinary.selling;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -42,6 +44,23 @@ public class ChannelTerms {
                 .optional()
                 .map(Row::terms)
                 .orElse(UsualTerms.NONE);
+    }
+
+    /** Of every channel of which something is kept. */
+    @Transactional(readOnly = true)
+    public Map<UUID, UsualTerms> all() {
+        Map<UUID, UsualTerms> all = new HashMap<>();
+        jdbc.sql("select channel_id, shipping_minor, outlay_minor, tax_percent, shipping_taxed from channel_usual")
+                .query((row, number) -> all.put(
+                        row.getObject("channel_id", UUID.class),
+                        new Row(
+                                        row.getLong("shipping_minor"),
+                                        row.getLong("outlay_minor"),
+                                        row.getBigDecimal("tax_percent"),
+                                        row.getBoolean("shipping_taxed"))
+                                .terms()))
+                .list();
+        return all;
     }
 
     /** Replaces what was kept of a channel. */

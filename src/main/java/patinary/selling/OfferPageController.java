@@ -30,6 +30,8 @@ import patinary.web.Notice;
 @RequestMapping("/offers/{id}")
 class OfferPageController {
 
+    private record Stored(Offer.Content content, long version) {}
+
     private final OfferList offers;
     private final SellingDocuments documents;
     private final OfferGroups groups;
@@ -134,9 +136,12 @@ class OfferPageController {
     }
 
     private String page(UUID id, OfferStep form, Model model) {
-        Offer.Content content = content(id);
+        Stored stored = documents
+                .read(Offer.class, id, offer -> new Stored(offer.content(), offer.version()))
+                .orElseThrow(() -> new NotFound("Offer " + id));
+        Offer.Content content = stored.content();
         if (form.version < 0) {
-            form.version = documents.read(Offer.class, id, Offer::version).orElseThrow();
+            form.version = stored.version();
         }
         List<UUID> ids =
                 content.pieces().stream().map(Offer.OfferedPiece::pieceId).toList();

@@ -23,6 +23,8 @@ import patinary.web.Notice;
 @RequestMapping("/sales/{id}")
 class SalePageController {
 
+    private record Stored(SaleContent content, long version) {}
+
     private static final String REMOVED = "selling.sale.removed";
 
     private final SellingDocuments documents;
@@ -58,7 +60,10 @@ class SalePageController {
 
     @GetMapping
     String show(@PathVariable UUID id, Model model) {
-        SaleContent sale = documents.read(Sale.class, id, Sale::content).orElseThrow(() -> new NotFound("Sale " + id));
+        Stored stored = documents
+                .read(Sale.class, id, one -> new Stored(one.content(), one.version()))
+                .orElseThrow(() -> new NotFound("Sale " + id));
+        SaleContent sale = stored.content();
         List<SalePage.Part> parts = reader.parts(id);
         model.addAttribute("id", id);
         model.addAttribute("sale", sale);
@@ -75,8 +80,7 @@ class SalePageController {
                 "total", parts.stream().map(SalePage.Part::figures).reduce(SaleFigures.none(), SaleFigures::plus));
         model.addAttribute("packedIn", packed);
         model.addAttribute("ways", sale.wraps().isEmpty() ? wraps.offered(sale.channelId(), id) : List.of());
-        model.addAttribute(
-                "version", documents.read(Sale.class, id, Sale::version).orElseThrow());
+        model.addAttribute("version", stored.version());
         model.addAttribute("followers", reader.followers(id));
         model.addAttribute("sentBack", reader.sentBack(id));
         model.addAttribute("postings", reader.postings(id));

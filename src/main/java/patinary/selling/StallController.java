@@ -2,6 +2,7 @@ package patinary.selling;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.security.Principal;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -53,13 +54,14 @@ class StallController {
         if (person == null) {
             return page.shell(model);
         }
-        StallForm form = desk.blank();
+        List<ChannelFacts> channels = page.channels();
+        StallForm form = desk.blank(channels);
         Optional<Ware> chosen = Ids.read(offer)
                 .flatMap(goods::ofOffer)
                 .or(() -> Ids.read(piece).flatMap(goods::withPiece))
                 .or(() -> PieceFinder.codes(q).size() == 1 ? page.only(q).or(() -> goods.withCode(q)) : page.only(q));
         chosen.ifPresent(ware -> desk.fill(form, ware));
-        return page.full(model, form, chosen, q);
+        return page.full(model, form, chosen, q, channels);
     }
 
     @PostMapping
@@ -76,7 +78,7 @@ class StallController {
             boolean twice =
                     errors.getGlobalErrors().stream().anyMatch(error -> StallDesk.SOLD_ALREADY.equals(error.getCode()));
             model.addAttribute("sold", twice ? goods.soldAlready(form.codes, id).orElse(null) : null);
-            return page.full(model, form, page.ofForm(form), "");
+            return page.full(model, form, page.ofForm(form), "", page.channels());
         }
         Optional<Amount> change = done.get().change();
         if (change.isPresent()) {

@@ -1,5 +1,6 @@
 package patinary.selling;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
@@ -33,7 +34,6 @@ class StallDesk {
     private final SaleAnswers reader;
     private final SellingDocuments documents;
     private final StallGoods goods;
-    private final ChannelBook channels;
     private final MoneyChoices money;
     private final Refusal refusal;
     private final CurrentShop shop;
@@ -45,7 +45,6 @@ class StallDesk {
             SaleAnswers reader,
             SellingDocuments documents,
             StallGoods goods,
-            ChannelBook channels,
             MoneyChoices money,
             Refusal refusal,
             CurrentShop shop,
@@ -55,7 +54,6 @@ class StallDesk {
         this.reader = reader;
         this.documents = documents;
         this.goods = goods;
-        this.channels = channels;
         this.money = money;
         this.refusal = refusal;
         this.shop = shop;
@@ -63,12 +61,12 @@ class StallDesk {
     }
 
     /** An empty form: today, into the first cash box, by the channel whose money goes there. */
-    StallForm blank() {
+    StallForm blank(List<ChannelFacts> channels) {
         StallForm form = new StallForm();
         form.id = UUID.randomUUID().toString();
         form.date = shop.today().toString();
         form.place = money.cash().map(MoneyPlace::id).map(UUID::toString).orElse("");
-        form.channel = channels.all().stream()
+        form.channel = channels.stream()
                 .filter(channel -> form.place.equals(channel.moneyPlaceId().toString()))
                 .map(channel -> channel.id().toString())
                 .findFirst()

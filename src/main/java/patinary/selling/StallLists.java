@@ -36,8 +36,10 @@ class StallLists implements PhoneLists {
 
     @Override
     public Map<String, ?> all() {
-        StallForm usual = desk.blank();
-        return Map.of("offers", offers(), "channels", channels(usual.channel), "cashplaces", places(usual.place));
+        List<ChannelFacts> known = channels.all();
+        StallForm usual = desk.blank(known);
+        return Map.of(
+                "offers", offers(), "channels", channels(known, usual.channel), "cashplaces", places(usual.place));
     }
 
     private List<Goods> offers() {
@@ -46,8 +48,8 @@ class StallLists implements PhoneLists {
                 .toList();
     }
 
-    private List<Option> channels(String usual) {
-        return channels.all().stream()
+    private static List<Option> channels(List<ChannelFacts> known, String usual) {
+        return known.stream()
                 .map(channel -> new Option(
                         channel.id().toString(),
                         channel.name(),

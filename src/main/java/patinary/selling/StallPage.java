@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import patinary.money.Denominations;
 import patinary.shop.CurrentShop;
+import patinary.web.Choice;
 import patinary.web.Ids;
 
 /** Puts on the stall's page what it shows. */
@@ -39,7 +40,12 @@ class StallPage {
         return common(model, Optional.empty(), "");
     }
 
-    String full(Model model, StallForm form, Optional<Ware> chosen, String words) {
+    /** The channels, to be read once for a page. */
+    List<ChannelFacts> channels() {
+        return channels.all();
+    }
+
+    String full(Model model, StallForm form, Optional<Ware> chosen, String words, List<ChannelFacts> known) {
         model.addAttribute("form", form);
         model.addAttribute(
                 "wares",
@@ -47,11 +53,15 @@ class StallPage {
                         .filter(ware -> ware.matches(words))
                         .limit(MOST)
                         .toList());
-        model.addAttribute("channels", channels.choices());
+        model.addAttribute(
+                "channels",
+                known.stream()
+                        .map(channel -> Choice.named(channel.id().toString(), channel.name()))
+                        .toList());
         model.addAttribute("places", money.choices());
         model.addAttribute(
                 "passing",
-                channels.all().stream()
+                known.stream()
                         .filter(ChannelFacts::passesTax)
                         .map(channel -> channel.id().toString())
                         .collect(Collectors.joining(" ")));

@@ -14,7 +14,7 @@ import patinary.money.Percent;
  */
 public record UsualTerms(Amount shipping, Amount outlay, Percent tax, boolean shippingTaxed) {
 
-    static final UsualTerms NONE = new UsualTerms(Amount.ZERO, Amount.ZERO, Percent.ZERO, false);
+    public static final UsualTerms NONE = new UsualTerms(Amount.ZERO, Amount.ZERO, Percent.ZERO, false);
 
     /** All that stands between a price and what remains of it, by a rule; without one nothing is kept. */
     public Terms under(@Nullable FeeRule rule) {

@@ -3,6 +3,7 @@ package patinary.setaside;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -35,12 +36,20 @@ class SetAside {
                 tables.contributions(office(), year, shop.currency().digits());
         Estimate.Percentages own = percentages(year);
         List<TaxPayment> paid = book.paid(year);
-        return contributions
-                .map(known -> tables.instalments(office(), year).stream()
-                        .map(one -> Estimate.of(
-                                one, profits.upTo(year, one.periodTo()), known, own, paidBy(paid, one.due())))
-                        .toList())
-                .orElse(List.of());
+        if (contributions.isEmpty()) {
+            return List.of();
+        }
+        List<Instalment> instalments = tables.instalments(office(), year);
+        Map<LocalDate, Amount> profit = profits.upTo(
+                year, instalments.stream().map(Instalment::periodTo).toList());
+        return instalments.stream()
+                .map(one -> Estimate.of(
+                        one,
+                        Objects.requireNonNull(profit.get(one.periodTo())),
+                        contributions.get(),
+                        own,
+                        paidBy(paid, one.due())))
+                .toList();
     }
 
     List<PaymentTables.Source> sources(int year) {
