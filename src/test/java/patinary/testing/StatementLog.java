@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import javax.sql.DataSource;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.jdbc.datasource.DelegatingDataSource;
 
@@ -35,9 +36,11 @@ public final class StatementLog implements BeanPostProcessor {
     }
 
     private final Queue<Asked> asked = new ConcurrentLinkedQueue<>();
+    private volatile @Nullable Thread heard;
 
-    /** What was asked since it was last called. */
+    /** What this thread asked since it was last called. What the program's own timers ask meanwhile is no page's question. */
     public List<Asked> take() {
+        heard = Thread.currentThread();
         List<Asked> taken = new ArrayList<>();
         for (Asked one = asked.poll(); one != null; one = asked.poll()) {
             taken.add(one);
@@ -71,12 +74,18 @@ public final class StatementLog implements BeanPostProcessor {
             if (method.getName().startsWith("set") && arguments != null && arguments.length > 1) {
                 given.add(new Given(method, arguments));
             } else if (method.getName().startsWith("execute")) {
-                asked.add(new Asked(sql, List.copyOf(given)));
+                note(new Asked(sql, List.copyOf(given)));
             } else if (method.getName().equals("clearParameters")) {
                 given.clear();
             }
             return invoke(method, target, arguments);
         });
+    }
+
+    private void note(Asked one) {
+        if (Thread.currentThread() == heard) {
+            asked.add(one);
+        }
     }
 
     private interface Call<T> {
