@@ -22,6 +22,7 @@ import patinary.exchange.Content;
 import patinary.exchange.KeptRows;
 import patinary.ledger.Document;
 import patinary.ledger.Trail;
+import patinary.ledger.Turn;
 
 /**
  * Keeps the history: what was there is read before it is written, what became of it when the transaction commits. What is the
@@ -33,12 +34,14 @@ class Keeper implements Trail {
     private final KeptRows rows;
     private final Changes changes;
     private final Hand hand;
+    private final Turn turn;
     private final Clock clock;
 
-    Keeper(KeptRows rows, Changes changes, Hand hand, Clock clock) {
+    Keeper(KeptRows rows, Changes changes, Hand hand, Turn turn, Clock clock) {
         this.rows = rows;
         this.changes = changes;
         this.hand = hand;
+        this.turn = turn;
         this.clock = clock;
     }
 
@@ -99,6 +102,7 @@ class Keeper implements Trail {
         if (known != null) {
             return known;
         }
+        turn.take();
         Act act = new Act();
         TransactionSynchronizationManager.registerSynchronization(new AtCommit(act));
         TransactionSynchronizationManager.bindResource(this, act);

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
@@ -30,22 +31,30 @@ class HourReport {
             where d.doc_date between :first and :last
             group by d.doc_date""";
 
+    private record Asking(Period period) {}
+
     private final JdbcClient jdbc;
     private final MoneyReport money;
     private final CurrentAims aims;
     private final CurrentShop shop;
+    private final Readings readings;
 
-    HourReport(JdbcClient jdbc, MoneyReport money, CurrentAims aims, CurrentShop shop) {
+    HourReport(JdbcClient jdbc, MoneyReport money, CurrentAims aims, CurrentShop shop, Readings readings) {
         this.jdbc = jdbc;
         this.money = money;
         this.aims = aims;
         this.shop = shop;
+        this.readings = readings;
     }
 
     /** @param asked brought to whole months */
     HourTable table(Period asked) {
         Period period = new Period(
                 asked.first().withDayOfMonth(1), YearMonth.from(asked.last()).atEndOfMonth());
+        return readings.of(new Asking(period), () -> reckoned(period));
+    }
+
+    private HourTable reckoned(Period period) {
         Map<YearMonth, Amount> profits = new HashMap<>();
         jdbc.sql(PROFITS)
                 .param("first", period.first())

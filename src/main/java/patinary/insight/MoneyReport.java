@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 
 /** Reads the money in pieces: a handful of queries, however many pieces there are. */
@@ -60,15 +61,25 @@ class MoneyReport {
             @Nullable PriceBands bands,
             @Nullable LineShares lines) {}
 
+    private record Facts(LocalDate first, LocalDate last) {}
+
+    private record Asking(MoneyBy by, LocalDate first, LocalDate last, List<Only> chosen) {}
+
     private final JdbcClient jdbc;
     private final Moves moves;
+    private final Readings readings;
 
-    MoneyReport(JdbcClient jdbc, Moves moves) {
+    MoneyReport(JdbcClient jdbc, Moves moves, Readings readings) {
         this.jdbc = jdbc;
         this.moves = moves;
+        this.readings = readings;
     }
 
     Answer answer(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
+        return readings.of(new Asking(by, first, last, narrowing.chosen()), () -> reckoned(by, first, last, narrowing));
+    }
+
+    private Answer reckoned(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
         MoneyFacts facts = narrowing.of(facts(first, last));
         int days = Math.toIntExact(ChronoUnit.DAYS.between(first, last) + 1);
         Map<UUID, Amount> prices = by == MoneyBy.PRICE ? prices() : Map.of();
@@ -103,7 +114,9 @@ class MoneyReport {
     }
 
     MoneyFacts facts(LocalDate first, LocalDate last) {
-        return new MoneyFacts(sales(first, last), stock(first, last), minutes(first, last));
+        return readings.of(
+                new Facts(first, last),
+                () -> new MoneyFacts(sales(first, last), stock(first, last), minutes(first, last)));
     }
 
     /** The same, for who does not ask what lay in stock. */

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 
 /** Reads what moves: a handful of queries, however many pieces there are. */
 @Repository
@@ -21,13 +22,30 @@ class Moves {
             where found_on is not null
               and not exists (select 1 from piece_owner po where po.piece_id = piece_state.piece_id)""";
 
-    private final JdbcClient jdbc;
+    private enum Kept {
+        FACTS,
+        OFFERS
+    }
 
-    Moves(JdbcClient jdbc) {
+    private record Groups(String by) {}
+
+    private record OfPieces(String by) {}
+
+    private record Table(By by, LocalDate first, LocalDate last, List<Only> chosen) {}
+
+    private final JdbcClient jdbc;
+    private final Readings readings;
+
+    Moves(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
     MoveTable table(By by, LocalDate first, LocalDate last, Narrowing narrowing) {
+        return readings.of(new Table(by, first, last, narrowing.chosen()), () -> reckoned(by, first, last, narrowing));
+    }
+
+    private MoveTable reckoned(By by, LocalDate first, LocalDate last, Narrowing narrowing) {
         MoveFacts facts = narrowing.of(facts());
         return by == By.CHANNEL
                 ? MoveTable.byChannel(facts, first, last)
@@ -40,18 +58,22 @@ class Moves {
                                 .toList());
     }
 
-    /** Everything known of the pieces, read anew. */
+    /** Everything known of the pieces. */
     MoveFacts facts() {
+        return readings.of(Kept.FACTS, () -> new MoveFacts(found(), channels(), offers()));
+    }
+
+    /** When pieces were on offer and when they sold. */
+    OfferFacts offers() {
+        return readings.of(Kept.OFFERS, () -> new OfferFacts(spells(), pauses(), sold()));
+    }
+
+    private Map<UUID, LocalDate> found() {
         Map<UUID, LocalDate> found = new HashMap<>();
         jdbc.sql(FOUND).query(row -> {
             found.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
         });
-        return new MoveFacts(found, channels(), offers());
-    }
-
-    /** When pieces were on offer and when they sold, read anew. */
-    OfferFacts offers() {
-        return new OfferFacts(spells(), pauses(), sold());
+        return found;
     }
 
     private List<OfferFacts.Spell> spells() {
@@ -107,6 +129,10 @@ class Moves {
 
     /** The names of the groups that each piece is in, of one grouping: a style, kinds, supply lines, and so on. */
     Map<UUID, List<String>> groupsOfPieces(String groupedBy) {
+        return readings.of(new OfPieces(groupedBy), () -> byPiece(groupedBy));
+    }
+
+    private Map<UUID, List<String>> byPiece(String groupedBy) {
         Map<UUID, List<String>> groups = new HashMap<>();
         groups(groupedBy)
                 .forEach(one -> groups.computeIfAbsent(one.piece(), piece -> new ArrayList<>(1))
@@ -115,9 +141,11 @@ class Moves {
     }
 
     private List<MoveFacts.Group> groups(String groupedBy) {
-        return jdbc.sql("select piece_id, name from piece_group where grouped_by = ?")
-                .param(groupedBy)
-                .query((row, number) -> new MoveFacts.Group(row.getObject(1, UUID.class), row.getString(2)))
-                .list();
+        return readings.of(
+                new Groups(groupedBy),
+                () -> jdbc.sql("select piece_id, name from piece_group where grouped_by = ?")
+                        .param(groupedBy)
+                        .query((row, number) -> new MoveFacts.Group(row.getObject(1, UUID.class), row.getString(2)))
+                        .list());
     }
 }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
@@ -31,17 +32,26 @@ class Outcomes {
 
     private static final String PIECES = """
             select piece_id, kind_id, kind, style_id, style, clock_from, sold_on, net_minor, supplies_minor, minutes, bought_minor, worked
-            from piece_outcome
-            where (:whole or piece_id in (:pieces))""";
+            from piece_outcome""";
+
+    private enum Kept {
+        PIECES
+    }
+
+    private record Asking(List<Only> chosen, LocalDate today) {}
+
+    private record Cells(List<Only> chosen, LocalDate today) {}
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
     private final CurrentAims aims;
+    private final Readings readings;
 
-    Outcomes(JdbcClient jdbc, CurrentShop shop, CurrentAims aims) {
+    Outcomes(JdbcClient jdbc, CurrentShop shop, CurrentAims aims, Readings readings) {
         this.jdbc = jdbc;
         this.shop = shop;
         this.aims = aims;
+        this.readings = readings;
     }
 
     /** The whole shop first; empty where there is no piece. */
@@ -50,22 +60,26 @@ class Outcomes {
     }
 
     List<PayRow> whatToPay(Narrowing narrowing) {
-        return rows(pieces(narrowing));
+        return answer(narrowing).rows();
     }
 
     /** The advice tried on her own past, where that is long enough. */
     Optional<PayTrial> trial(Narrowing narrowing) {
-        return trial(pieces(narrowing));
+        return Optional.ofNullable(answer(narrowing).trial());
     }
 
     Answer answer(Narrowing narrowing) {
-        List<PayTrial.Past> pieces = pieces(narrowing);
-        return new Answer(rows(pieces), trial(pieces).orElse(null));
+        return readings.of(new Asking(narrowing.chosen(), shop.today()), () -> {
+            List<PayTrial.Past> pieces = pieces(narrowing);
+            return new Answer(rows(pieces), trial(pieces).orElse(null));
+        });
     }
 
     /** What is known of the pieces today, by kind and style. */
     Map<PayRow.Group, Pool> cells(Narrowing narrowing) {
-        return Pools.of(pieces(narrowing), aims.get().horizonDays(), shop.today());
+        return readings.of(
+                new Cells(narrowing.chosen(), shop.today()),
+                () -> Pools.of(pieces(narrowing), aims.get().horizonDays(), shop.today()));
     }
 
     private List<PayRow> rows(List<PayTrial.Past> pieces) {
@@ -80,11 +94,12 @@ class Outcomes {
     }
 
     private List<PayTrial.Past> pieces(Narrowing narrowing) {
-        return jdbc.sql(PIECES)
-                .param("whole", narrowing.isWhole())
-                .param("pieces", narrowing.ids())
-                .query((row, number) -> past(row))
-                .list();
+        List<PayTrial.Past> all = readings.of(
+                Kept.PIECES,
+                () -> jdbc.sql(PIECES).query((row, number) -> past(row)).list());
+        return narrowing.isWhole()
+                ? all
+                : all.stream().filter(one -> narrowing.has(one.piece())).toList();
     }
 
     /** By hand: of so many rows, asking for the type of each column would take longer than reading it. */

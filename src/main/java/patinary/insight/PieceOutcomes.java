@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.web.Page;
 import patinary.web.Window;
 
@@ -75,13 +76,22 @@ class PieceOutcomes {
             long minutes,
             long total) {}
 
-    private final JdbcClient jdbc;
+    private record Asking(PayRow.Group group, Level level, List<Only> chosen, Window window) {}
 
-    PieceOutcomes(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Readings readings;
+
+    PieceOutcomes(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
     Page<Piece> of(PayRow.Group group, Level level, Narrowing narrowing, Window window) {
+        return readings.of(
+                new Asking(group, level, narrowing.chosen(), window), () -> read(group, level, narrowing, window));
+    }
+
+    private Page<Piece> read(PayRow.Group group, Level level, Narrowing narrowing, Window window) {
         List<Piece> rows = jdbc.sql(PIECES)
                 .param("kind", group.kindId())
                 .param("style", group.styleId())

@@ -44,15 +44,13 @@ class SeasonController {
         }
     }
 
-    private final Moves moves;
-    private final Speeds speeds;
+    private final SeasonReport report;
     private final Traits traits;
     private final PieceNames names;
     private final CurrentShop shop;
 
-    SeasonController(Moves moves, Speeds speeds, Traits traits, PieceNames names, CurrentShop shop) {
-        this.moves = moves;
-        this.speeds = speeds;
+    SeasonController(SeasonReport report, Traits traits, PieceNames names, CurrentShop shop) {
+        this.report = report;
         this.traits = traits;
         this.names = names;
         this.shop = shop;
@@ -71,23 +69,21 @@ class SeasonController {
             Model model) {
         LocalDate today = shop.today();
         Narrowing narrowing = traits.narrowing(asked);
-        OfferFacts facts = moves.offers();
-        SeasonDays days = SeasonDays.of(narrowing.of(facts), today);
-        Seasons seasons = days.seasons();
-        List<Cohort> cohorts = cohorts(facts, narrowing);
+        SeasonReport.Answer answer = report.answer(narrowing, today);
+        Seasons seasons = answer.seasons();
         model.addAttribute("narrowing", narrowing);
         model.addAttribute("seasons", seasons);
         model.addAttribute("months", drawn(seasons, today.getYear()));
-        model.addAttribute("cohorts", cohorts);
+        model.addAttribute("cohorts", answer.cohorts());
         model.addAttribute("cohortDays", Cohort.DAYS);
         model.addAttribute("fewest", Seasons.FEWEST_SALES);
         model.addAttribute("month", month);
         model.addAttribute("first", first);
-        opened(days, month).ifPresent(one -> {
+        opened(answer.days(), month).ifPresent(one -> {
             model.addAttribute("openedMonth", LocalDate.of(today.getYear(), Integer.parseInt(month), 1));
             model.addAttribute("pieces", names.page(one.lines(), SeasonDays.Month.Line::piece, Window.of(page)));
         });
-        opened(cohorts, first).ifPresent(one -> {
+        opened(answer.cohorts(), first).ifPresent(one -> {
             model.addAttribute("openedCohort", one.first());
             model.addAttribute("rounds", names.page(Speeds.inOrder(one.rounds()), Round::piece, Window.of(page)));
         });
@@ -98,7 +94,7 @@ class SeasonController {
     ResponseEntity<byte[]> csv(Asked asked) {
         CsvFile file = new CsvFile(
                 shop.currency(), "month", "sales", "days_on_offer", "ratio", "low", "high", "ratio_drawn", "said");
-        Seasons seasons = days(traits.narrowing(asked)).seasons();
+        Seasons seasons = answer(asked).seasons();
         for (Drawn one : drawn(seasons, shop.today().getYear())) {
             Seasons.Month month = one.month();
             file.row(
@@ -125,7 +121,7 @@ class SeasonController {
                 "low",
                 "high",
                 "too_young");
-        for (Cohort cohort : cohorts(moves.offers(), traits.narrowing(asked))) {
+        for (Cohort cohort : answer(asked).cohorts()) {
             file.row(
                     cohort.month().toString(),
                     cohort.offered(),
@@ -141,8 +137,7 @@ class SeasonController {
     @GetMapping("/moves/seasons/opened.csv")
     ResponseEntity<byte[]> opened(Asked asked, @RequestParam(defaultValue = "") String month) {
         CsvFile file = new CsvFile(shop.currency(), "code", "title", "days_on_offer", "sold");
-        SeasonDays.Month opened =
-                opened(days(traits.narrowing(asked)), month).orElseThrow(() -> new NotFound("month " + month));
+        SeasonDays.Month opened = opened(answer(asked).days(), month).orElseThrow(() -> new NotFound("month " + month));
         names.named(opened.lines(), SeasonDays.Month.Line::piece)
                 .forEach(one -> file.row(
                         one.piece().code(),
@@ -155,17 +150,12 @@ class SeasonController {
     /** The pieces first offered in one month. */
     @GetMapping("/moves/seasons/first-offered.csv")
     ResponseEntity<byte[]> firstOffered(Asked asked, @RequestParam(defaultValue = "") String first) {
-        Cohort opened = opened(cohorts(moves.offers(), traits.narrowing(asked)), first)
-                .orElseThrow(() -> new NotFound("month " + first));
+        Cohort opened = opened(answer(asked).cohorts(), first).orElseThrow(() -> new NotFound("month " + first));
         return RoundFile.of(opened.rounds(), names, shop, "first-offered-" + opened.month() + ".csv");
     }
 
-    private SeasonDays days(Narrowing narrowing) {
-        return SeasonDays.of(narrowing.of(moves.offers()), shop.today());
-    }
-
-    private List<Cohort> cohorts(OfferFacts facts, Narrowing narrowing) {
-        return Cohort.of(narrowing.of(speeds.rounds(facts, shop.today())), shop.today());
+    private SeasonReport.Answer answer(Asked asked) {
+        return report.answer(traits.narrowing(asked), shop.today());
     }
 
     private static Optional<SeasonDays.Month> opened(SeasonDays days, String month) {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.measure.Dimension;
 import patinary.measure.Unit;
 import patinary.web.Fmt;
@@ -70,14 +71,22 @@ class Shelf {
         }
     }
 
-    private final JdbcClient jdbc;
+    private record Asking(LocalDate today) {}
 
-    Shelf(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Readings readings;
+
+    Shelf(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
     /** Every list that has rows, in the order of the front page. */
     List<Heap> heaps(LocalDate today) {
+        return readings.of(new Asking(today), () -> read(today));
+    }
+
+    private List<Heap> read(LocalDate today) {
         Map<String, List<Ranked>> first = jdbc
                 .sql("select * from (select b.*, count(*) over (partition by b.list) as things, "
                         + "cast(coalesce(sum(b.amount_minor) over (partition by b.list), 0) as bigint) as sum_minor, "

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 import patinary.survival.Exit;
 
@@ -38,17 +39,27 @@ class Speeds {
      */
     record Answer(SpeedTable table, @Nullable PriceBands bands) {}
 
+    private record Stood(LocalDate today) {}
+
+    private record Asking(SpeedBy by, List<Only> chosen, LocalDate today) {}
+
     private final JdbcClient jdbc;
     private final Moves moves;
+    private final Readings readings;
 
-    Speeds(JdbcClient jdbc, Moves moves) {
+    Speeds(JdbcClient jdbc, Moves moves, Readings readings) {
         this.jdbc = jdbc;
         this.moves = moves;
+        this.readings = readings;
     }
 
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
+        return readings.of(new Asking(by, narrowing.chosen(), today), () -> reckoned(by, narrowing, today));
+    }
+
+    private Answer reckoned(SpeedBy by, Narrowing narrowing, LocalDate today) {
         Map<UUID, List<String>> groups = by.ofPieces() ? moves.groupsOfPieces(by.word()) : Map.of();
-        List<Round> those = narrowing.of(rounds(moves.offers(), today));
+        List<Round> those = narrowing.of(rounds(today));
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
@@ -59,8 +70,9 @@ class Speeds {
         return new Answer(SpeedTable.of(those, grouping), bands);
     }
 
-    List<Round> rounds(OfferFacts facts, LocalDate today) {
-        return Rounds.of(facts, days(), today);
+    /** The rounds of all pieces as they stand on a day. */
+    List<Round> rounds(LocalDate today) {
+        return readings.of(new Stood(today), () -> Rounds.of(moves.offers(), days(), today));
     }
 
     /** Some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */

@@ -10,12 +10,14 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 
 /** Reads which groups a page may be narrowed to, and which pieces belong to the chosen ones. */
@@ -72,29 +74,45 @@ class Traits {
 
     private record ChoiceRow(String trait, String name) {}
 
-    private final JdbcClient jdbc;
+    private enum Kept {
+        CHOICES
+    }
 
-    Traits(JdbcClient jdbc) {
+    private record Belonging(Only only) {}
+
+    /** What there is to choose from. */
+    private record Choosable(List<Only> choices, @Nullable PriceBands bands) {}
+
+    private final JdbcClient jdbc;
+    private final Readings readings;
+
+    Traits(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
     /** What is asked for and no group of the shop is not asked for. */
     Narrowing narrowing(Asked asked) {
-        PriceBands bands = bands();
-        List<Only> choices = choices(bands != null);
+        Choosable known = readings.of(Kept.CHOICES, this::choosable);
         List<Only> chosen = Stream.of(asked.only, asked.also)
-                .flatMap(word -> Only.of(word, choices).stream())
+                .flatMap(word -> Only.of(word, known.choices()).stream())
                 .distinct()
                 .toList();
         Set<UUID> pieces = null;
         for (Only only : chosen) {
-            Set<UUID> those = pieces(only, bands);
-            if (pieces != null) {
-                those.retainAll(pieces);
-            }
-            pieces = those;
+            Set<UUID> those = readings.of(new Belonging(only), () -> pieces(only, known.bands()));
+            pieces = pieces == null ? those : both(pieces, those);
         }
-        return new Narrowing(chosen, pieces, choices, bands);
+        return new Narrowing(chosen, pieces, known.choices(), known.bands());
+    }
+
+    private static Set<UUID> both(Set<UUID> one, Set<UUID> other) {
+        return one.stream().filter(other::contains).collect(Collectors.toUnmodifiableSet());
+    }
+
+    private Choosable choosable() {
+        PriceBands bands = bands();
+        return new Choosable(choices(bands != null), bands);
     }
 
     private List<Only> choices(boolean priced) {

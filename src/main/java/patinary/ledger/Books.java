@@ -3,12 +3,10 @@ package patinary.ledger;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -24,15 +22,15 @@ public class Books {
     private final Derivation derivation;
     private final SealStore sealed;
     private final Trail trail;
-    private final JdbcTemplate jdbc;
+    private final Turn turn;
     private final Clock clock;
 
-    Books(Documents documents, Derivation derivation, SealStore sealed, Trail trail, JdbcTemplate jdbc, Clock clock) {
+    Books(Documents documents, Derivation derivation, SealStore sealed, Trail trail, Turn turn, Clock clock) {
         this.documents = documents;
         this.derivation = derivation;
         this.sealed = sealed;
         this.trail = trail;
-        this.jdbc = jdbc;
+        this.turn = turn;
         this.clock = clock;
     }
 
@@ -51,7 +49,7 @@ public class Books {
      * @throws Refused where one of them cannot be true beside the others, or its year is sealed
      */
     public void recordAll(List<? extends Document> several) {
-        lock();
+        turn.take();
         trail.documents(several, null);
         refuseSealed(several);
         for (Document document : several) {
@@ -71,7 +69,7 @@ public class Books {
      * @throws Refused where it cannot be true beside the others, or its year is sealed
      */
     public void changed(Document document) {
-        lock();
+        turn.take();
         trail.documents(List.of(document), null);
         refuseSealed(document);
         derivation.ofChanged(List.of(document));
@@ -94,7 +92,7 @@ public class Books {
      * @throws Refused where the step is dated in a sealed year
      */
     public void continuedAll(List<? extends Document> several, LocalDate step) {
-        lock();
+        turn.take();
         trail.documents(several, step);
         if (several.stream().anyMatch(document -> !document.date().equals(document.storedDate()))) {
             throw new IllegalArgumentException("A step does not move the document to another day");
@@ -118,7 +116,7 @@ public class Books {
      * @throws Refused where others rest on one of them, or its year is sealed
      */
     public void removeAll(List<? extends Document> several) {
-        lock();
+        turn.take();
         trail.documents(several, null);
         refuseSealed(
                 several.stream().filter(document -> !isLatestSeal(document)).toList());
@@ -136,7 +134,7 @@ public class Books {
      * @throws Refused where what is left cannot be true together, or its year is sealed
      */
     public void takeBack(List<? extends Document> recorded, Set<UUID> others, Runnable putBack) {
-        lock();
+        turn.take();
         trail.documents(recorded, null);
         refuseSealed(recorded);
         derivation.ofTakenBack(recorded, others, () -> recorded.forEach(documents::remove), () -> {
@@ -158,7 +156,7 @@ public class Books {
      * documents give now.
      */
     public void rederive() {
-        lock();
+        turn.take();
         derivation.ofAll();
     }
 
@@ -204,20 +202,12 @@ public class Books {
      * codes of pieces, for instance, which two phones would otherwise draw at the same moment.
      */
     public void hold() {
-        lock();
+        turn.take();
     }
 
     /** The shop's settings are about to change: they change one after another, so that the history tells whose change was whose. */
     public void settingsChange() {
-        lock();
+        turn.take();
         trail.settings();
-    }
-
-    /** Two changes never derive at the same time: the second waits here until the first is stored. */
-    private void lock() {
-        int locked = jdbc.update("update books set changes = changes + 1 where id = 1");
-        if (!Objects.equals(locked, 1)) {
-            throw new IllegalStateException("The books' own row is missing");
-        }
     }
 }

@@ -21,6 +21,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
+import patinary.ledger.Turn;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.testing.InventedShop;
@@ -44,6 +45,10 @@ class InsightIT {
 
     @Autowired
     private Moves moves;
+
+    /** To be taken after what is written past the books and is to be seen. */
+    @Autowired
+    private Turn turn;
 
     @Autowired
     private MoneyReport money;
@@ -283,6 +288,7 @@ class InsightIT {
                         "insert into piece_owner (piece_id, arrangement, owner, since, note) values (?, 'CONSIGNED', 'Ash', ?, '')")
                 .params(box, FIRST)
                 .update();
+        turn.take();
         assertThat(moves.table(By.STYLE, FIRST, LAST, Narrowing.WHOLE).whole().sold())
                 .isZero();
         assertThat(money.answer(MoneyBy.KIND, FIRST, LAST, Narrowing.WHOLE)
@@ -309,6 +315,7 @@ class InsightIT {
         stocked(receipt, 1, "SHELF", wax, 4);
         assertThat(shelf.heaps(LAST)).extracting(Shelf.Heap::list).doesNotContain(ShelfList.LOW);
         jdbc.sql("update supply set low_quantity = 7").update();
+        turn.take();
         assertThat(shelf.heaps(LAST)).extracting(Shelf.Heap::list).contains(ShelfList.LOW);
     }
 

@@ -11,6 +11,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.dao.PessimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.junit.jupiter.SpringExtension;
+import patinary.ledger.Turn;
 
 /**
  * Empties every table before each test method. Tables that the migrations filled keep their rows: what is there before
@@ -43,6 +44,7 @@ public final class CleanShop implements BeforeEachCallback {
         for (int tries = 1; true; tries++) {
             try {
                 empty(jdbc, tables);
+                program.getBean(Turn.class).take();
                 return;
             } catch (PessimisticLockingFailureException lateQuestion) {
                 // A browser of the test before may have asked for something that is only now answered.

@@ -15,6 +15,7 @@ import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequ
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.springframework.transaction.support.TransactionTemplate;
 import patinary.ledger.AfterChange;
+import patinary.ledger.Turn;
 
 /** The shop that tests work in. It and its owner are invented. */
 public final class InventedShop {
@@ -66,9 +67,10 @@ public final class InventedShop {
 
     /** Keeps the figures of what a test wrote into the tables past the books. */
     public static void keepFigures(ApplicationContext program) {
-        program.getBean(TransactionTemplate.class)
-                .executeWithoutResult(
-                        status -> program.getBean(AfterChange.class).booksRebuilt());
+        program.getBean(TransactionTemplate.class).executeWithoutResult(status -> {
+            program.getBean(Turn.class).take();
+            program.getBean(AfterChange.class).booksRebuilt();
+        });
     }
 
     private static synchronized String hash(ApplicationContext program) {
