@@ -2,6 +2,7 @@ package patinary;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 
@@ -22,6 +23,8 @@ import jakarta.persistence.Entity;
 import java.time.Clock;
 import java.util.Set;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
+import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -44,6 +47,22 @@ class ArchitectureTest {
             .doNotHaveFullyQualifiedName("patinary.shop.ShopClock")
             .should()
             .accessTargetWhere(asksTheMachineForTheTime());
+
+    /** An errand ends when it is done: a backup that the clock begins beside it would lose its database. */
+    @ArchTest
+    static final ArchRule WHAT_THE_CLOCK_BEGINS_IS_FOR_THE_RUNNING_SHOP = methods()
+            .that()
+            .areAnnotatedWith(Scheduled.class)
+            .should(new ArchCondition<>("be of a class that is only there beside the pages") {
+
+                @Override
+                public void check(JavaMethod method, ConditionEvents events) {
+                    JavaClass owner = method.getOwner();
+                    boolean beside =
+                            owner.getEnclosingClass().orElse(owner).isAnnotatedWith(ConditionalOnWebApplication.class);
+                    events.add(new SimpleConditionEvent(method, beside, method.getDescription()));
+                }
+            });
 
     @ArchTest
     static final ArchRule VALUES_KNOW_NO_FRAMEWORK = noClasses()

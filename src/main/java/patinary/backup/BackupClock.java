@@ -1,6 +1,7 @@
 package patinary.backup;
 
 import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
@@ -8,6 +9,7 @@ import org.springframework.stereotype.Component;
 /** Looks every few minutes whether a backup is due. {@code patinary.backups.by-itself=false} makes this copy of the program never do it. */
 @Component
 @EnableScheduling
+@ConditionalOnWebApplication
 @ConditionalOnProperty(name = "patinary.backups.by-itself", matchIfMissing = true)
 class BackupClock {
 

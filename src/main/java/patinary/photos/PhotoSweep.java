@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
@@ -17,6 +18,7 @@ import patinary.jobs.Leases;
  */
 @Component
 @EnableScheduling
+@ConditionalOnWebApplication
 class PhotoSweep {
 
     /** How long a photo that was taken away can be brought back. */

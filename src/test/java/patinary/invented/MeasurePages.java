@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -18,13 +19,15 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.util.FileSystemUtils;
 import patinary.Patinary;
+import patinary.ledger.Turn;
 import patinary.shop.CurrentShop;
 import patinary.testing.TestDatabase;
 import patinary.testing.Visitor;
 
 /**
  * How long the pages that read a whole shop take, answered one after the other to a person on the same machine, beside the time in which the
- * database gives the same numbers to queries written apart ({@link PlainFigures}). Prints a table for docs/benchmarks.md. {@code
+ * database gives the same numbers to queries written apart ({@link PlainFigures}). Each page is looked at twice: first after a change, when
+ * nothing is kept of what was read before, and again. Prints a table for docs/benchmarks.md. {@code
  * .ci/measure-pages [PIECES] [RUNS]} invents a shop and has the packaged program take it in, on both databases; {@code .ci/measure-pages
  * PASSWORD RUNS SETTING...} looks at a shop that is already there, as {@code load} has made it and said the password.
  */
@@ -56,11 +59,13 @@ final class MeasurePages {
 
     private final int runs;
     private final Visitor visitor;
+    private final Turn turn;
     private final PlainFigures plain;
 
-    private MeasurePages(int runs, Visitor visitor, PlainFigures plain) {
+    private MeasurePages(int runs, Visitor visitor, Turn turn, PlainFigures plain) {
         this.runs = runs;
         this.visitor = visitor;
+        this.turn = turn;
         this.plain = plain;
     }
 
@@ -107,44 +112,69 @@ final class MeasurePages {
             LocalDate today = program.getBean(CurrentShop.class).today();
             PlainFigures plain = new PlainFigures(program.getBean(JdbcClient.class), today);
             System.out.println(
-                    "| page | median | slowest | processor time | the numbers alone | ratio |\n|---|---|---|---|---|---|");
+                    "| page | after a change | slowest | processor time | again | slowest | processor time "
+                            + "| the numbers alone | ratio, after a change | again |\n|---|---|---|---|---|---|---|---|---|---|");
+            MeasurePages measuring = new MeasurePages(runs, visitor, program.getBean(Turn.class), plain);
             for (String page : PAGES) {
-                new MeasurePages(runs, visitor, plain).measure(page);
+                measuring.measure(page);
             }
         }
     }
 
+    /** What so many looks at a page took, and what the threads that answer worked for them; in milliseconds. */
+    private static final class Looks {
+
+        private final List<Double> times = new ArrayList<>();
+        private final List<Double> worked = new ArrayList<>();
+
+        double median() {
+            return middle(times);
+        }
+
+        String told() {
+            return "%,.0f ms | %,.0f ms | %,.0f ms"
+                    .formatted(
+                            median(),
+                            times.stream().max(Comparator.naturalOrder()).orElseThrow(),
+                            middle(worked));
+        }
+    }
+
     private void measure(String page) throws IOException, InterruptedException {
-        double[] times = new double[runs];
-        double[] numbers = new double[runs];
-        double[] worked = new double[runs];
+        Looks changed = new Looks();
+        Looks again = new Looks();
+        List<Double> numbers = new ArrayList<>();
         for (int run = -WARM_UP; run < runs; run++) {
-            double before = workedSoFar();
+            boolean counts = run >= 0;
+            turn.take();
+            look(page, counts ? changed : new Looks());
+            look(page, counts ? again : new Looks());
             long start = System.nanoTime();
-            int status = visitor.get(page).statusCode();
-            if (status != 200) {
-                throw new IllegalStateException("/" + page + " answered " + status);
-            }
-            double answered = (System.nanoTime() - start) / MILLION;
-            double after = workedSoFar();
-            start = System.nanoTime();
             plain.read(page);
-            if (run >= 0) {
-                times[run] = answered;
-                worked[run] = after - before;
-                numbers[run] = (System.nanoTime() - start) / MILLION;
+            if (counts) {
+                numbers.add((System.nanoTime() - start) / MILLION);
             }
         }
-        Arrays.sort(times);
-        Arrays.sort(numbers);
-        Arrays.sort(worked);
-        double median = times[runs / 2];
+        double alone = middle(numbers);
         String beside = plain.of(page).isEmpty()
                 ? "| | |"
-                : "| %,.0f ms | %.1f |".formatted(numbers[runs / 2], median / numbers[runs / 2]);
-        System.out.printf(
-                "| `/%s` | %,.0f ms | %,.0f ms | %,.0f ms %s%n",
-                page, median, times[runs - 1], worked[runs / 2], beside);
+                : "%,.0f ms | %.1f | %.1f |".formatted(alone, changed.median() / alone, again.median() / alone);
+        System.out.printf("| `/%s` | %s | %s | %s%n", page, changed.told(), again.told(), beside);
+    }
+
+    private void look(String page, Looks looks) throws IOException, InterruptedException {
+        double before = workedSoFar();
+        long start = System.nanoTime();
+        int status = visitor.get(page).statusCode();
+        if (status != 200) {
+            throw new IllegalStateException("/" + page + " answered " + status);
+        }
+        looks.times.add((System.nanoTime() - start) / MILLION);
+        looks.worked.add(workedSoFar() - before);
+    }
+
+    private static double middle(List<Double> values) {
+        return values.stream().sorted().toList().get(values.size() / 2);
     }
 
     /** What the threads that answer have worked, with the embedded database, which works in them; says more than the clock of a busy machine. */
