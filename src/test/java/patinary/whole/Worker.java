@@ -103,11 +103,12 @@ final class Worker implements Runnable {
         answers.put("paidWith", "OWNER");
         answers.put("action", "save");
         if (stored(id, visitor.fill("receipts/new", "receipts", answers))) {
-            Matcher code = CODE.matcher(visitor.get("receipts/" + id).body());
+            HttpResponse<String> page = visitor.get("receipts/" + id);
+            Matcher code = CODE.matcher(page.body());
             if (code.find()) {
                 told.pieces.add(code.group());
             } else {
-                told.wrong.add("receipt " + id + " has no piece");
+                refused("receipt " + id + " without its piece", page);
             }
         }
     }
@@ -224,9 +225,10 @@ final class Worker implements Runnable {
         }
         String page = "sales/bring/" + draft.group(1);
         HttpResponse<String> mapped = visitor.fill(page, page, mapping());
-        Matcher seal = SEAL.matcher(visitor.get(page + "/check").body());
+        HttpResponse<String> check = visitor.get(page + "/check");
+        Matcher seal = SEAL.matcher(check.body());
         if (mapped.statusCode() != 303 || !seal.find()) {
-            refused(page, mapped);
+            refused(page, mapped.statusCode() == 303 ? check : mapped);
             return;
         }
         HttpResponse<String> in = visitor.fill(page + "/check", page + "/check", Map.of("seal", seal.group(1)));
