@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.web.Choice;
 import patinary.web.Ids;
 import patinary.web.Page;
@@ -18,6 +20,7 @@ import patinary.web.Window;
 
 /** Finds pieces for the list. */
 @Repository
+@Transactional(readOnly = true)
 class PieceList {
 
     /** A piece in the list; amounts in minor units. */
@@ -47,19 +50,20 @@ class PieceList {
             left join style y on y.id = p.style_id
             order by %3$s""";
 
-    private final JdbcClient jdbc;
+    private record Counted(String where, Map<String, Object> values) {}
 
-    PieceList(JdbcClient jdbc) {
+    private final JdbcClient jdbc;
+    private final Readings readings;
+
+    PieceList(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
     Page<Row> find(PieceQuery query, Window window) {
         Map<String, Object> values = new HashMap<>();
         String where = where(query, values);
-        long total = jdbc.sql("select count(*)" + FROM + where)
-                .params(values)
-                .query(Long.class)
-                .single();
+        long total = readings.of(new Counted(where, Map.copyOf(values)), () -> count(where, values));
         values.put("offset", window.offset());
         values.put("size", window.size());
         List<Row> rows = jdbc.sql(ROWS.formatted(FROM, where, query.order().order()))
@@ -67,6 +71,13 @@ class PieceList {
                 .query(Row.class)
                 .list();
         return Page.of(window, rows, total);
+    }
+
+    private long count(String where, Map<String, Object> values) {
+        return jdbc.sql("select count(*)" + FROM + where)
+                .params(values)
+                .query(Long.class)
+                .single();
     }
 
     /** The pieces still in her hands that could be joined: not sold, not let go. */

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 import patinary.taxbasis.TaxYears;
 
@@ -83,12 +84,18 @@ class YearBooks {
             having sum(r.amount_minor) <> 0
             order by r.doc_date, r.document_id""";
 
+    private record Parts(LocalDate first, LocalDate last) {}
+
+    private record Before(LocalDate first) {}
+
     private final JdbcClient jdbc;
     private final TaxYears taxYears;
+    private final Readings readings;
 
-    YearBooks(JdbcClient jdbc, TaxYears taxYears) {
+    YearBooks(JdbcClient jdbc, TaxYears taxYears, Readings readings) {
         this.jdbc = jdbc;
         this.taxYears = taxYears;
+        this.readings = readings;
     }
 
     LocalDate first(int year) {
@@ -101,13 +108,19 @@ class YearBooks {
 
     /** Everything posted in the year, in one pass. */
     YearParts parts(int year) {
+        LocalDate first = first(year);
+        LocalDate last = last(year);
+        return readings.of(new Parts(first, last), () -> parts(first, last));
+    }
+
+    private YearParts parts(LocalDate first, LocalDate last) {
         return new YearParts(jdbc.sql("""
                         select account, category, part, purchase, packed, cast(sum(amount_minor) as bigint) as amount_minor
                         from year_row
                         where doc_date between :first and :last
                         group by account, category, part, purchase, packed""")
-                .param("first", first(year))
-                .param("last", last(year))
+                .param("first", first)
+                .param("last", last)
                 .query(YearParts.Part.class)
                 .list());
     }
@@ -123,8 +136,11 @@ class YearBooks {
 
     /** What lay in stock when the year began, at cost. */
     Amount stockBefore(int year) {
-        return Amount.of(
-                jdbc.sql(STOCK_BEFORE).param(first(year)).query(Long.class).single());
+        LocalDate first = first(year);
+        return readings.of(
+                new Before(first),
+                () -> Amount.of(
+                        jdbc.sql(STOCK_BEFORE).param(first).query(Long.class).single()));
     }
 
     /** The documents behind account-and-category keys, as {@link TaxTable#key} writes them. */
