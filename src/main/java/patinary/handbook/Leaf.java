@@ -10,7 +10,7 @@ import patinary.web.Tongue;
 record Leaf(Shelf shelf, String name, Tongue tongue, String title, List<Block> blocks) {
 
     static Leaf of(Shelf shelf, String name, Tongue tongue, String markdown, Pictures pictures) {
-        List<Block> blocks = Reading.blocks(shelf, markdown, pictures);
+        List<Block> blocks = Reading.blocks(shelf, Links.asInEnglish(tongue, markdown), pictures);
         String title = blocks.stream()
                 .filter(Block.Heading.class::isInstance)
                 .map(block -> Run.plain(((Block.Heading) block).runs()))

@@ -3,6 +3,7 @@ package patinary.handbook;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import patinary.web.Tongue;
 
 /** Where a link of a page leads in the program. */
 final class Links {
@@ -13,6 +14,17 @@ final class Links {
     private static final Pattern HERE = Pattern.compile("#[\\p{L}\\p{N}_-]+");
 
     private Links() {}
+
+    /**
+     * A page with its links as its English twin writes them. A page in another language stands in a folder of its own, so that
+     * its links lead to the right files there too, where they are read without the program.
+     */
+    static String asInEnglish(Tongue tongue, String markdown) {
+        return tongue == Tongue.ENGLISH
+                ? markdown
+                : markdown.replace("](../", "](")
+                        .replaceAll("\\]\\(\\.\\./(guide|handbook)/" + tongue.code() + "/", "](../$1/");
+    }
 
     /** @throws IllegalArgumentException where the picture is not one of the shelf's own */
     static String picture(Shelf shelf, String target) {

@@ -130,6 +130,25 @@ class LibraryTest {
         return block instanceof Block.Picture picture ? picture.address() : block.kind();
     }
 
+    /** Where the pages are read as files, a link leads to a file. */
+    @Test
+    void everyLinkOfAPageLeadsToAFile() throws IOException {
+        Pattern link = Pattern.compile("\\]\\(([^)#\\s]+)");
+        List<String> astray = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Path.of("docs"))) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".md")).toList()) {
+                Matcher leads = link.matcher(Files.readString(file));
+                while (leads.find()) {
+                    if (!leads.group(1).matches("[a-z]+:.*|/.*")
+                            && !Files.exists(file.resolveSibling(leads.group(1)))) {
+                        astray.add(file + ": " + leads.group(1));
+                    }
+                }
+            }
+        }
+        assertThat(astray).isEmpty();
+    }
+
     /** A picture that no page shows is of no use; one that is shown has words and is not larger than a page on a slow link bears. */
     @Test
     void everyPictureIsShownAndSaysWhatItIs() throws IOException {
