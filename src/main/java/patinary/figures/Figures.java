@@ -22,6 +22,9 @@ public class Figures implements AfterChange {
     /** So many ids at once, so that what H2 holds in memory for them stays small however big the shop is. */
     private static final int BATCH = 2_000;
 
+    /** A server looks through whole tables for each part, so the parts are few there. */
+    private static final int BATCH_OF_SERVER = 50_000;
+
     private static final Logger LOG = LoggerFactory.getLogger(Figures.class);
 
     private final TouchedIds touched;
@@ -58,17 +61,18 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksRebuilt() {
-        Map<Touched, List<List<UUID>>> all = new EnumMap<>(Touched.class);
+        Map<Touched, List<UUID>> all = new EnumMap<>(Touched.class);
         for (Touched by : Touched.values()) {
-            all.put(by, batches(by));
+            all.put(by, jdbc.queryForList(by.all(), UUID.class));
         }
-        boolean large = all.get(Touched.DOCUMENT).size() > 1;
+        boolean large = all.get(Touched.DOCUMENT).size() > BATCH;
+        int atOnce = statistics.areCollected() ? BATCH_OF_SERVER : BATCH;
         if (large) {
             statistics.ofAll();
         }
         for (KeptFigure figure : KeptFigure.values()) {
             jdbc.update("delete from " + figure.table());
-            for (List<UUID> ids : all.get(figure.by())) {
+            for (List<UUID> ids : Batches.of(all.get(figure.by()), atOnce)) {
                 touched.set(figure.by(), ids);
                 insert(figure);
                 touched.clear(figure.by());
@@ -93,10 +97,6 @@ public class Figures implements AfterChange {
         reach.ofSupply(supply);
         renew(KeptFigure.PIECE_LINE);
         touched.clear(Touched.PIECE);
-    }
-
-    private List<List<UUID>> batches(Touched by) {
-        return Batches.of(jdbc.queryForList(by.all(), UUID.class), BATCH);
     }
 
     private void renew(KeptFigure figure) {

@@ -21,6 +21,11 @@ class PlannerStatistics {
         this.collected = Engine.of(store) == Engine.POSTGRESQL;
     }
 
+    /** Whether the database is a server that collects them at all. */
+    boolean areCollected() {
+        return collected;
+    }
+
     void ofAll() {
         collect("");
     }
