@@ -28,13 +28,30 @@ final class AmountText {
     private static final Pattern GROUPED =
             Pattern.compile("([1-9][0-9]{0,2}(?:([ '\u2019.,])[0-9]{3})(?:\\2[0-9]{3})*)(?:(?!\\2)[.,]([0-9]+))?");
 
-    private final List<String> symbols;
+    private final Currency currency;
 
     private final int digits;
 
+    /** Worked out when first needed, over a thousand locales: what only reads an archive never needs it. */
+    private @Nullable List<String> symbols;
+
     AmountText(Currency currency, int digits) {
+        this.currency = currency;
         this.digits = digits;
-        this.symbols = Stream.concat(
+    }
+
+    /** Two threads at once come to the same. */
+    List<String> symbols() {
+        List<String> known = symbols;
+        if (known == null) {
+            known = symbolsOf(currency);
+            symbols = known;
+        }
+        return known;
+    }
+
+    private static List<String> symbolsOf(Currency currency) {
+        return Stream.concat(
                         Stream.of(currency.getCurrencyCode()),
                         Stream.of(Locale.getAvailableLocales()).map(currency::getSymbol))
                 .map(symbol -> SPACES.matcher(symbol).replaceAll(" ").strip())
@@ -42,10 +59,6 @@ final class AmountText {
                 .distinct()
                 .sorted(Comparator.comparing(String::length).reversed())
                 .toList();
-    }
-
-    List<String> symbols() {
-        return symbols;
     }
 
     Amount read(String typed) {
@@ -73,7 +86,7 @@ final class AmountText {
     }
 
     private String withoutSymbol(String text) {
-        for (String symbol : symbols) {
+        for (String symbol : symbols()) {
             int length = symbol.length();
             if (text.regionMatches(true, 0, symbol, 0, length)) {
                 return text.substring(length).strip();
