@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.durable.ManyRows;
 import patinary.ledger.Books;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
@@ -20,23 +21,20 @@ import patinary.web.Tongue;
 @Service
 class ArchiveImport {
 
-    private static final int BATCH = 500;
-    static final String DOCUMENT = """
-            insert into document (id, kind, kind_rank, doc_date, note, recorded_at, version)
-            values (?, ?, ?, ?, ?, ?, 0)""";
-
     private final JdbcTemplate jdbc;
     private final Books books;
     private final CurrentShop shop;
     private final Clock clock;
     private final PhotoImport photos;
+    private final ManyRows many;
 
-    ArchiveImport(JdbcTemplate jdbc, Books books, CurrentShop shop, Clock clock, PhotoImport photos) {
+    ArchiveImport(JdbcTemplate jdbc, ManyRows many, Books books, CurrentShop shop, Clock clock, PhotoImport photos) {
         this.jdbc = jdbc;
         this.books = books;
         this.shop = shop;
         this.clock = clock;
         this.photos = photos;
+        this.many = many;
     }
 
     /**
@@ -45,7 +43,7 @@ class ArchiveImport {
      * @throws ArchiveRefused where the shop is not empty
      * @throws patinary.ledger.Refused where documents cannot be true beside each other
      */
-    @Transactional
+    @Transactional(rollbackFor = IOException.class)
     public void store(ArchiveSource source, Cells cells, Progress progress) throws IOException {
         // Whoever else changes the books waits until this is done.
         jdbc.queryForList("select changes from books where id = 1 for update");
@@ -78,46 +76,13 @@ class ArchiveImport {
     }
 
     private void store(RowReader reader, ArchiveTable table, Fields fields) throws IOException {
-        List<Row> batch = new ArrayList<>();
-        reader.read(table, row -> {
-            batch.add(row);
-            if (batch.size() == BATCH) {
-                insert(table, batch, fields);
-                batch.clear();
-            }
-        });
-        insert(table, batch, fields);
-    }
-
-    private void insert(ArchiveTable table, List<Row> rows, Fields fields) {
         if (table.isShop()) {
-            rows.forEach(this::shop);
+            reader.read(table, this::shop);
             return;
         }
-        if (table.kind() != null) {
-            jdbc.batchUpdate(
-                    DOCUMENT, rows.stream().map(row -> document(table, row)).toList());
-        }
-        List<Column> columns = ArchiveSql.own(table);
-        jdbc.batchUpdate(ArchiveSql.insert(table), rows, BATCH, (statement, row) -> {
-            for (int i = 0; i < columns.size(); i++) {
-                Column column = columns.get(i);
-                fields.set(statement, i + 1, column, row.get(column.name()));
-            }
-        });
-    }
-
-    static Object[] document(ArchiveTable table, Row row) {
-        patinary.ledger.DocumentKind kind = java.util.Objects.requireNonNull(table.kind());
-        java.time.Instant recorded = (java.time.Instant) java.util.Objects.requireNonNull(row.get("recorded_at"));
-        return new Object[] {
-            row.get("id"),
-            kind.name(),
-            kind.ordinal(),
-            row.get("date"),
-            row.get("note"),
-            recorded.atOffset(ZoneOffset.UTC)
-        };
+        TableFilling filling = new TableFilling(many, table, fields);
+        reader.read(table, filling::add);
+        filling.end();
     }
 
     /** The shop itself: it may have been set up already, and then takes over what the archive says of it. */

@@ -19,12 +19,9 @@ final class ArchiveSql {
                 .toList();
     }
 
-    static String insert(ArchiveTable table) {
-        List<String> fields = own(table).stream().map(Column::field).toList();
-        boolean versioned = table.kind() == null && table.hasId();
-        return "insert into " + table.name() + " (" + String.join(", ", fields) + (versioned ? ", version" : "")
-                + ") values (" + fields.stream().map(field -> "?").collect(Collectors.joining(", "))
-                + (versioned ? ", 0)" : ")");
+    /** Whether a row counts its own changes; those of a document are counted with all documents. */
+    static boolean isVersioned(ArchiveTable table) {
+        return table.kind() == null && table.hasId();
     }
 
     /** All rows, documents and their lines by date first; texts are put in order later, where databases differ. */

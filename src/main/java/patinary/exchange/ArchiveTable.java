@@ -3,7 +3,6 @@ package patinary.exchange;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import patinary.ledger.DocumentKind;
 
@@ -43,10 +42,13 @@ record ArchiveTable(
     }
 
     int position(String column) {
-        return IntStream.range(0, columns.size())
-                .filter(i -> columns.get(i).name().equals(column))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(name + " has no column " + column));
+        // Asked several times for every row of an archive.
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).name().equals(column)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException(name + " has no column " + column);
     }
 
     boolean hasId() {

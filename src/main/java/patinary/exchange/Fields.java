@@ -45,14 +45,19 @@ final class Fields {
     }
 
     void set(PreparedStatement statement, int index, Column column, @Nullable Object value) throws SQLException {
+        statement.setObject(index, stored(column, value));
+    }
+
+    /** A value as the database takes it. */
+    @Nullable
+    Object stored(Column column, @Nullable Object value) {
         if (value instanceof Amount amount) {
-            statement.setLong(index, amount.minor());
+            return amount.minor();
         } else if (value instanceof Instant moment) {
-            statement.setObject(index, moment.atOffset(ZoneOffset.UTC));
+            return moment.atOffset(ZoneOffset.UTC);
         } else if (value instanceof BigDecimal rate && column.type() == Type.RATE) {
-            statement.setLong(index, rate.movePointRight(rateDigits).longValueExact());
-        } else {
-            statement.setObject(index, value);
+            return rate.movePointRight(rateDigits).longValueExact();
         }
+        return value;
     }
 }

@@ -16,6 +16,7 @@ import javax.sql.DataSource;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
+import patinary.durable.ManyRows;
 import patinary.ledger.Batches;
 import patinary.ledger.DocumentKind;
 import patinary.ledger.Trail;
@@ -37,10 +38,12 @@ public class KeptRows {
             "update document set doc_date = ?, note = ?, version = version + 1 where id = ?";
 
     private final JdbcTemplate jdbc;
+    private final ManyRows many;
     private final CurrentShop shop;
 
-    KeptRows(DataSource store, CurrentShop shop) {
+    KeptRows(DataSource store, ManyRows many, CurrentShop shop) {
         jdbc = new JdbcTemplate(store);
+        this.many = many;
         this.shop = shop;
     }
 
@@ -197,25 +200,17 @@ public class KeptRows {
     private void insertRoot(ArchiveTable table, UUID id, Content then) {
         Row row = ContentRows.rows(new Family.Member(table, "id"), id, then, cells())
                 .get(0);
-        if (table.kind() != null) {
-            jdbc.update(ArchiveImport.DOCUMENT, ArchiveImport.document(table, row));
-        }
-        insert(table, row);
+        insert(table, List.of(row));
     }
 
     private void insert(Family.Member member, UUID id, Content then) {
-        ContentRows.rows(member, id, then, cells()).forEach(row -> insert(member.table(), row));
+        insert(member.table(), ContentRows.rows(member, id, then, cells()));
     }
 
-    private void insert(ArchiveTable table, Row row) {
-        Fields fields = new Fields(shop.currency());
-        List<Column> columns = ArchiveSql.own(table);
-        jdbc.update(ArchiveSql.insert(table), statement -> {
-            for (int i = 0; i < columns.size(); i++) {
-                fields.set(
-                        statement, i + 1, columns.get(i), row.get(columns.get(i).name()));
-            }
-        });
+    private void insert(ArchiveTable table, List<Row> rows) {
+        TableFilling filling = new TableFilling(many, table, new Fields(shop.currency()));
+        rows.forEach(filling::add);
+        filling.end();
     }
 
     private void updateRoot(Family.Member self, UUID id, Content then) {

@@ -18,13 +18,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class Change {
 
-    /** One row of a strand, with its move as text, so that equal numbers are equal however they are written. */
-    private record Row(UUID strand, DocumentRef document, int number, String move) {
-        static Row of(StrandMove move) {
-            return new Row(move.strand(), move.document(), move.number(), MoveText.of(move.move()));
-        }
-    }
-
     /** What is stored of documents until they change. */
     record Was(Set<UUID> ids, List<StrandMove> moves, Map<UUID, List<Entry>> posted) {
 
@@ -110,18 +103,18 @@ final class Change {
 
     /** What stands on one side only. */
     private static List<StrandMove> differing(List<StrandMove> before, List<StrandMove> after) {
-        Map<Row, StrandMove> was = rows(before);
-        Map<Row, StrandMove> is = rows(after);
-        Set<Row> both = new HashSet<>(was.keySet());
+        Map<StrandRow, StrandMove> was = rows(before);
+        Map<StrandRow, StrandMove> is = rows(after);
+        Set<StrandRow> both = new HashSet<>(was.keySet());
         both.retainAll(is.keySet());
         was.keySet().removeAll(both);
         is.keySet().removeAll(both);
         return Stream.concat(was.values().stream(), is.values().stream()).toList();
     }
 
-    private static Map<Row, StrandMove> rows(List<StrandMove> moves) {
-        Map<Row, StrandMove> rows = new HashMap<>();
-        moves.forEach(move -> rows.put(Row.of(move), move));
+    private static Map<StrandRow, StrandMove> rows(List<StrandMove> moves) {
+        Map<StrandRow, StrandMove> rows = new HashMap<>();
+        moves.forEach(move -> rows.put(StrandRow.of(move), move));
         return rows;
     }
 }

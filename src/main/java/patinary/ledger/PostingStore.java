@@ -1,12 +1,13 @@
 package patinary.ledger;
 
 import java.math.BigDecimal;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Types;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,40 +15,69 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
+import patinary.durable.ManyRows;
 import patinary.money.Amount;
 
 /** The stored postings: the one place that writes them. */
 @Repository
 class PostingStore {
 
-    private static final String ALL = """
-            select p.*, d.kind_rank from posting p join document d on d.id = p.document_id
-            order by p.document_id, p.line""";
-
     private static final String SOME = """
             select p.*, d.kind_rank from posting p join document d on d.id = p.document_id
             where %s order by p.document_id, p.line""";
 
-    private static final String INSERT = """
-            insert into posting (document_id, line, doc_date, account, place_id, category, piece_id, supply_id,
-                party_id, origin_id, estimated, amount_minor, quantity, move_no, meant_piece_id)
-            values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""";
+    private static final List<String> COLUMNS = List.of(
+            "document_id",
+            "line",
+            "doc_date",
+            "account",
+            "place_id",
+            "category",
+            "piece_id",
+            "supply_id",
+            "party_id",
+            "origin_id",
+            "estimated",
+            "amount_minor",
+            "quantity",
+            "move_no",
+            "meant_piece_id");
 
     private record Row(int line, Entry entry) {}
 
     private final JdbcTemplate jdbc;
+    private final ManyRows many;
 
-    PostingStore(JdbcTemplate jdbc) {
+    PostingStore(JdbcTemplate jdbc, ManyRows many) {
         this.jdbc = jdbc;
+        this.many = many;
     }
 
-    /** All stored postings by document, each in its order. */
+    /** All stored postings by document, each in its order. They are put in order here: a database would do it in a file. */
     Map<UUID, List<Entry>> all() {
-        return jdbc.query(ALL, (row, number) -> read(row)).stream().collect(byDocument());
+        Map<UUID, DocumentKind> kinds = new HashMap<>();
+        jdbc.query("select id, kind_rank from document", row -> {
+            kinds.put(row.getObject("id", UUID.class), DocumentKind.values()[row.getInt("kind_rank")]);
+        });
+        Map<UUID, List<Row>> rows = new HashMap<>();
+        jdbc.query("select p.* from posting p", row -> {
+            UUID document = row.getObject("document_id", UUID.class);
+            DocumentRef reference = new DocumentRef(
+                    document,
+                    Objects.requireNonNull(kinds.get(document)),
+                    row.getDate("doc_date").toLocalDate());
+            rows.computeIfAbsent(document, id -> new ArrayList<>())
+                    .add(new Row(row.getInt("line"), read(row, reference)));
+        });
+        Map<UUID, List<Entry>> all = new HashMap<>();
+        rows.forEach((document, several) -> {
+            several.sort(Comparator.comparingInt(Row::line));
+            all.put(document, several.stream().map(Row::entry).toList());
+        });
+        return all;
     }
 
     static Map<UUID, List<Entry>> grouped(Collection<Entry> entries) {
@@ -101,11 +131,13 @@ class PostingStore {
     }
 
     void insert(Collection<List<Entry>> byDocument) {
-        List<Row> rows = byDocument.stream()
-                .flatMap(entries ->
-                        IntStream.range(0, entries.size()).mapToObj(line -> new Row(line, entries.get(line))))
-                .toList();
-        jdbc.batchUpdate(INSERT, rows, 500, PostingStore::write);
+        ManyRows.Filling rows = many.into("posting", COLUMNS);
+        for (List<Entry> entries : byDocument) {
+            for (int line = 0; line < entries.size(); line++) {
+                rows.add(row(line, entries.get(line)));
+            }
+        }
+        rows.end();
     }
 
     private static Collector<Entry, ?, Map<UUID, List<Entry>>> byDocument() {
@@ -120,6 +152,10 @@ class PostingStore {
     }
 
     static Entry read(ResultSet row) throws SQLException {
+        return read(row, reference(row));
+    }
+
+    private static Entry read(ResultSet row, DocumentRef document) throws SQLException {
         Tags tags = new Tags(
                 row.getObject("place_id", UUID.class),
                 row.getString("category"),
@@ -129,7 +165,7 @@ class PostingStore {
                 row.getObject("origin_id", UUID.class),
                 row.getBoolean("estimated"));
         Posting posting = new Posting(
-                reference(row),
+                document,
                 Account.valueOf(row.getString("account")),
                 tags,
                 Amount.of(row.getLong("amount_minor")),
@@ -137,31 +173,25 @@ class PostingStore {
         return new Entry(posting, row.getInt("move_no"), row.getObject("meant_piece_id", UUID.class));
     }
 
-    private static void write(PreparedStatement statement, Row row) throws SQLException {
-        Posting posting = row.entry().posting();
+    private static @Nullable Object[] row(int line, Entry entry) {
+        Posting posting = entry.posting();
         Tags tags = posting.tags();
-        statement.setObject(1, posting.document().id());
-        statement.setInt(2, row.line());
-        statement.setObject(3, posting.document().date());
-        statement.setString(4, posting.account().name());
-        id(statement, 5, tags.place());
-        statement.setString(6, tags.category());
-        id(statement, 7, tags.piece());
-        id(statement, 8, tags.supply());
-        id(statement, 9, tags.party());
-        id(statement, 10, tags.origin());
-        statement.setBoolean(11, tags.estimated());
-        statement.setLong(12, posting.amount().minor());
-        statement.setBigDecimal(13, posting.quantity());
-        statement.setInt(14, row.entry().move());
-        id(statement, 15, row.entry().meant());
-    }
-
-    private static void id(PreparedStatement statement, int index, @Nullable UUID id) throws SQLException {
-        if (id == null) {
-            statement.setNull(index, Types.OTHER);
-        } else {
-            statement.setObject(index, id);
-        }
+        return new @Nullable Object[] {
+            posting.document().id(),
+            line,
+            posting.document().date(),
+            posting.account().name(),
+            tags.place(),
+            tags.category(),
+            tags.piece(),
+            tags.supply(),
+            tags.party(),
+            tags.origin(),
+            tags.estimated(),
+            posting.amount().minor(),
+            posting.quantity(),
+            entry.move(),
+            entry.meant()
+        };
     }
 }

@@ -4,7 +4,7 @@
  * read postings back through SQL views; this package knows none of them.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money"})
+@ApplicationModule(allowedDependencies = {"money", "durable"})
 package patinary.ledger;
 
 import org.jspecify.annotations.NullMarked;
