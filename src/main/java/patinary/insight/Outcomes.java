@@ -70,7 +70,7 @@ class Outcomes {
 
     Answer answer(Narrowing narrowing) {
         return readings.of(new Asking(narrowing.chosen(), shop.today()), () -> {
-            List<PayTrial.Past> pieces = pieces(narrowing);
+            List<Outcome> pieces = pieces(narrowing);
             return new Answer(rows(pieces), trial(pieces).orElse(null));
         });
     }
@@ -82,19 +82,19 @@ class Outcomes {
                 () -> Pools.of(pieces(narrowing), aims.get().horizonDays(), shop.today()));
     }
 
-    private List<PayRow> rows(List<PayTrial.Past> pieces) {
+    private List<PayRow> rows(List<Outcome> pieces) {
         Aims now = aims.get();
         return pieces.isEmpty()
                 ? List.of()
                 : WhatToPay.rows(Pools.of(pieces, now.horizonDays(), shop.today()), now, shop.hourlyRate());
     }
 
-    private Optional<PayTrial> trial(List<PayTrial.Past> pieces) {
+    private Optional<PayTrial> trial(List<Outcome> pieces) {
         return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
     }
 
-    private List<PayTrial.Past> pieces(Narrowing narrowing) {
-        List<PayTrial.Past> all = readings.of(
+    private List<Outcome> pieces(Narrowing narrowing) {
+        List<Outcome> all = readings.of(
                 Kept.PIECES,
                 () -> jdbc.sql(PIECES).query((row, number) -> past(row)).list());
         return narrowing.isWhole()
@@ -103,9 +103,9 @@ class Outcomes {
     }
 
     /** By hand: of so many rows, asking for the type of each column would take longer than reading it. */
-    private static PayTrial.Past past(ResultSet row) throws SQLException {
+    private static Outcome past(ResultSet row) throws SQLException {
         Long net = row.getObject("net_minor", Long.class);
-        return new PayTrial.Past(
+        return new Outcome(
                 row.getObject("piece_id", UUID.class),
                 new PayRow.Group(
                         row.getObject("kind_id", UUID.class),

@@ -40,24 +40,6 @@ record PayTrial(
     private static final BigDecimal HOUR = BigDecimal.valueOf(60);
 
     /**
-     * A piece that was offered, as it stands today.
-     *
-     * @param clockFrom its first day on offer; null where that tells nothing
-     * @param net what it left of its sale; null while unsold
-     * @param worked whether all its supplies and minutes are in the books
-     */
-    record Past(
-            UUID piece,
-            PayRow.Group group,
-            @Nullable LocalDate clockFrom,
-            @Nullable LocalDate soldOn,
-            @Nullable Amount net,
-            Amount supplies,
-            BigDecimal minutes,
-            Amount bought,
-            boolean worked) {}
-
-    /**
      * One side of the advice.
      *
      * @param judged the pieces on it, each as it turned out
@@ -88,7 +70,7 @@ record PayTrial(
      * @param brought what it left of its sale, or what one brings that did not sell in time
      * @param kept that less its supplies, her time and what it was bought for
      */
-    record Judged(Past past, Budget budget, Amount brought, Amount kept) {
+    record Judged(Outcome past, Budget budget, Amount brought, Amount kept) {
 
         UUID piece() {
             return past.piece();
@@ -100,10 +82,10 @@ record PayTrial(
     }
 
     /** Nothing where the past is too short, or too few sold before or were offered after. */
-    static Optional<PayTrial> of(List<Past> pieces, Aims aims, Amount rate, LocalDate today) {
+    static Optional<PayTrial> of(List<Outcome> pieces, Aims aims, Amount rate, LocalDate today) {
         LocalDate last = today.minusDays(aims.horizonDays());
         Optional<LocalDate> first = pieces.stream()
-                .map(Past::clockFrom)
+                .map(Outcome::clockFrom)
                 .filter(java.util.Objects::nonNull)
                 .min(LocalDate::compareTo);
         if (first.isEmpty() || !first.get().isBefore(last)) {
@@ -112,7 +94,7 @@ record PayTrial(
         LocalDate cut = first.get().plusDays(ChronoUnit.DAYS.between(first.get(), last) / 2);
         Map<PayRow.Group, Budget> advice = advice(cells(pieces, aims, cut), aims, rate);
         List<Judged> judged = pieces.stream()
-                .filter(Past::worked)
+                .filter(Outcome::worked)
                 .filter(piece -> piece.clockFrom() != null
                         && piece.clockFrom().isAfter(cut)
                         && !piece.clockFrom().isAfter(last))
@@ -150,8 +132,8 @@ record PayTrial(
     }
 
     /** What was known on the day, of what was on offer by then. */
-    private static Map<PayRow.Group, Pool> cells(List<Past> pieces, Aims aims, LocalDate day) {
-        List<Past> offered = pieces.stream()
+    private static Map<PayRow.Group, Pool> cells(List<Outcome> pieces, Aims aims, LocalDate day) {
+        List<Outcome> offered = pieces.stream()
                 .filter(piece -> piece.clockFrom() != null && !piece.clockFrom().isAfter(day))
                 .toList();
         return Pools.of(offered, aims.horizonDays(), day);
@@ -170,7 +152,7 @@ record PayTrial(
     }
 
     /** By the advice for its kind and style, else for its kind, its style, the whole shop. */
-    private static Stream<Judged> judged(Past piece, Map<PayRow.Group, Budget> advice, Aims aims, Amount rate) {
+    private static Stream<Judged> judged(Outcome piece, Map<PayRow.Group, Budget> advice, Aims aims, Amount rate) {
         PayRow.Group group = piece.group();
         return Stream.of(group, group.kindOnly(), group.styleOnly(), PayRow.Group.WHOLE)
                 .map(advice::get)
@@ -179,7 +161,7 @@ record PayTrial(
                 .map(budget -> judged(piece, budget, aims, rate));
     }
 
-    private static Judged judged(Past piece, Budget budget, Aims aims, Amount rate) {
+    private static Judged judged(Outcome piece, Budget budget, Aims aims, Amount rate) {
         LocalDate sold = piece.soldOn();
         LocalDate from = piece.clockFrom();
         Amount net = piece.net();

@@ -28,13 +28,13 @@ final class Pools {
      *
      * @param horizonDays the full time, in days on offer
      */
-    static Map<PayRow.Group, Pool> of(Collection<PayTrial.Past> pieces, int horizonDays, LocalDate day) {
+    static Map<PayRow.Group, Pool> of(Collection<Outcome> pieces, int horizonDays, LocalDate day) {
         Map<PayRow.Group, Pool> pools = new TreeMap<>(BY_NAME);
         pieces.forEach(piece -> pools.merge(piece.group(), of(piece, horizonDays, day), Pool::plus));
         return pools;
     }
 
-    private static Pool of(PayTrial.Past piece, int horizonDays, LocalDate day) {
+    private static Pool of(Outcome piece, int horizonDays, LocalDate day) {
         LocalDate sold = piece.soldOn();
         Amount net = piece.net();
         boolean known = net != null && sold != null && !sold.isAfter(day);
@@ -47,7 +47,7 @@ final class Pools {
                 worked(piece, BigDecimal.valueOf(piece.bought().minor())));
     }
 
-    private static Tries tries(PayTrial.Past piece, int horizonDays, LocalDate day) {
+    private static Tries tries(Outcome piece, int horizonDays, LocalDate day) {
         LocalDate from = piece.clockFrom();
         LocalDate full = from == null ? null : from.plusDays(horizonDays);
         if (full == null || full.isAfter(day)) {
@@ -57,7 +57,7 @@ final class Pools {
         return new Tries(1, sold != null && !sold.isAfter(full) ? 1 : 0);
     }
 
-    private static Moments worked(PayTrial.Past piece, BigDecimal figure) {
+    private static Moments worked(Outcome piece, BigDecimal figure) {
         return piece.worked() ? Moments.of(figure) : Moments.NONE;
     }
 }

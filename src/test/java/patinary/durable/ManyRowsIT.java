@@ -23,7 +23,8 @@ import patinary.testing.ShopTest;
 class ManyRowsIT {
 
     private static final int ROWS = ManyRows.MANY * 2 + 7;
-    private static final String NOTE = "An invented note: tab\t, line\nand\r\n back\\slash \\N \\. é 🧵 \"quoted\", 'too'; %d";
+    private static final String NOTE =
+            "An invented note: tab\t, line\nand\r\n back\\slash \\N \\. é 🧵 \"quoted\", 'too'; %d";
     private static final OffsetDateTime MOMENT = OffsetDateTime.of(2026, 5, 4, 10, 0, 0, 0, ZoneOffset.UTC);
 
     @Autowired

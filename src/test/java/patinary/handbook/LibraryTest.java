@@ -136,7 +136,8 @@ class LibraryTest {
         Pattern link = Pattern.compile("\\]\\(([^)#\\s]+)");
         List<String> astray = new ArrayList<>();
         try (Stream<Path> files = Files.walk(Path.of("docs"))) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".md")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".md")).toList()) {
                 Matcher leads = link.matcher(Files.readString(file));
                 while (leads.find()) {
                     if (!leads.group(1).matches("[a-z]+:.*|/.*")

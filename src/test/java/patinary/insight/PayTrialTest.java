@@ -20,7 +20,7 @@ class PayTrialTest {
     private static final LocalDate TODAY = LocalDate.of(2025, 6, 1);
     private static final PayRow.Group TRAY = new PayRow.Group(new UUID(1, 1), "Tray", new UUID(2, 1), "Cottage");
 
-    private final List<PayTrial.Past> pieces = new ArrayList<>();
+    private final List<Outcome> pieces = new ArrayList<>();
 
     /**
      * By hand. Horizon 100 days; from 1 January 2024 to 21 February 2025 are 417 days, so the cut is 208 days on, 27 July 2024. Ten trays
@@ -90,7 +90,7 @@ class PayTrialTest {
     }
 
     private void past(LocalDate from, Integer days, long bought) {
-        pieces.add(new PayTrial.Past(
+        pieces.add(new Outcome(
                 UUID.randomUUID(),
                 TRAY,
                 from,

@@ -48,7 +48,7 @@ final class SumsGrowth {
     private final List<StockOfPiece> stock = new ArrayList<>();
     private final Map<UUID, BigDecimal> minutes = new HashMap<>();
     private final Map<UUID, Map<String, Amount>> costs = new HashMap<>();
-    private final List<PayTrial.Past> past = new ArrayList<>();
+    private final List<Outcome> past = new ArrayList<>();
 
     private SumsGrowth(int pieces) {
         for (int i = 0; i < pieces; i++) {
@@ -150,7 +150,7 @@ final class SumsGrowth {
             costs.put(piece, Map.of("Line " + random.nextInt(LINES), Amount.of(cost), "Oil", Amount.of(70)));
         }
         stock.add(StockOfPiece.of(piece, came, List.of(new StockOfPiece.Change(came, cost)), FIRST, TODAY));
-        past.add(new PayTrial.Past(
+        past.add(new Outcome(
                 piece,
                 new PayRow.Group(new UUID(2, random.nextInt(STYLES)), "Kind", new UUID(3, style.hashCode()), style),
                 from,

@@ -44,6 +44,7 @@ class EveryPageIT {
     /** Where things stand and in what colours is the browser's and its settings' doing, not the database's: looked at once. */
     private static final boolean LOOKS =
             System.getProperty("patinary.test.database", "h2").equals("h2");
+
     private static final String SMALL = """
             () => [...document.querySelectorAll('main button, main input, main select, main summary, main .buttons a, nav a')]
               .filter(e => e.type !== 'hidden' && !e.classList.contains('sr') && e.checkVisibility()
