@@ -57,16 +57,19 @@ class Keeper implements Trail {
 
     @Override
     public void thing(String table, UUID id) {
+        takeTurn();
         about(table, List.of(id), null, false);
     }
 
     @Override
     public void outOf(String file) {
+        takeTurn();
         act().outOf(file);
     }
 
     /** Everything in this transaction takes back an act. */
     void undoing(UUID act) {
+        takeTurn();
         act().undoing(act);
     }
 
@@ -78,6 +81,13 @@ class Keeper implements Trail {
     /** The act of this transaction. */
     UUID current() {
         return act().id();
+    }
+
+    /** Who records documents took it before the history hears of them; everything else is heard of here first. */
+    private void takeTurn() {
+        if (!TransactionSynchronizationManager.hasResource(this)) {
+            turn.take();
+        }
     }
 
     private void about(String kind, List<UUID> ids, @Nullable LocalDate step, boolean itself) {
@@ -102,7 +112,6 @@ class Keeper implements Trail {
         if (known != null) {
             return known;
         }
-        turn.take();
         Act act = new Act();
         TransactionSynchronizationManager.registerSynchronization(new AtCommit(act));
         TransactionSynchronizationManager.bindResource(this, act);
