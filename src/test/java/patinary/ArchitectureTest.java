@@ -26,6 +26,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Controller;
+import org.springframework.transaction.annotation.Transactional;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
 
@@ -61,6 +62,28 @@ class ArchitectureTest {
                     boolean beside =
                             owner.getEnclosingClass().orElse(owner).isAnnotatedWith(ConditionalOnWebApplication.class);
                     events.add(new SimpleConditionEvent(method, beside, method.getDescription()));
+                }
+            });
+
+    /** What is thrown as a checked failure leaves half a change behind, unless the transaction is told to take it back. */
+    @ArchTest
+    static final ArchRule A_BROKEN_FILE_TAKES_THE_WHOLE_CHANGE_BACK = methods()
+            .that()
+            .arePublic()
+            .or()
+            .arePackagePrivate()
+            .should(new ArchCondition<>("take back what it stored where a checked failure is thrown") {
+
+                @Override
+                public void check(JavaMethod method, ConditionEvents events) {
+                    Transactional rule = method.tryGetAnnotationOfType(Transactional.class)
+                            .or(() -> method.getOwner().tryGetAnnotationOfType(Transactional.class))
+                            .orElse(null);
+                    boolean checked = method.getThrowsClause().stream()
+                            .anyMatch(one -> one.getRawType().isAssignableTo(Exception.class)
+                                    && !one.getRawType().isAssignableTo(RuntimeException.class));
+                    boolean takesBack = rule == null || rule.readOnly() || !checked || rule.rollbackFor().length > 0;
+                    events.add(new SimpleConditionEvent(method, takesBack, method.getDescription()));
                 }
             });
 
