@@ -52,7 +52,7 @@ final class ChargeReader {
                 form.afterTax && kind == ChargeKind.DISCOUNT));
         form.lines.stream()
                 .distinct()
-                .filter(line -> line >= 1 && line <= lineCount)
+                .filter(line -> line != null && line >= 1 && line <= lineCount)
                 .forEach(line -> chargeLines.add(new ChargeLine(number, line)));
     }
 

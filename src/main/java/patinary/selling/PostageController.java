@@ -80,16 +80,16 @@ class PostageController {
         return store(form, errors, null, model, response, redirect);
     }
 
-    @PostMapping("/sales/{id}/postage")
+    @PostMapping("/sales/{sale}/postage")
     String addToSale(
-            @PathVariable UUID id,
+            @PathVariable UUID sale,
             @ModelAttribute("form") PostageForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        requireSale(id);
-        return store(form, errors, id, model, response, redirect);
+        requireSale(sale);
+        return store(form, errors, sale, model, response, redirect);
     }
 
     @PostMapping("/postage/{postage}/remove")

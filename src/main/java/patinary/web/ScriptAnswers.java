@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import org.springframework.security.web.firewall.RequestRejectedException;
 
 /** Tells requests of a script, which cannot use a page, from those of a person, and answers them outside controllers. */
 public final class ScriptAnswers {
@@ -17,9 +18,14 @@ public final class ScriptAnswers {
 
     /** Whether the request is an entry from a phone, or takes nothing but JSON. */
     public static boolean wanted(HttpServletRequest request) {
-        String accept = request.getHeader("Accept");
-        return request.getHeader(ENTRY) != null
-                || accept != null && accept.startsWith(JSON) && !accept.contains("text/html");
+        try {
+            String accept = request.getHeader("Accept");
+            return request.getHeader(ENTRY) != null
+                    || accept != null && accept.startsWith(JSON) && !accept.contains("text/html");
+        } catch (RequestRejectedException malformed) {
+            // No script of ours writes such a header; the answer that was under way is drawn for a person.
+            return false;
+        }
     }
 
     /**

@@ -179,6 +179,19 @@ class SellingIT {
         assertThat(goods.money(goods.balance)).isEqualTo(3000 - 430);
     }
 
+    /** The number of the sale in the address must not stand in for that of the postage. */
+    @Test
+    void addsPostageByAFormThatLostItsNumber() throws Exception {
+        UUID sale = UUID.randomUUID();
+        sell(tray("2025-03-10", sale));
+        perform(post("/sales/" + sale + "/postage")
+                        .param("date", "2025-03-11")
+                        .param("place", goods.cash.toString())
+                        .param("carriage", "5.40")
+                        .param("direction", "OUT"))
+                .andExpect(redirectedUrl("/sales/" + sale));
+    }
+
     @Test
     void addsPostageAndPaysOut() throws Exception {
         UUID sale = UUID.randomUUID();
