@@ -23,7 +23,6 @@ import patinary.web.NotFound;
 
 /** Supplies that came free: recording them, and the list for whoever asks what they were worth. */
 @Service
-@Transactional
 class Gifts {
 
     /** A supply that came free. */
@@ -71,7 +70,7 @@ class Gifts {
         return supplies.toBuy().stream().map(SupplyCatalog.Known::choice).toList();
     }
 
-    /** Records it once, however often the form is sent; or tells on the form why not. */
+    /** Records it once, however often the form is sent; or tells on the form why not: in no transaction of its own, which a refusal would end. */
     public boolean take(GiftForm form, Errors errors) {
         Answers answers = new Answers(errors, shop.currency());
         UUID id = answers.id("", form.id, "arrangements.error.form");
@@ -99,6 +98,7 @@ class Gifts {
     }
 
     /** @throws Refused where its year is sealed */
+    @Transactional
     public void remove(UUID id) {
         books.remove(books.find(SupplyGift.class, id).orElseThrow(() -> new NotFound("Supply received " + id)));
     }

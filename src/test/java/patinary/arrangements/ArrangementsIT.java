@@ -253,6 +253,13 @@ class ArrangementsIT {
         assertThat(count("piece")).isEqualTo(1);
     }
 
+    @Test
+    void aGiftInASealedYearComesBackWithTheReason() throws Exception {
+        perform(post("/year/2025/seal").param("sure", "true").param("nonetheless", "true"));
+        perform(gift("false")).andExpect(status().isUnprocessableContent());
+        assertThat(count("supply_gift")).isZero();
+    }
+
     /** A jar of 250 g worth 18.00: a gift costs nothing, for work done it is income and its cost. */
     @Test
     void takesInSuppliesThatCameFree() throws Exception {
