@@ -13,7 +13,6 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Readings;
 import patinary.money.Amount;
-import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
 
@@ -38,7 +37,9 @@ class Outcomes {
         PIECES
     }
 
-    private record Asking(List<Only> chosen, LocalDate today) {}
+    private record Paying(List<Only> chosen, LocalDate today) {}
+
+    private record Tried(List<Only> chosen, LocalDate today) {}
 
     private record Cells(List<Only> chosen, LocalDate today) {}
 
@@ -60,19 +61,18 @@ class Outcomes {
     }
 
     List<PayRow> whatToPay(Narrowing narrowing) {
-        return answer(narrowing).rows();
+        return readings.of(new Paying(narrowing.chosen(), shop.today()), () -> rows(cells(narrowing)));
     }
 
     /** The advice tried on her own past, where that is long enough. */
     Optional<PayTrial> trial(Narrowing narrowing) {
-        return Optional.ofNullable(answer(narrowing).trial());
+        return readings.of(
+                new Tried(narrowing.chosen(), shop.today()),
+                () -> PayTrial.of(pieces(narrowing), aims.get(), shop.hourlyRate(), shop.today()));
     }
 
     Answer answer(Narrowing narrowing) {
-        return readings.of(new Asking(narrowing.chosen(), shop.today()), () -> {
-            List<Outcome> pieces = pieces(narrowing);
-            return new Answer(rows(pieces), trial(pieces).orElse(null));
-        });
+        return new Answer(whatToPay(narrowing), trial(narrowing).orElse(null));
     }
 
     /** What is known of the pieces today, by kind and style. */
@@ -82,15 +82,8 @@ class Outcomes {
                 () -> Pools.of(pieces(narrowing), aims.get().horizonDays(), shop.today()));
     }
 
-    private List<PayRow> rows(List<Outcome> pieces) {
-        Aims now = aims.get();
-        return pieces.isEmpty()
-                ? List.of()
-                : WhatToPay.rows(Pools.of(pieces, now.horizonDays(), shop.today()), now, shop.hourlyRate());
-    }
-
-    private Optional<PayTrial> trial(List<Outcome> pieces) {
-        return PayTrial.of(pieces, aims.get(), shop.hourlyRate(), shop.today());
+    private List<PayRow> rows(Map<PayRow.Group, Pool> cells) {
+        return cells.isEmpty() ? List.of() : WhatToPay.rows(cells, aims.get(), shop.hourlyRate());
     }
 
     private List<Outcome> pieces(Narrowing narrowing) {
