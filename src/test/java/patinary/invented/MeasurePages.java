@@ -50,8 +50,8 @@ final class MeasurePages {
     /** A page over a big shop may take long, and how long is the question. */
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
-    /** The program is just in time compiled: the first answers do not count. */
-    private static final int WARM_UP = 3;
+    /** The program is compiled while it runs: the first answers do not count. A program that has run for days has answered many. */
+    private static final int WARM_UP = Integer.getInteger("patinary.looks.before", 3);
 
     private static final double MILLION = 1e6;
     private static final int USUAL_PIECES = 2_000;
