@@ -1,47 +1,45 @@
 package patinary.second;
 
-import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import patinary.testing.JarProgram;
+import patinary.testing.TestDatabase;
 
 /** The packaged program, used through its doors: an archive goes in by command, postings are read from its database. */
 final class RunningProgram {
 
-    private final Path data;
+    private static final String URL = "spring.datasource.url";
 
-    private RunningProgram(Path data) {
-        this.data = data;
+    private final Map<String, String> settings;
+
+    private RunningProgram(Map<String, String> settings) {
+        this.settings = settings;
     }
 
+    /** On the database that the run of the tests is for. */
     static RunningProgram loadedWith(Path archive, Path data) throws IOException, InterruptedException {
-        File log = data.resolveSibling(data.getFileName() + ".log").toFile();
-        Process program = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-jar",
-                        System.getProperty("patinary.jar", "target/patinary.jar"),
-                        "load",
-                        archive.toString(),
-                        "--data=" + data)
-                .redirectErrorStream(true)
-                .redirectOutput(log)
-                .start();
-        if (program.waitFor() != 0) {
-            throw new IllegalStateException("not loaded:\n" + java.nio.file.Files.readString(log.toPath()));
+        Path log = data.resolveSibling(data.getFileName() + ".log");
+        List<String> settings = TestDatabase.scratch(data);
+        if (JarProgram.run(log, settings, "load", archive.toString()) != 0) {
+            throw new IllegalStateException("not loaded:\n" + Files.readString(log));
         }
-        return new RunningProgram(data);
+        return new RunningProgram(settings.stream()
+                .map(setting -> setting.split("=", 2))
+                .collect(Collectors.toMap(setting -> setting[0], setting -> setting[1])));
     }
 
     /** Copies the program's postings next to the second road's own books. */
     void copyPostingsInto(SecondBooks books) throws SQLException {
-        try (Connection program = DriverManager.getConnection(
-                        "jdbc:h2:file:" + data.toAbsolutePath() + "/shop;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE",
-                        "sa",
-                        "");
+        try (Connection program = connection();
                 Statement statement = program.createStatement();
                 ResultSet posting = statement.executeQuery("""
                         select document_id, doc_date, account, place_id, category, piece_id, supply_id, amount_minor, quantity,
@@ -62,5 +60,16 @@ final class RunningProgram {
                         posting.getString(10));
             }
         }
+    }
+
+    private Connection connection() throws SQLException {
+        if (settings.containsKey(URL)) {
+            return DriverManager.getConnection(
+                    settings.get(URL),
+                    settings.get("spring.datasource.username"),
+                    settings.get("spring.datasource.password"));
+        }
+        String file = Path.of(settings.get("patinary.data")).toAbsolutePath() + "/shop";
+        return DriverManager.getConnection("jdbc:h2:file:" + file + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE", "sa", "");
     }
 }

@@ -48,13 +48,15 @@ public final class JarProgram implements AutoCloseable {
     }
 
     /** Does one errand of the jar to its end and gives what it ended with. */
-    public static int run(Path log, List<String> properties, String errand) throws IOException, InterruptedException {
+    public static int run(Path log, List<String> properties, String... errand)
+            throws IOException, InterruptedException {
         Path home = unpacked();
         List<String> command = new ArrayList<>(List.of(java()));
         command.addAll(SMALL);
         command.add("-XX:SharedArchiveFile=" + home.resolve("classes.jsa"));
         properties.forEach(property -> command.add("-D" + property));
-        command.addAll(List.of("-jar", jar(home), errand));
+        command.addAll(List.of("-jar", jar(home)));
+        command.addAll(List.of(errand));
         return new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.appendTo(log.toFile()))
