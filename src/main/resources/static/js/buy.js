@@ -4,7 +4,7 @@
 (() => {
 const form = document.querySelector("form[data-buy]");
 if (!form) return;
-const words = form.dataset, DRAFT = "patinary-buy", CHIPS = 6;
+const words = form.dataset, DRAFT = "patinary-buy";
 const fill = (text, ...parts) => text.replace(/\{(\d)\}/g, (all, at) => parts[at]);
 const one = (name, inside = form) => inside.querySelector(name);
 const all = (name, inside = form) => [...inside.querySelectorAll(name)];
@@ -310,7 +310,8 @@ function offer(card) {
   if (rows.styles) options(field(card, "style"), rows.styles);
   if (rows.percents) percents(card);
   const kind = field(card, "kind"), real = [...kind.options].filter(option => option.value), chips = one("[data-kinds]", card);
-  chips.replaceChildren(...real.slice(0, CHIPS).map(option => {
+  const most = Number(chips.dataset.kinds);
+  chips.replaceChildren(...real.slice(0, most).map(option => {
     const chip = document.createElement("button");
     chip.type = "button";
     chip.className = "chip";
@@ -319,7 +320,7 @@ function offer(card) {
     return chip;
   }));
   show(chips, real.length);
-  show(kind.closest(".field"), real.length > CHIPS);
+  show(kind.closest(".field"), real.length > most);
   all("[data-step]", card).forEach(button => show(button, true));
 }
 

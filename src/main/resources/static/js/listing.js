@@ -2,13 +2,7 @@
 "use strict";
 for (const box of document.querySelectorAll("[data-copied]")) {
   const field = box.querySelector("input[type=text], textarea");
-  const line = document.createElement("p");
-  const button = document.createElement("button");
-  const said = document.createElement("span");
-  line.className = "buttons";
-  button.type = "button";
-  button.textContent = box.dataset.copy;
-  said.setAttribute("role", "status");
+  const line = box.querySelector("[data-soon]"), button = line.querySelector("button"), said = line.querySelector("[role=status]");
   button.addEventListener("click", async () => {
     try {
       await navigator.clipboard.writeText(field.value);
@@ -20,6 +14,5 @@ for (const box of document.querySelectorAll("[data-copied]")) {
       said.textContent = box.dataset.failed;
     }
   });
-  line.append(button, said);
-  box.append(line);
+  line.hidden = false;
 }

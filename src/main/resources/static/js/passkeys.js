@@ -92,6 +92,7 @@ const acts = {
 
 document.querySelectorAll("[data-passkey]").forEach(part => {
   if (!passkeys.usable()) {
+    part.removeAttribute("data-soon");
     return;
   }
   part.hidden = false;
