@@ -3,6 +3,7 @@ package patinary.web;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +40,8 @@ public class Shell {
             new NavEntry("stall", "/stall", "phone"));
 
     private static final NavEntry WAITING = new NavEntry("waiting", PhonePages.WAITING, "phone");
+
+    private static final Set<String> OF_EVERY_LIST = Set.of("q", "page");
 
     private final House house;
 
@@ -146,6 +149,15 @@ public class Shell {
                 .replaceQueryParam(word, number)
                 .build();
         return here.getPath() + "?" + here.getQuery();
+    }
+
+    /** Whether a list is narrowed by more than the words looked for, so that what narrows it stands open. */
+    public boolean narrows() {
+        return request().getParameterMap().entrySet().stream()
+                .filter(answer -> !OF_EVERY_LIST.contains(answer.getKey()))
+                .filter(answer -> !answer.getKey().startsWith("_"))
+                .flatMap(answer -> Stream.of(answer.getValue()))
+                .anyMatch(chosen -> !chosen.isBlank());
     }
 
     private static String path() {

@@ -51,7 +51,8 @@ class PiecePagesIT {
         see(get("/pieces").param("q", "100%"), "Tin tray").andExpect(content().string(not(containsString("Oak box"))));
         see(get("/pieces").param("state", "GONE"), "Tin tray")
                 .andExpect(content().string(not(containsString("Oak box"))));
-        see(get("/pieces").param("q", "walnut"), "No piece is like that");
+        see(get("/pieces").param("q", "walnut"), "No piece is like that", "<details class=\"sift\">");
+        see(get("/pieces").param("sort", "CODE"), "<details class=\"sift\" open=\"open\">");
         for (PieceQuery.Sort sort : PieceQuery.Sort.values()) {
             see(get("/pieces").param("sort", sort.name()), "Oak box", "Tin tray");
         }
