@@ -49,7 +49,9 @@ public class NewPieces {
     /** A new piece with the next code; to be called inside the transaction that records its document. */
     @Transactional
     public UUID create(String title, @Nullable UUID kindId, @Nullable UUID styleId) {
-        return create(nextCode(), title, kindId, styleId);
+        UUID id = UUID.randomUUID();
+        create(id, title, kindId, styleId);
+        return id;
     }
 
     /** A new piece under a code of her own, which must be free; see {@link #isTaken}. */
@@ -71,6 +73,8 @@ public class NewPieces {
      */
     @Transactional
     public void create(UUID id, String title, @Nullable UUID kindId, @Nullable UUID styleId) {
+        // Takes the turn, so that nobody else draws the same next code at this moment.
+        trail.thing("piece", id);
         store(id, nextCode(), title, kindId, styleId);
     }
 
