@@ -12,6 +12,8 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessException;
@@ -60,23 +62,26 @@ class Backups {
 
     /** Makes one where the plan says that it is time to. */
     void makeIfDue() {
-        if (shop.isOpen() && plans.read().byItself() && isDue()) {
-            make(Progress.SILENT);
+        if (isDue()) {
+            // Another copy may have made it since that was asked; from here on nobody else does.
+            alone(() -> isDue() ? planned(Progress.SILENT) : null);
         }
     }
 
     /** Makes one in the plan's folder and takes the oldest away; nothing where another is being made. */
     Optional<BackupRun> make(Progress progress) {
+        return alone(() -> planned(progress));
+    }
+
+    private BackupRun planned(Progress progress) {
         BackupPlan plan = plans.read();
         BackupFolder folder = new BackupFolder(plans.folder(plan));
         String name = BackupFolder.name(LocalDateTime.ofInstant(clock.instant(), shop.zone()));
-        return alone(() -> {
-            BackupRun run = write(plans.folder(plan).resolve(name), progress);
-            if (run.good()) {
-                tidy(folder, plan);
-            }
-            return run;
-        });
+        BackupRun run = write(plans.folder(plan).resolve(name), progress);
+        if (run.good()) {
+            tidy(folder, plan);
+        }
+        return run;
     }
 
     /** Makes one under a name of its own, wherever that is. */
@@ -100,6 +105,9 @@ class Backups {
     }
 
     private boolean isDue() {
+        if (!shop.isOpen() || !plans.read().byItself()) {
+            return false;
+        }
         DailyBackup daily = new DailyBackup(plans.read().atHour(), shop.zone());
         Optional<BackupRun> last = runs.last();
         return daily.isDue(
@@ -108,8 +116,8 @@ class Backups {
                 last.map(BackupRun::good).orElse(false));
     }
 
-    private Optional<BackupRun> alone(java.util.function.Supplier<BackupRun> work) {
-        AtomicReference<BackupRun> run = new AtomicReference<>();
+    private Optional<BackupRun> alone(Supplier<@Nullable BackupRun> work) {
+        AtomicReference<@Nullable BackupRun> run = new AtomicReference<>();
         leases.once(JOB, Duration.ZERO, AT_MOST, () -> run.set(work.get()));
         return Optional.ofNullable(run.get());
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
@@ -15,9 +17,12 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import org.awaitility.Awaitility;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,6 +37,7 @@ import org.springframework.test.web.servlet.ResultActions;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
 import patinary.jobs.Leases;
+import patinary.shop.CurrentShop;
 import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
 
@@ -60,6 +66,12 @@ class BackupIT {
 
     @Autowired
     private ShopArchive archive;
+
+    @Autowired
+    private CurrentShop shop;
+
+    @Autowired
+    private Words words;
 
     @Autowired
     private JdbcClient jdbc;
@@ -92,6 +104,24 @@ class BackupIT {
         archive.load(file, Progress.SILENT);
         assertThat(runs.lastGood())
                 .hasValueSatisfying(run -> assertThat(run.what()).isEqualTo(BackupRun.What.TAKEN));
+    }
+
+    /** Two copies ask at once whether one is due, and one is done with it before the other begins. */
+    @Test
+    void isMadeOnceWhereAnotherCopyMadeItJustAfterThisOneAsked() throws IOException {
+        Clock late = mock(Clock.class);
+        AtomicBoolean asked = new AtomicBoolean();
+        when(late.instant()).thenAnswer(call -> {
+            if (!asked.getAndSet(true)) {
+                backups.makeIfDue();
+            }
+            return Instant.now();
+        });
+        new Backups(archive, plans, runs, leases, shop, late, words).makeIfDue();
+        assertThat(asked).isTrue();
+        assertThat(zips()).isEqualTo(1);
+        assertThat(jdbc.sql("select count(*) from backup_run").query(Long.class).single())
+                .isEqualTo(1);
     }
 
     @Test
