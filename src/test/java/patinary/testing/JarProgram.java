@@ -43,7 +43,12 @@ public final class JarProgram implements AutoCloseable {
                 .redirectOutput(ProcessBuilder.Redirect.appendTo(log.toFile()))
                 .start();
         JarProgram program = new JarProgram(process, port);
-        program.awaitAnswer();
+        try {
+            program.awaitAnswer();
+        } catch (RuntimeException neverAnswered) {
+            process.destroyForcibly();
+            throw neverAnswered;
+        }
         return program;
     }
 
@@ -103,7 +108,8 @@ public final class JarProgram implements AutoCloseable {
                 .redirectOutput(home.resolve("unpacking.log").toFile())
                 .start();
         try {
-            if (!process.waitFor(300, TimeUnit.SECONDS) || process.exitValue() != 0) {
+            if (!process.waitFor(600, TimeUnit.SECONDS) || process.exitValue() != 0) {
+                process.destroyForcibly();
                 throw new IOException("Could not unpack the jar: " + Files.readString(home.resolve("unpacking.log")));
             }
         } catch (InterruptedException stopped) {
@@ -152,7 +158,7 @@ public final class JarProgram implements AutoCloseable {
         Visitor visitor = new Visitor();
         visitor.visit(port);
         Awaitility.await()
-                .atMost(90, TimeUnit.SECONDS)
+                .atMost(300, TimeUnit.SECONDS)
                 .pollInterval(200, TimeUnit.MILLISECONDS)
                 .until(() -> {
                     if (!process.isAlive()) {
