@@ -19,7 +19,7 @@ class BackupClock {
         this.backups = backups;
     }
 
-    @Scheduled(initialDelayString = "PT5M", fixedDelayString = "PT5M")
+    @Scheduled(initialDelayString = "${patinary.backups.look:PT5M}", fixedDelayString = "${patinary.backups.look:PT5M}")
     void look() {
         backups.makeIfDue();
     }

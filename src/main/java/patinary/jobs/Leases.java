@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.dao.PessimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -23,6 +25,8 @@ public class Leases {
 
         void run() throws E;
     }
+
+    private static final Logger LOG = LoggerFactory.getLogger(Leases.class);
 
     private final JdbcClient jdbc;
     private final String holder = UUID.randomUUID().toString();
@@ -44,6 +48,7 @@ public class Leases {
         if (!take(job, begun, begun.plus(atMost))) {
             return false;
         }
+        LOG.debug("{} is done by this copy", job);
         OffsetDateTime free = begun;
         try {
             work.run();

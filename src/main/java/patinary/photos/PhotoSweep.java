@@ -42,7 +42,7 @@ class PhotoSweep {
     }
 
     /** Copies of the program share one folder; one of them sweeps it. */
-    @Scheduled(initialDelayString = "PT10M", fixedDelayString = "P1D")
+    @Scheduled(initialDelayString = "${patinary.photos.first-sweep:PT10M}", fixedDelayString = "P1D")
     void onceADay() throws IOException {
         leases.once("photo-sweep", Duration.ofHours(23), Duration.ofHours(6), this::sweep);
     }

@@ -25,12 +25,8 @@ public final class Visitor {
     private static final String BOUNDARY = "an-edge-that-no-picture-has";
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
-    private final CookieManager cookies = new CookieManager();
-    private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(cookies)
-            .followRedirects(HttpClient.Redirect.NEVER)
-            .connectTimeout(PATIENCE)
-            .build();
+    private final CookieManager cookies;
+    private final HttpClient client;
     private final Duration patience;
     private URI home = URI.create("http://localhost/");
 
@@ -40,7 +36,24 @@ public final class Visitor {
 
     /** Waits for each answer as long as is said here. */
     public Visitor(Duration patience) {
+        this(patience, new CookieManager());
+    }
+
+    private Visitor(Duration patience, CookieManager cookies) {
         this.patience = patience;
+        this.cookies = cookies;
+        this.client = HttpClient.newBuilder()
+                .cookieHandler(cookies)
+                .followRedirects(HttpClient.Redirect.NEVER)
+                .connectTimeout(PATIENCE)
+                .build();
+    }
+
+    /** Another window of the same browser: the same cookies, at the program of that port. */
+    public Visitor beside(int port) {
+        Visitor window = new Visitor(patience, cookies);
+        window.visit(port);
+        return window;
     }
 
     /** Goes to the program at a port; cookies are kept, as a browser keeps them for a host. */

@@ -100,21 +100,26 @@ class CrashIT {
     }
 
     private void openShop() throws IOException, InterruptedException {
-        openShop(people.get(0));
+        channel = openShopWithChannel(people.get(0));
         for (Visitor person : people.subList(1, PEOPLE)) {
             signIn(person);
         }
+    }
+
+    /** @return the id of the one channel */
+    static String openShopWithChannel(Visitor visitor) throws IOException, InterruptedException {
+        openShop(visitor);
         Map<String, String> answers = new LinkedHashMap<>();
         answers.put("id", new UUID(7, 7).toString());
         answers.put("name", "Saturday market");
         answers.put("newPlace", "Cash tin");
         answers.put("rules[0].validFrom", "2025-01-01");
         answers.put("rules[0].percent", "10");
-        assertThat(people.get(0).fill("channels/new", "channels/new", answers).statusCode())
+        assertThat(visitor.fill("channels/new", "channels/new", answers).statusCode())
                 .isEqualTo(303);
-        Matcher id = CHANNEL.matcher(people.get(0).get("channels").body());
+        Matcher id = CHANNEL.matcher(visitor.get("channels").body());
         assertThat(id.find()).isTrue();
-        channel = id.group(1);
+        return id.group(1);
     }
 
     private void workUntilKilled(JarProgram program, boolean databaseToo) throws IOException, InterruptedException {

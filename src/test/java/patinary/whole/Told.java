@@ -37,6 +37,9 @@ final class Told {
     final AtomicInteger number = new AtomicInteger();
     final AtomicInteger unanswered = new AtomicInteger();
     final AtomicInteger repeated = new AtomicInteger();
+    /** Answers that something was not stored now: busy, under way, failed. A program that dies gives them, and one of several that share a store. */
+    final Queue<Integer> notNow = new ConcurrentLinkedQueue<>();
+
     /** What should not have been answered. */
     final Queue<String> wrong = new ConcurrentLinkedQueue<>();
 

@@ -62,6 +62,15 @@ final class Worker implements Runnable {
         }
     }
 
+    /** Does so many things, and then sends once more what it was told to send later. */
+    void work(int times) throws IOException, InterruptedException {
+        String token = visitor.deliveryToken();
+        for (int i = 0; i < times; i++) {
+            act(token);
+        }
+        resend(token);
+    }
+
     private void act(String token) throws IOException, InterruptedException {
         switch (random.nextInt(10)) {
             case 0, 1, 2 -> buy();
@@ -192,6 +201,7 @@ final class Worker implements Runnable {
 
     private void heard(Told.Entry entry, HttpResponse<String> answer) {
         if (answer.statusCode() >= 500 || answer.statusCode() == 409) {
+            told.notNow.add(answer.statusCode());
             told.waiting.add(entry);
         } else if (answer.statusCode() != 200 && answer.statusCode() != 201) {
             told.wrong.add(entry.path() + " answered " + answer.statusCode() + ": " + answer.body());
@@ -270,6 +280,8 @@ final class Worker implements Runnable {
     private void refused(String what, HttpResponse<String> answer) {
         if (answer.statusCode() < 500) {
             told.wrong.add(what + " answered " + answer.statusCode() + ": " + answer.body());
+        } else {
+            told.notNow.add(answer.statusCode());
         }
     }
 
