@@ -2,6 +2,7 @@ package patinary.whole;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -28,13 +29,16 @@ final class MeasureCopies {
     /** So many at a time do what only one can. */
     private static final int RIVALS = 3;
 
+    /** Six people wait for one another's turns, on a machine that may do other things besides. */
+    private static final Duration PATIENCE = Duration.ofMinutes(3);
+
     private static final int CHANGES_EACH_MEETING = 10;
     private static final int WARM_UP = 20;
     private static final int ALONE = 40;
 
     private final ManyCopies copies;
     private final Told told = new Told();
-    private final Visitor signedIn = new Visitor();
+    private final Visitor signedIn = new Visitor(PATIENCE);
     private final ExecutorService threads = Executors.newFixedThreadPool(PEOPLE);
 
     private MeasureCopies(ManyCopies copies) {
