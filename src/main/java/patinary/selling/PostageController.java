@@ -80,16 +80,16 @@ class PostageController {
         return store(form, errors, null, model, response, redirect);
     }
 
-    @PostMapping("/sales/{sale}/postage")
+    @PostMapping("/sales/{id}/postage")
     String addToSale(
-            @PathVariable UUID sale,
+            @PathVariable UUID id,
             @ModelAttribute("form") PostageForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        requireSale(sale);
-        return store(form, errors, sale, model, response, redirect);
+        requireSale(id);
+        return store(form, errors, id, model, response, redirect);
     }
 
     @PostMapping("/postage/{postage}/remove")

@@ -9,6 +9,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrlPattern;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -179,17 +180,44 @@ class SellingIT {
         assertThat(goods.money(goods.balance)).isEqualTo(3000 - 430);
     }
 
-    /** The number of the sale in the address must not stand in for that of the postage. */
+    /** The number of the sale in the address must not stand in for that of what follows it. */
     @Test
-    void addsPostageByAFormThatLostItsNumber() throws Exception {
+    void whatFollowsASaleGetsANumberOfItsOwnWhereItsFormLostIt() throws Exception {
         UUID sale = UUID.randomUUID();
-        sell(tray("2025-03-10", sale));
-        perform(post("/sales/" + sale + "/postage")
-                        .param("date", "2025-03-11")
-                        .param("place", goods.cash.toString())
-                        .param("carriage", "5.40")
-                        .param("direction", "OUT"))
-                .andExpect(redirectedUrl("/sales/" + sale));
+        sell(tray("2025-03-10", sale).param("owed", "25.00"));
+        String there = "/sales/" + sale;
+        perform(lost(there + "/postage").param("carriage", "5.40").param("direction", "OUT"))
+                .andExpect(redirectedUrl(there));
+        perform(lost(there + "/payment").param("amount", "25.00")).andExpect(redirectedUrl(there));
+        perform(lost(there + "/refund")
+                        .param("lines[0].thing", goods.tray.toString())
+                        .param("lines[0].amount", "10.00")
+                        .param("way", "PLACE"))
+                .andExpect(redirectedUrl(there));
+        for (String table : List.of("postage", "payment", "refund")) {
+            assertThat(jdbc.sql("select id from " + table).query(UUID.class).list())
+                    .as(table)
+                    .singleElement()
+                    .isNotEqualTo(sale);
+        }
+        // A second payment is one more and is refused for what is owed; it is not taken for the sale.
+        perform(lost(there + "/payment").param("amount", "1.00"))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("id=\"amount-error\"")));
+    }
+
+    /** Nor does a header fill in what a form leaves out. */
+    @Test
+    void aHeaderIsNoAnswer() throws Exception {
+        UUID sale = UUID.randomUUID();
+        sell(tray("2025-03-10", sale).header("buyer", "Kit, an invented buyer"));
+        assertThat(jdbc.sql("select buyer from sale").query(String.class).single())
+                .isEmpty();
+    }
+
+    /** A form without the number that it was drawn with. */
+    private MockHttpServletRequestBuilder lost(String path) {
+        return post(path).param("date", "2025-03-12").param("place", goods.cash.toString());
     }
 
     @Test
