@@ -75,10 +75,6 @@ public final class Answers {
         if (text.length() > longest) {
             wrong(field, "web.answer.too-long", longest);
         }
-        // No key writes it, and not every database can keep it.
-        if (text.indexOf('\0') >= 0) {
-            wrong(field, "web.answer.null-sign");
-        }
         return text;
     }
 

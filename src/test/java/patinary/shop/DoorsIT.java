@@ -124,6 +124,28 @@ class DoorsIT {
                 .andExpect(forwardedUrl("/refused/too-old"));
     }
 
+    /** One of the databases cannot be asked for it, the other would keep it: wherever it stands, the request goes no further. */
+    @Test
+    void aSignThatNoKeyWritesIsRefusedWhoeverAsksForIt() throws Exception {
+        String odd = "a\u0000b";
+        for (String search : List.of(
+                "/pieces q", "/pieces place", "/sales q", "/receipts q", "/buyers q", "/handbook q", "/history who")) {
+            String[] asked = search.split(" ");
+            mvc.perform(get(asked[0]).param(asked[1], odd).with(InventedShop.owner()))
+                    .andExpect(status().isBadRequest());
+        }
+        mvc.perform(post("/sign-in").param("name", odd).param("password", odd).with(csrf()))
+                .andExpect(status().isBadRequest());
+        mvc.perform(post("/places/rename")
+                        .param("place", odd)
+                        .param("name", odd)
+                        .with(InventedShop.owner()))
+                .andExpect(status().isBadRequest());
+        // Other signs that are rarely seen are searched for like any.
+        mvc.perform(get("/pieces").param("q", "a\u0001\t\u00e9\ud83e\ude91").with(InventedShop.owner()))
+                .andExpect(status().isOk());
+    }
+
     @Test
     void theSettingsAreTheOwnersAlone() throws Exception {
         for (String role : List.of("HELPER", "ACCOUNTANT")) {

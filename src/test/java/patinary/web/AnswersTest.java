@@ -20,8 +20,8 @@ class AnswersTest {
     }
 
     @Test
-    void aSignThatNoDatabaseKeepsIsRefusedBesideItsField() {
-        answers.note("name", "a\0b", 20);
-        assertThat(errors.getFieldError("name").getCode()).isEqualTo("web.answer.null-sign");
+    void aTextThatIsTooLongIsRefusedBesideItsField() {
+        answers.note("name", "tin box", 6);
+        assertThat(errors.getFieldError("name").getCode()).isEqualTo("web.answer.too-long");
     }
 }
