@@ -11,7 +11,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -20,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import patinary.durable.HalfWritten;
 
 /**
  * A folder with backups. A file gets its name only when it is whole, read back and forced to the disk; what fails leaves
@@ -45,9 +45,8 @@ final class BackupFolder {
     record Kept(String name, long bytes, Instant at) {}
 
     private static final Pattern NAME = Pattern.compile("shop-backup-\\d{4}-\\d{2}-\\d{2}-\\d{6}\\.zip");
-    private static final Pattern PART = Pattern.compile("\\.shop-backup-.*\\.part");
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss", Locale.ROOT);
-    private static final Duration SURELY_DEAD = Duration.ofDays(1);
+    private static final HalfWritten BACKUP = new HalfWritten(".shop-backup-");
 
     private final Path folder;
 
@@ -71,7 +70,7 @@ final class BackupFolder {
      */
     Path write(String name, Writing writing, ReadingBack readingBack) throws IOException {
         Files.createDirectories(folder);
-        Path part = Files.createTempFile(folder, ".shop-backup-", ".part");
+        Path part = BACKUP.in(folder);
         Path file = folder.resolve(name);
         try {
             try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
@@ -87,6 +86,15 @@ final class BackupFolder {
         }
         force();
         return file;
+    }
+
+    /**
+     * Sees whether a backup could be written here.
+     *
+     * @throws IOException where it could not
+     */
+    void tryOut() throws IOException {
+        Files.delete(BACKUP.in(folder));
     }
 
     /** The backups here, the latest first; none where the folder cannot be read. */
@@ -110,15 +118,7 @@ final class BackupFolder {
         for (Kept old : files().stream().skip(most).toList()) {
             Files.deleteIfExists(folder.resolve(old.name()));
         }
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path part : files.filter(
-                            file -> PART.matcher(file.getFileName().toString()).matches())
-                    .toList()) {
-                if (Files.getLastModifiedTime(part).toInstant().isBefore(now.minus(SURELY_DEAD))) {
-                    Files.deleteIfExists(part);
-                }
-            }
-        }
+        BACKUP.sweep(folder, now);
     }
 
     private static Kept kept(Path file) {

@@ -41,7 +41,7 @@ final class PlanAnswers {
             } else if (!Files.isDirectory(folder)) {
                 answers.wrong("folder", "backup.error.no-folder");
             } else {
-                Files.delete(Files.createTempFile(folder, ".shop-backup-", ".part"));
+                new BackupFolder(folder).tryOut();
             }
         } catch (InvalidPathException noPath) {
             answers.wrong("folder", "backup.error.folder");

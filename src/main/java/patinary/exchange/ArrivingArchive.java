@@ -6,15 +6,13 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.concurrent.Semaphore;
-import java.util.stream.Stream;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.util.unit.DataSize;
 import org.springframework.web.multipart.MultipartException;
+import patinary.durable.HalfWritten;
 
 /**
  * Keeps an archive that a browser sends, in the data folder, for as long as it is being taken in. One at a time, up to a size, and never
@@ -42,7 +40,7 @@ class ArrivingArchive {
     /** What stays free for the shop itself; our choice. */
     static final long LEFT_FREE = 256L * 1024 * 1024;
 
-    private static final Duration SURELY_DEAD = Duration.ofDays(1);
+    private static final HalfWritten ARCHIVE = new HalfWritten(".shop-archive-");
     private static final int AT_ONCE = 64 * 1024;
 
     /** How many bytes come between one look at the room and the next. */
@@ -86,9 +84,9 @@ class ArrivingArchive {
         }
         try {
             Files.createDirectories(folder);
-            sweep(clock.instant());
+            ARCHIVE.sweep(folder, clock.instant());
             refuseWithoutRoom(said);
-            Path kept = Files.createTempFile(folder, ".shop-archive-", ".part");
+            Path kept = ARCHIVE.in(folder);
             try {
                 keep(coming, kept);
                 taking.in(kept);
@@ -151,18 +149,6 @@ class ArrivingArchive {
 
     private static ArchiveRefused refused(String reason) {
         return new ArchiveRefused(ArchiveError.ofFile("", reason));
-    }
-
-    /** What a killed program left. */
-    private void sweep(Instant now) throws IOException {
-        try (Stream<Path> parts = Files.list(folder)) {
-            for (Path part :
-                    parts.filter(file -> file.toString().endsWith(".part")).toList()) {
-                if (Files.getLastModifiedTime(part).toInstant().isBefore(now.minus(SURELY_DEAD))) {
-                    Files.deleteIfExists(part);
-                }
-            }
-        }
     }
 
     /** A size as it is set, in the largest unit in which it is whole. */
