@@ -2,6 +2,7 @@ package patinary.salestax;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Controller;
@@ -14,6 +15,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import patinary.money.Percent;
 import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 import patinary.web.NotFound;
@@ -38,11 +40,21 @@ class TaxPlaceController {
 
     @GetMapping
     String list(Model model) {
-        model.addAttribute("places", places.all());
+        List<TaxPlace> all = places.all();
+        LocalDate today = shop.today();
+        model.addAttribute("places", all);
+        model.addAttribute("rates", ratesOn(today, all));
         model.addAttribute("choices", places.choices());
         model.addAttribute("usuals", places.usuals());
-        model.addAttribute("today", shop.today());
+        model.addAttribute("today", today);
         return "salestax/places";
+    }
+
+    private static List<Percent> ratesOn(LocalDate day, List<TaxPlace> places) {
+        return places.stream()
+                .flatMap(place -> place.ruleOn(day).stream())
+                .map(TaxRule::percent)
+                .toList();
     }
 
     @GetMapping("/new")

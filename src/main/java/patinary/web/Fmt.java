@@ -1,12 +1,14 @@
 package patinary.web;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -86,8 +88,11 @@ public class Fmt {
         if (number == null) {
             return UNKNOWN;
         }
-        BigDecimal plain = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-        return plain.toPlainString().replace('.', customs().decimalMark()).replace('-', '−');
+        return local(number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros());
+    }
+
+    private String local(BigDecimal number) {
+        return number.toPlainString().replace('.', customs().decimalMark()).replace('-', '−');
     }
 
     /** A number and its unit. */
@@ -102,11 +107,23 @@ public class Fmt {
 
     /** A number of hundredths, in the same way. */
     public String percent(@Nullable Number hundredths) {
-        return hundredths == null
+        return hundredths == null ? UNKNOWN : signed(number(new BigDecimal(hundredths.toString())));
+    }
+
+    /** A share that was worked out, to the places it was rounded to: one column shows 12.0% above 12.5%. */
+    public String share(@Nullable Percent share) {
+        return share == null ? UNKNOWN : signed(local(share.value()));
+    }
+
+    /** A rate with as many places as the longest beside it in the same column: 7.00% under 8.25%. */
+    public String percent(@Nullable Percent percent, Collection<Percent> column) {
+        return percent == null
                 ? UNKNOWN
-                : customs().beforePercent()
-                        + number(new BigDecimal(hundredths.toString()))
-                        + customs().afterPercent();
+                : signed(local(percent.value().setScale(Percent.places(column), RoundingMode.UNNECESSARY)));
+    }
+
+    private String signed(String hundredths) {
+        return customs().beforePercent() + hundredths + customs().afterPercent();
     }
 
     /** Minutes of work as hours and minutes. */

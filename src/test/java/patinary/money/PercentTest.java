@@ -4,6 +4,7 @@ import static java.math.RoundingMode.HALF_EVEN;
 import static java.math.RoundingMode.HALF_UP;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PercentTest {
@@ -31,6 +32,14 @@ class PercentTest {
     void mirrorsARefund() {
         assertThat(Percent.of("5").of(Amount.of(-50), HALF_UP)).isEqualTo(Amount.of(-3));
         assertThat(Percent.ZERO.of(Amount.of(1234), HALF_UP)).isEqualTo(Amount.ZERO);
+    }
+
+    @Test
+    void knowsThePlacesThatAColumnNeeds() {
+        assertThat(Percent.places(List.of(Percent.of("7.0000"), Percent.of("8.2500"), Percent.of("6.5"))))
+                .isEqualTo(2);
+        assertThat(Percent.places(List.of(Percent.of("10"), Percent.of("100")))).isZero();
+        assertThat(Percent.places(List.of())).isZero();
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.validation.Errors;
@@ -73,6 +74,19 @@ class TongueTest {
         assertThat(fmt.percent(new BigDecimal("8.250"))).isEqualTo(fmt.percent(Percent.of("8.25")));
         assertThat(fmt.date(LocalDate.of(2026, 3, 4))).isEqualTo(day);
         assertThat(fmt.moment(Instant.parse("2026-03-04T15:05:00Z"))).isEqualTo(moment);
+    }
+
+    /** One under the other, the marks stand in one line: no row drops a nought that its neighbour needs. */
+    @Test
+    void aColumnOfPercentagesHasTheSamePlaces() {
+        Fmt fmt = fmt("en-US", "USD");
+        List<Percent> rates = List.of(Percent.of("7.0000"), Percent.of("8.2500"));
+
+        assertThat(fmt.share(Percent.of("12.0"))).isEqualTo("12.0%");
+        assertThat(fmt.share(Percent.of("-12.5"))).isEqualTo("−12.5%");
+        assertThat(fmt.share(null)).isEqualTo("–");
+        assertThat(rates).extracting(rate -> fmt.percent(rate, rates)).containsExactly("7.00%", "8.25%");
+        assertThat(fmt.percent(null, rates)).isEqualTo("–");
     }
 
     /** A figure copied from a page into a field is the same figure, or is asked again; it is never another one. */
