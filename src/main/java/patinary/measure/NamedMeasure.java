@@ -1,7 +1,6 @@
 package patinary.measure;
 
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * The maker's own word for an amount she uses by eye, for instance a "dab" of 2 ml. Her words are hers to define; a word
@@ -11,9 +10,6 @@ import java.util.Map;
  * @param quantity what one of it is; above zero
  */
 public record NamedMeasure(String name, Quantity quantity) {
-
-    /** The program names two measures itself, of a tool and of a sheet; who reads Spanish types the Spanish words. */
-    private static final Map<String, String> IN_SPANISH = Map.of("use", "uso", "sheet", "pliego");
 
     /** @throws IllegalArgumentException where the name is blank, starts with a digit or is a unit; or the quantity is not above zero */
     public NamedMeasure {
@@ -44,7 +40,7 @@ public record NamedMeasure(String name, Quantity quantity) {
     boolean isLikelyCalled(String word) {
         String typed = word.toLowerCase(Locale.ROOT);
         String own = name.toLowerCase(Locale.ROOT);
-        return typed.equals(own + "es") || isOneOrMore(IN_SPANISH.getOrDefault(own, own), typed);
+        return typed.equals(own + "es") || isOneOrMore(MeasureWords.spanish(own), typed);
     }
 
     private static boolean isOneOrMore(String one, String typed) {

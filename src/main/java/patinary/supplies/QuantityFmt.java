@@ -7,6 +7,7 @@ import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import patinary.measure.Dimension;
+import patinary.measure.MeasureWords;
 import patinary.measure.Unit;
 import patinary.shop.CurrentShop;
 import patinary.web.Fmt;
@@ -37,6 +38,11 @@ public class QuantityFmt {
                 ? fmt.number(said.number())
                 : fmt.quantity(
                         said.number(), message("supplies.unit." + said.unit().code()));
+    }
+
+    /** A measure or a quantity as it was typed; the words that are the program's own in the language of the page. */
+    public String typed(String typed) {
+        return MeasureWords.shown(typed, LocaleContextHolder.getLocale());
     }
 
     /** The same volume in the measures of a kitchen, to the quarter, for the bench; nothing is reckoned with it. */
