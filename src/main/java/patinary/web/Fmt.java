@@ -122,6 +122,11 @@ public class Fmt {
                 : signed(local(percent.value().setScale(Percent.places(column), RoundingMode.UNNECESSARY)));
     }
 
+    /** A ratio that was worked out, to the places it was rounded to: 0.90 under 1.53. */
+    public String ratio(@Nullable BigDecimal ratio) {
+        return ratio == null ? UNKNOWN : local(ratio);
+    }
+
     private String signed(String hundredths) {
         return customs().beforePercent() + hundredths + customs().afterPercent();
     }

@@ -85,6 +85,8 @@ class TongueTest {
         assertThat(fmt.share(Percent.of("12.0"))).isEqualTo("12.0%");
         assertThat(fmt.share(Percent.of("-12.5"))).isEqualTo("−12.5%");
         assertThat(fmt.share(null)).isEqualTo("–");
+        assertThat(fmt.ratio(new BigDecimal("0.90"))).isEqualTo("0.90");
+        assertThat(fmt.ratio(null)).isEqualTo("–");
         assertThat(rates).extracting(rate -> fmt.percent(rate, rates)).containsExactly("7.00%", "8.25%");
         assertThat(fmt.percent(null, rates)).isEqualTo("–");
     }
