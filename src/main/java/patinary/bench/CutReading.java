@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
 import patinary.measure.Sides;
 import patinary.measure.UnreadableQuantity;
+import patinary.supplies.Motif;
 import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Answers;
@@ -108,7 +109,7 @@ final class CutReading {
         if (!line.quantity.isBlank()) {
             answers.wrong(at + "quantity", "bench.error.cut-two");
         }
-        Optional<Supply.Motif> motif =
+        Optional<Motif> motif =
                 facts.motifs().stream().filter(one -> one.name().equals(name)).findFirst();
         if (motif.isEmpty()) {
             answers.wrong(at + "what", "bench.error.cut-what");

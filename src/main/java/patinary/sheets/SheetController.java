@@ -11,7 +11,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import patinary.measure.Sides;
-import patinary.supplies.Supply;
+import patinary.supplies.SheetSize;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.NotFound;
 
@@ -59,7 +59,7 @@ class SheetController {
         SupplyCatalog.Known supply = catalog.find(id)
                 .filter(known -> known.facts().sheet() != null)
                 .orElseThrow(() -> new NotFound("sheet " + id));
-        Supply.SheetSize size = java.util.Objects.requireNonNull(supply.facts().sheet());
+        SheetSize size = java.util.Objects.requireNonNull(supply.facts().sheet());
         List<SheetCuts.Used> used = cuts.of(id);
         BigDecimal left = cuts.left(id);
         SheetLayout layout = SheetLayout.of(

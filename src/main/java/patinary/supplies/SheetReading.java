@@ -30,24 +30,11 @@ final class SheetReading {
 
     /** The facts with what is said of sheets and limits. */
     Supply.Facts complete(Supply.Facts facts) {
-        Supply.SheetSize sheet = sheet(facts.dimension());
-        List<Supply.Motif> motifs = motifs(facts, sheet);
-        return new Supply.Facts(
-                facts.lineId(),
-                facts.name(),
-                facts.dimension(),
-                facts.retailPrice(),
-                facts.low(),
-                facts.packs(),
-                facts.measures(),
-                sheet,
-                motifs,
-                limits(),
-                facts.weighing(),
-                facts.wear());
+        SheetSize sheet = sheet(facts.dimension());
+        return facts.with(sheet, motifs(facts, sheet), limits());
     }
 
-    private Supply.@Nullable SheetSize sheet(Dimension dimension) {
+    private @Nullable SheetSize sheet(Dimension dimension) {
         if (form.sheet.isBlank()) {
             return null;
         }
@@ -56,15 +43,15 @@ final class SheetReading {
             return null;
         }
         return sides("sheet", form.sheet)
-                .map(sides -> new Supply.SheetSize(sides.width(), sides.height()))
+                .map(sides -> new SheetSize(sides.width(), sides.height()))
                 .orElse(null);
     }
 
-    private List<Supply.Motif> motifs(Supply.Facts facts, Supply.@Nullable SheetSize sheet) {
+    private List<Motif> motifs(Supply.Facts facts, @Nullable SheetSize sheet) {
         List<String> taken = new ArrayList<>(Stream.concat(facts.measures().stream(), facts.packs().stream())
                 .map(Supply.Named::name)
                 .toList());
-        List<Supply.Motif> read = new ArrayList<>();
+        List<Motif> read = new ArrayList<>();
         for (int i = 0; i < form.motifs.size(); i++) {
             SupplyForm.Line line = form.motifs.get(i);
             if (!line.isEmpty()) {
@@ -89,11 +76,11 @@ final class SheetReading {
         };
     }
 
-    private static boolean isTaken(List<String> taken, Supply.Motif motif) {
+    private static boolean isTaken(List<String> taken, Motif motif) {
         return taken.stream().anyMatch(motif.name()::equalsIgnoreCase);
     }
 
-    private Optional<Supply.Motif> motif(String at, SupplyForm.Line line, Supply.@Nullable SheetSize sheet) {
+    private Optional<Motif> motif(String at, SupplyForm.Line line, @Nullable SheetSize sheet) {
         String name = answers.text(at + "name", line.name, OWN_NAME, "supplies.error.own-name-missing");
         Optional<Sides> sides = sides(at + "quantity", line.quantity);
         if (sheet == null) {
@@ -105,7 +92,7 @@ final class SheetReading {
             return Optional.empty();
         }
         return sides.filter(size -> isName(at + "name", name, size))
-                .map(size -> new Supply.Motif(name, size.width(), size.height()));
+                .map(size -> new Motif(name, size.width(), size.height()));
     }
 
     /** A motif is a measure too, so it may not be called like a unit. */
@@ -130,7 +117,7 @@ final class SheetReading {
         }
     }
 
-    private Supply.Limits limits() {
+    private Limits limits() {
         Integer opened = days("daysOpened", form.daysOpened);
         Integer mixed = days("daysMixed", form.daysMixed);
         Percent most =
@@ -138,7 +125,7 @@ final class SheetReading {
         if (most != null && most.value().signum() == 0) {
             answers.wrong("most", "supplies.error.nothing");
         }
-        return new Supply.Limits(opened, mixed, most, answers.note("mostNote", form.mostNote, NOTE));
+        return new Limits(opened, mixed, most, answers.note("mostNote", form.mostNote, NOTE));
     }
 
     private @Nullable Integer days(String field, String text) {

@@ -22,9 +22,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
-import patinary.measure.Sides;
 import patinary.money.Amount;
-import patinary.money.Percent;
 
 /** One product that she works with or sells: bought by the container, used in its own unit. */
 @Entity
@@ -37,49 +35,6 @@ public class Supply {
     /** A named quantity in the supply's base unit: a pack it is bought in, or her own measure of it. */
     @Embeddable
     public record Named(String name, BigDecimal quantity) {}
-
-    /** Something printed on a sheet that may be cut out by its name; sides in centimetres. */
-    @Embeddable
-    public record Motif(
-            String name,
-            @Column(name = "width_cm") BigDecimal width,
-            @Column(name = "height_cm") BigDecimal height) {
-        public Sides sides() {
-            return new Sides(width, height);
-        }
-    }
-
-    /** The size of one sheet, in centimetres. */
-    @Embeddable
-    public record SheetSize(
-            @Column(name = "width_cm") BigDecimal width,
-            @Column(name = "height_cm") BigDecimal height) {
-        public Sides sides() {
-            return new Sides(width, height);
-        }
-    }
-
-    /**
-     * What she knows from the label; nothing of it is a sum.
-     *
-     * @param daysOpened how long it keeps once opened, or null
-     * @param daysMixed how long a pot mixed with it keeps, or null
-     * @param most the most of it that may go into paint, as a percentage of the paint's volume, or null
-     * @param mostNote where that is from
-     */
-    @Embeddable
-    public record Limits(
-            @Column(name = "days_opened") @Nullable Integer daysOpened,
-            @Column(name = "days_mixed") @Nullable Integer daysMixed,
-            @Column(name = "most_percent") @Nullable Percent most,
-            @Column(name = "most_note") String mostNote) {
-
-        public static final Limits NONE = new Limits(null, null, null, "");
-
-        boolean isNothing() {
-            return equals(NONE);
-        }
-    }
 
     /**
      * What is known of a supply.
@@ -134,31 +89,10 @@ public class Supply {
                     null);
         }
 
-        /** Facts of a supply that is not weighed. */
-        public Facts(
-                UUID lineId,
-                String name,
-                Dimension dimension,
-                @Nullable Amount retailPrice,
-                @Nullable BigDecimal low,
-                List<Named> packs,
-                List<Named> measures,
-                @Nullable SheetSize sheet,
-                List<Motif> motifs,
-                Limits limits) {
-            this(
-                    lineId,
-                    name,
-                    dimension,
-                    retailPrice,
-                    low,
-                    packs,
-                    measures,
-                    sheet,
-                    motifs,
-                    limits,
-                    Weighing.UNKNOWN,
-                    null);
+        /** The same with what is known of its sheets, and of its label. */
+        public Facts with(@Nullable SheetSize size, List<Motif> printed, Limits said) {
+            return new Facts(
+                    lineId, name, dimension, retailPrice, low, packs, measures, size, printed, said, weighing, wear);
         }
 
         Facts inLine(UUID line) {

@@ -40,7 +40,7 @@ final class SupplyFilling {
         return form;
     }
 
-    private static void fill(SupplyForm form, Supply.Limits limits) {
+    private static void fill(SupplyForm form, Limits limits) {
         form.daysOpened = limits.daysOpened() == null ? "" : limits.daysOpened().toString();
         form.daysMixed = limits.daysMixed() == null ? "" : limits.daysMixed().toString();
         form.most = limits.most() == null ? "" : number(limits.most().value());

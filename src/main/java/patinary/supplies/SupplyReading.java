@@ -49,7 +49,7 @@ final class SupplyReading {
                     measures,
                     null,
                     List.of(),
-                    Supply.Limits.NONE,
+                    Limits.NONE,
                     weighing(),
                     tool.wear());
         });

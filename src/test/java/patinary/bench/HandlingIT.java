@@ -21,6 +21,9 @@ import patinary.buying.LineKind;
 import patinary.ledger.Check;
 import patinary.measure.Dimension;
 import patinary.money.Percent;
+import patinary.supplies.Limits;
+import patinary.supplies.Motif;
+import patinary.supplies.SheetSize;
 import patinary.supplies.Supplies;
 import patinary.supplies.Supply;
 import patinary.testing.InventedShop;
@@ -54,30 +57,15 @@ class HandlingIT {
         Supplies supplies = program.getBean(Supplies.class);
         supplies.save(new Supply(
                 sheet,
-                new Supply.Facts(
-                        bench.line,
-                        "Wild garden sheet",
-                        Dimension.AREA,
-                        null,
-                        null,
-                        List.of(),
-                        List.of(),
-                        new Supply.SheetSize(BigDecimal.valueOf(30), BigDecimal.valueOf(60)),
-                        List.of(new Supply.Motif("rose", BigDecimal.TEN, BigDecimal.valueOf(15))),
-                        Supply.Limits.NONE)));
+                new Supply.Facts(bench.line, "Wild garden sheet", Dimension.AREA, null, null, List.of(), List.of())
+                        .with(
+                                new SheetSize(BigDecimal.valueOf(30), BigDecimal.valueOf(60)),
+                                List.of(new Motif("rose", BigDecimal.TEN, BigDecimal.valueOf(15))),
+                                Limits.NONE)));
         supplies.save(new Supply(
                 grip,
-                new Supply.Facts(
-                        bench.line,
-                        "Grip",
-                        Dimension.VOLUME,
-                        null,
-                        null,
-                        List.of(),
-                        List.of(),
-                        null,
-                        List.of(),
-                        new Supply.Limits(30, 14, Percent.of("50"), "an invented label"))));
+                new Supply.Facts(bench.line, "Grip", Dimension.VOLUME, null, null, List.of(), List.of())
+                        .with(null, List.of(), new Limits(30, 14, Percent.of("50"), "an invented label"))));
         bench.paintFor("20.00", StockedBench.DAY);
         bench.receipt(LineKind.SUPPLY, sheet, BigDecimal.valueOf(1800), "18.00", StockedBench.DAY);
         bench.receipt(LineKind.SUPPLY, grip, BigDecimal.valueOf(100), "10.00", StockedBench.DAY);

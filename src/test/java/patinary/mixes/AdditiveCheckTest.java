@@ -12,6 +12,7 @@ import patinary.measure.Dimension;
 import patinary.measure.MixRatio;
 import patinary.measure.Quantity;
 import patinary.money.Percent;
+import patinary.supplies.Limits;
 import patinary.supplies.Supply;
 
 /** Worked by hand; the ratio of half as much additive as paint is common practice, no source. */
@@ -50,16 +51,7 @@ class AdditiveCheckTest {
     }
 
     private static Supply.Facts grip(String most) {
-        return new Supply.Facts(
-                new UUID(0, 1),
-                "Grip",
-                Dimension.VOLUME,
-                null,
-                null,
-                List.of(),
-                List.of(),
-                null,
-                List.of(),
-                new Supply.Limits(null, null, Percent.of(most), "an invented label"));
+        return new Supply.Facts(new UUID(0, 1), "Grip", Dimension.VOLUME, null, null, List.of(), List.of())
+                .with(null, List.of(), new Limits(null, null, Percent.of(most), "an invented label"));
     }
 }
