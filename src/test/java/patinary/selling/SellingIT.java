@@ -11,6 +11,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -38,6 +40,8 @@ class SellingIT {
 
     @Autowired
     private JdbcClient jdbc;
+
+    private static final List<String> FOLDS = List.of("of-the-shelf", "taxed", "less", "paid");
 
     private InventedGoods goods;
 
@@ -97,6 +101,41 @@ class SellingIT {
         assertThat(goods.count("sale")).isZero();
         sell(tray("2025-06-01", UUID.randomUUID()).param("fee", "9.99"));
         assertThat(goods.balances()).containsEntry("FEES", 999L);
+    }
+
+    /** A plain sale is short on a phone; what is filled in, or wrong, stands open. */
+    @Test
+    void foldsAwayWhatAPlainSaleSeldomNeeds() throws Exception {
+        String plain = form(get("/sales/new").with(InventedShop.owner()));
+        assertThat(FOLDS)
+                .allSatisfy(fold -> assertThat(isOpen(plain, fold)).as(fold).isFalse());
+
+        String filled = form(tray("2025-06-01", UUID.randomUUID())
+                .param("act", "sums")
+                .param("taxBy", "SHOP")
+                .param("tip", "1.00")
+                .param("owed", "5.00")
+                .with(InventedShop.owner()));
+        assertThat(FOLDS.subList(1, FOLDS.size()))
+                .allSatisfy(fold -> assertThat(isOpen(filled, fold)).as(fold).isTrue());
+
+        String wrong = form(tray("2025-06-01", UUID.randomUUID())
+                .param("act", "sums")
+                .param("deposit", "5.00")
+                .with(InventedShop.owner()));
+        assertThat(isOpen(wrong, "paid")).isTrue();
+        assertThat(isOpen(wrong, "less")).isFalse();
+    }
+
+    private String form(MockHttpServletRequestBuilder request) throws Exception {
+        return mvc.perform(request).andReturn().getResponse().getContentAsString();
+    }
+
+    private static boolean isOpen(String page, String fold) {
+        Matcher details =
+                Pattern.compile("<details[^>]*id=\"" + fold + "\"[^>]*>").matcher(page);
+        assertThat(details.find()).as(fold).isTrue();
+        return details.group().contains("open=");
     }
 
     @Test
