@@ -121,8 +121,9 @@ class OfferController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        form.takeChosen();
         if (act.equals("add")) {
-            return added(model, form, "/offers/new");
+            return page(model, form, "/offers/new");
         }
         if (act.equals("ask")) {
             return ask(form, null, redirect);
@@ -146,8 +147,9 @@ class OfferController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        form.takeChosen();
         if (act.equals("add")) {
-            return added(model, form, "/offers/" + id + "/edit");
+            return page(model, form, "/offers/" + id + "/edit");
         }
         if (act.equals("ask")) {
             return ask(form, id, redirect);
@@ -201,12 +203,6 @@ class OfferController {
             HttpServletResponse response) {
         weights.fill(form, act, new Answers(errors, shop.currency()));
         return errors.hasErrors() ? again(model, form, action, response) : page(model, form, action);
-    }
-
-    private String added(Model model, OfferForm form, String action) {
-        form.codes = (form.codes + " " + form.add).strip();
-        form.add = "";
-        return page(model, form, action);
     }
 
     /** What was typed travels along in the address, and comes back with the price. */

@@ -22,4 +22,10 @@ class OfferForm {
 
     public List<String> channels = new ArrayList<>();
     public String note = "";
+
+    /** Takes the piece that is chosen among the others, by whichever button it was sent. */
+    void takeChosen() {
+        codes = (codes + " " + add).strip();
+        add = "";
+    }
 }

@@ -29,19 +29,29 @@ class SaleBasket {
         this.shop = shop;
     }
 
-    /** Carries out a button of the form other than saving: add-offer, add-piece, add-supply, add-bundle, remove-0. */
+    /** Carries out a button that changes the lines: add-offer, add-piece, add-supply, add-bundle, remove-0. */
     void act(SaleForm form, String act) {
-        switch (act) {
-            case "add-offer" -> Ids.read(form.addOffer).ifPresent(id -> addOffer(form, id));
-            case "add-piece" -> addPiece(form, form.addPiece);
-            case "add-supply" -> addSupply(form, form.addSupply);
-            case "add-bundle" -> addBundle(form, form.addBundle);
-            default -> remove(form, act);
-        }
+        remove(form, act);
+        takeChosen(form);
+    }
+
+    /**
+     * Puts on the form whatever is chosen, by whichever button it was sent: what she chose is not left out because she
+     * did not tap the button beside it.
+     *
+     * @return whether that was anything
+     */
+    boolean takeChosen(SaleForm form) {
+        int before = form.lines.size();
+        Ids.read(form.addOffer).ifPresent(id -> addOffer(form, id));
+        addPiece(form, form.addPiece);
+        addSupply(form, form.addSupply);
+        addBundle(form, form.addBundle);
         form.addOffer = "";
         form.addPiece = "";
         form.addSupply = "";
         form.addBundle = "";
+        return form.lines.size() > before;
     }
 
     /** A line for everything the offer has, at the price asked now; its channel where none is chosen yet. */

@@ -114,6 +114,9 @@ class SaleController {
         if (!settles && !act.equals("save")) {
             return desk.act(form, act, errors, id, null, model, action, response);
         }
+        if (desk.tookChosen(form, errors)) {
+            return desk.again(model, form, action, response);
+        }
         boolean stored = settles
                 ? twice.settle(form, errors, id)
                 : desk.store(form, errors, id, null, sale -> documents.record(new Sale(id, sale)));
@@ -134,6 +137,9 @@ class SaleController {
         String action = "/sales/" + id + "/edit";
         if (!act.equals("save")) {
             return desk.act(form, act, errors, id, before, model, action, response);
+        }
+        if (desk.tookChosen(form, errors)) {
+            return desk.again(model, form, action, response);
         }
         boolean stored = desk.store(
                 form,

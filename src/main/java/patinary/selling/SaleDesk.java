@@ -79,6 +79,15 @@ class SaleDesk {
         this.refusal = refusal;
     }
 
+    /** Whether something was chosen and not yet added: then it is, and its price is asked about before the sale is stored. */
+    boolean tookChosen(SaleForm form, BindingResult errors) {
+        if (!basket.takeChosen(form)) {
+            return false;
+        }
+        errors.rejectValue("lines[" + (form.lines.size() - 1) + "].price", "selling.error.chosen");
+        return true;
+    }
+
     /** Reads and stores; tells on the form why it cannot. */
     boolean store(
             SaleForm form, BindingResult errors, UUID id, @Nullable SaleContent before, Consumer<SaleContent> storing) {
@@ -114,6 +123,7 @@ class SaleDesk {
             basket.act(form, act);
             return page(model, form, action, null);
         }
+        basket.takeChosen(form);
         form.fee = "";
         boolean byPlace = taxes.proposes(form);
         if (byPlace) {

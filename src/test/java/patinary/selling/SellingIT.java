@@ -127,6 +127,37 @@ class SellingIT {
         assertThat(isOpen(wrong, "less")).isFalse();
     }
 
+    /** Chosen in a list and not added by its button: the sale is not stored without it, nor with a price she has not seen. */
+    @Test
+    void leavesNothingOutThatWasChosen() throws Exception {
+        UUID sale = UUID.randomUUID();
+        String again = form(tray("2025-06-01", sale)
+                .param("addSupply", goods.brushes.toString())
+                .with(InventedShop.owner()));
+        assertThat(goods.count("sale")).isZero();
+        assertThat(again).contains("This was chosen and is now added").contains("name=\"lines[1].supply\"");
+
+        String sums = form(tray("2025-06-01", sale)
+                .param("act", "sums")
+                .param("addSupply", goods.brushes.toString())
+                .with(InventedShop.owner()));
+        assertThat(sums).contains("name=\"lines[1].supply\"").doesNotContain("This was chosen");
+
+        sell(post("/offers/new")
+                        .param("id", sale.toString())
+                        .param("date", "2025-03-01")
+                        .param("codes", "P0001")
+                        .param("add", "P0002")
+                        .param("price", "48.00")
+                        .param("channels", goods.market.toString()))
+                .andExpect(status().is3xxRedirection());
+        assertThat(jdbc.sql("select count(*) from offer_piece where offer_id = ?")
+                        .param(sale)
+                        .query(Long.class)
+                        .single())
+                .isEqualTo(2);
+    }
+
     private String form(MockHttpServletRequestBuilder request) throws Exception {
         return mvc.perform(request).andReturn().getResponse().getContentAsString();
     }
