@@ -2,6 +2,8 @@ package patinary.measure;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The words of the two measures that the program names itself, of a tool and of a sheet: kept and reckoned with by their
@@ -10,6 +12,9 @@ import java.util.Map;
 public final class MeasureWords {
 
     private static final Map<String, String> SPANISH = Map.of("use", "uso", "sheet", "pliego");
+
+    /** One of them alone or after a number; a "large sheet" is a name that its owner gave. */
+    private static final Pattern TOLD = Pattern.compile("((?:[0-9][0-9.,/ ]* )?)(use|sheet)(s?)");
 
     private MeasureWords() {}
 
@@ -28,11 +33,7 @@ public final class MeasureWords {
         if (!page.getLanguage().equals("es")) {
             return typed;
         }
-        int at = typed.lastIndexOf(' ') + 1;
-        String word = typed.substring(at);
-        boolean several = word.length() > 1 && word.endsWith("s");
-        String one = several ? word.substring(0, word.length() - 1) : word;
-        String shown = spanish(one);
-        return shown.equals(one) ? typed : typed.substring(0, at) + shown + (several ? "s" : "");
+        Matcher told = TOLD.matcher(typed);
+        return told.matches() ? told.group(1) + spanish(told.group(2)) + told.group(3) : typed;
     }
 }

@@ -145,7 +145,7 @@ function asked(row, measures = (supply(row.dataset.supply) || { measures: [] }).
   for (const word of measures) {
     const measure = made(template("measure").replaceAll("NN", at));
     one("input", measure).value = word;
-    one("[data-word]", measure).textContent = one("[data-measure-words]").getAttribute("data-" + word) || word;
+    one("[data-word]", measure).textContent = one("[data-measure-words]").getAttribute("data-word-" + word) || word;
     one("[data-measures]", how).append(measure);
   }
   one("[data-times]", how).hidden = !measures.length;

@@ -18,6 +18,9 @@ class MeasureWordsTest {
         "es-US, 2 sheets, 2 pliegos",
         "en-US, 2 sheets, 2 sheets",
         "es-US, 2 dabs, 2 dabs",
+        "es-US, large sheet, large sheet",
+        "es-US, 1 large sheet, 1 large sheet",
+        "es-US, 1 1/2 sheets, 1 1/2 pliegos",
         "es-US, 1 s, 1 s",
         "es-US, 3 x 4 cm, 3 x 4 cm",
         "es-US, '', ''"
