@@ -29,7 +29,7 @@ class BenchEntries {
 
     @Transactional(readOnly = true)
     Optional<Stored> find(UUID id) {
-        return books.find(BenchEntry.class, id).map(entry -> new Stored(entry.id(), entry.version(), entry.content()));
+        return books.read(BenchEntry.class, id).map(entry -> new Stored(entry.id(), entry.version(), entry.content()));
     }
 
     /**

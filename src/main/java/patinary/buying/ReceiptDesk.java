@@ -81,7 +81,8 @@ class ReceiptDesk {
     /** A receipt with all its lines. */
     @Transactional(readOnly = true)
     Optional<Stored> read(UUID id) {
-        return find(id).map(receipt -> new Stored(receipt.id(), receipt.version(), copy(receipt.content())));
+        return books.read(Receipt.class, id)
+                .map(receipt -> new Stored(receipt.id(), receipt.version(), receipt.content()));
     }
 
     private Optional<Receipt> find(UUID id) {
@@ -101,21 +102,6 @@ class ReceiptDesk {
 
     private static Set<UUID> pieceIds(ReceiptContent content) {
         return content.pieces().stream().map(ReceiptPiece::pieceId).collect(Collectors.toSet());
-    }
-
-    /** Reads the lists while the database is at hand. */
-    private static ReceiptContent copy(ReceiptContent content) {
-        return new ReceiptContent(
-                content.date(),
-                content.note(),
-                content.sourceId(),
-                content.tripId(),
-                content.tillTotal(),
-                List.copyOf(content.lines()),
-                List.copyOf(content.pieces()),
-                List.copyOf(content.charges()),
-                List.copyOf(content.chargeLines()),
-                List.copyOf(content.payments()));
     }
 
     /** A receipt as it is stored. */

@@ -145,6 +145,12 @@ public class Books {
         });
     }
 
+    /** A document as it is stored, whole and to be shown; one that is to be changed is {@linkplain #find found}. */
+    @Transactional(readOnly = true)
+    public <D extends Document> Optional<D> read(Class<D> type, UUID id) {
+        return documents.read(type, id);
+    }
+
     @Transactional(readOnly = true)
     public <D extends Document> Optional<D> find(Class<D> type, UUID id) {
         return documents.find(type, id);

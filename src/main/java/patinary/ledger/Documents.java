@@ -6,8 +6,10 @@ import java.lang.reflect.Modifier;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hibernate.Session;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Repository;
@@ -17,6 +19,7 @@ import org.springframework.stereotype.Repository;
 class Documents {
 
     private final EntityManager entities;
+    private final Map<Class<?>, WholeDocument<?>> whole = new ConcurrentHashMap<>();
 
     Documents(EntityManager entities) {
         this.entities = entities;
@@ -27,9 +30,7 @@ class Documents {
      * in hand, on the same connection, and forgotten kind by kind: nothing is looked through for changes afterwards.
      */
     List<DocumentMoves> moves() {
-        try (Session reading =
-                entities.unwrap(Session.class).sessionWithOptions().connection().openSession()) {
-            reading.setDefaultReadOnly(true);
+        try (Session reading = beside()) {
             return entities.getMetamodel().getEntities().stream()
                     .map(EntityType::getJavaType)
                     .filter(type -> Document.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers()))
@@ -37,6 +38,22 @@ class Documents {
                     .flatMap(Collection::stream)
                     .toList();
         }
+    }
+
+    /** A document to look at, with all its lists; read beside what the change has in hand, so nothing that is done to it is stored. */
+    <D extends Document> Optional<D> read(Class<D> type, UUID id) {
+        WholeDocument<?> question = whole.computeIfAbsent(
+                type, one -> new WholeDocument<>(entities.getMetamodel().entity(type)));
+        try (Session reading = beside()) {
+            return question.read(reading, id).map(type::cast);
+        }
+    }
+
+    private Session beside() {
+        Session reading =
+                entities.unwrap(Session.class).sessionWithOptions().connection().openSession();
+        reading.setDefaultReadOnly(true);
+        return reading;
     }
 
     private static List<DocumentMoves> all(Session reading, Class<? extends Document> type) {
