@@ -2,6 +2,7 @@ package patinary.salestax;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,11 +29,19 @@ public class TaxPlaces {
             boolean passesTax,
             @Nullable UUID taxPlaceId) {}
 
-    private record Named(UUID id, String name, long version, long uses) {}
-
-    private record Dated(UUID taxPlaceId, LocalDate validFrom, BigDecimal percent, boolean shippingTaxed) {
-        TaxRule rule() {
-            return new TaxRule(validFrom, new Percent(percent), shippingTaxed);
+    /** A place with one of its rates, or with none. */
+    private record Row(
+            UUID id,
+            String name,
+            long version,
+            @Nullable LocalDate validFrom,
+            @Nullable BigDecimal percent,
+            @Nullable Boolean shippingTaxed,
+            long uses) {
+        Optional<TaxRule> rule() {
+            return validFrom == null || percent == null || shippingTaxed == null
+                    ? Optional.empty()
+                    : Optional.of(new TaxRule(validFrom, new Percent(percent), shippingTaxed));
         }
     }
 
@@ -49,29 +58,26 @@ public class TaxPlaces {
 
     @Transactional(readOnly = true)
     public List<TaxPlace> all() {
-        Map<UUID, List<Dated>> rules = jdbc
-                .sql("select tax_place_id, valid_from, percent, shipping_taxed from tax_place_rate"
-                        + " order by valid_from desc")
-                .query(Dated.class)
-                .list()
-                .stream()
-                .collect(Collectors.groupingBy(Dated::taxPlaceId));
-        return jdbc.sql("""
-                        select tp.id, tp.name, tp.version,
+        Map<UUID, List<Row>> places = jdbc.sql("""
+                        select tp.id, tp.name, tp.version, r.valid_from, r.percent, r.shipping_taxed,
                                (select count(*) from sale s where s.tax_place_id = tp.id)
                                + (select count(*) from sales_tax_paid p where p.tax_place_id = tp.id)
                                + (select count(*) from sales_tax_filed f where f.tax_place_id = tp.id) as uses
                         from tax_place tp
-                        order by lower(tp.name), tp.id""").query(Named.class).list().stream()
-                .map(place -> new TaxPlace(
-                        place.id(),
-                        place.name(),
-                        place.version(),
-                        rules.getOrDefault(place.id(), List.of()).stream()
-                                .map(Dated::rule)
-                                .toList(),
-                        place.uses()))
-                .toList();
+                        left join tax_place_rate r on r.tax_place_id = tp.id
+                        order by lower(tp.name), tp.id, r.valid_from desc""").query(Row.class).list().stream()
+                .collect(Collectors.groupingBy(Row::id, LinkedHashMap::new, Collectors.toList()));
+        return places.values().stream().map(TaxPlaces::place).toList();
+    }
+
+    private static TaxPlace place(List<Row> rows) {
+        Row first = rows.get(0);
+        return new TaxPlace(
+                first.id(),
+                first.name(),
+                first.version(),
+                rows.stream().flatMap(row -> row.rule().stream()).toList(),
+                first.uses());
     }
 
     @Transactional(readOnly = true)

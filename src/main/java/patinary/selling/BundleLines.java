@@ -15,7 +15,6 @@ import patinary.supplies.Bundle;
 import patinary.supplies.BundleBook;
 import patinary.supplies.BundleShares;
 import patinary.web.Answers;
-import patinary.web.Choice;
 import patinary.web.Ids;
 
 /** Turns one line of a sale's form into the sale lines of a bundle's parts, and back. */
@@ -36,12 +35,6 @@ class BundleLines {
         this.book = book;
         this.shelf = shelf;
         this.shop = shop;
-    }
-
-    List<Choice> choices() {
-        return book.all().stream()
-                .map(kept -> Choice.named(kept.id().toString(), kept.facts().name()))
-                .toList();
     }
 
     /** A line for one of the bundle, at the price asked now. */

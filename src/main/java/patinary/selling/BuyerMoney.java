@@ -1,7 +1,9 @@
 package patinary.selling;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import patinary.ledger.Account;
@@ -10,6 +12,11 @@ import patinary.money.Amount;
 /** What the shop holds for buyers: deposits paid ahead, credit given; and what they owe. */
 @Component
 class BuyerMoney {
+
+    /** Deposits paid ahead, and credit given. */
+    record Held(Amount deposits, Amount credits) {}
+
+    private record OnAccount(String account, long amountMinor) {}
 
     private final JdbcClient jdbc;
 
@@ -27,8 +34,17 @@ class BuyerMoney {
                 .single());
     }
 
-    Amount held(Account account) {
-        return held(account, new UUID(0, 0));
+    /** What is held altogether. */
+    Held held() {
+        Map<String, Amount> held = jdbc.sql("""
+                        select account, cast(-sum(amount_minor) as bigint) as amount_minor
+                        from posting
+                        where account in ('CUSTOMER_DEPOSITS', 'STORE_CREDIT_GIVEN')
+                        group by account""").query(OnAccount.class).list().stream()
+                .collect(Collectors.toMap(OnAccount::account, row -> Amount.of(row.amountMinor())));
+        return new Held(
+                held.getOrDefault(Account.CUSTOMER_DEPOSITS.name(), Amount.ZERO),
+                held.getOrDefault(Account.STORE_CREDIT_GIVEN.name(), Amount.ZERO));
     }
 
     /** The opening, with which arose what was owed on the first day. */

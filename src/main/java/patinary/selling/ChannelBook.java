@@ -1,10 +1,10 @@
 package patinary.selling;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,21 +38,12 @@ class ChannelBook {
 
     @Transactional(readOnly = true)
     public List<ChannelFacts> all() {
-        Map<UUID, String> names =
-                places.findAllByOrderByName().stream().collect(Collectors.toMap(MoneyPlace::id, MoneyPlace::name));
-        return channels.findAllByOrderByName().stream()
-                .map(channel -> facts(channel, names.getOrDefault(channel.moneyPlaceId(), "")))
-                .toList();
+        return facts(channels.findAllWithPlaces());
     }
 
     @Transactional(readOnly = true)
     public Optional<ChannelFacts> find(UUID id) {
-        return channels.findById(id)
-                .map(channel -> facts(
-                        channel,
-                        places.findById(channel.moneyPlaceId())
-                                .map(MoneyPlace::name)
-                                .orElse("")));
+        return facts(channels.findWithPlace(id)).stream().findFirst();
     }
 
     @Transactional(readOnly = true)
@@ -98,6 +89,14 @@ class ChannelBook {
         UUID id = UUID.randomUUID();
         places.save(new MoneyPlace(id, kept.newPlace(), MoneyPlace.Kind.CHANNEL));
         return id;
+    }
+
+    private static List<ChannelFacts> facts(List<Object[]> rows) {
+        Map<Channel, String> places = new LinkedHashMap<>();
+        rows.forEach(row -> places.put((Channel) row[0], row[1] == null ? "" : (String) row[1]));
+        return places.entrySet().stream()
+                .map(one -> facts(one.getKey(), one.getValue()))
+                .toList();
     }
 
     private static ChannelFacts facts(Channel channel, String place) {

@@ -2,9 +2,11 @@ package patinary.selling;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +42,18 @@ class OfferList {
             long days,
             long alike) {}
 
+    /** An offer to choose from, paused or not. */
+    record Open(
+            UUID offerId,
+            String title,
+            long priceMinor,
+            @Nullable String codes) {
+
+        private Open and(Open next) {
+            return new Open(offerId, title, priceMinor, codes + " " + next.codes());
+        }
+    }
+
     private record Stored(
             UUID offerId,
             String title,
@@ -48,20 +62,33 @@ class OfferList {
             @Nullable LocalDate endedOn,
             long firstPriceMinor,
             long priceMinor,
+            boolean doubled,
             long alike) {}
 
-    private record PauseRow(
-            UUID offerId, LocalDate pausedFrom, @Nullable LocalDate pausedTo) {}
+    /** The code of a piece that an offer has, or a pause of it. */
+    private record Detail(
+            UUID offerId,
+            @Nullable String code,
+            @Nullable LocalDate pausedFrom,
+            @Nullable LocalDate pausedTo) {}
 
-    private record CodeRow(UUID offerId, String code) {}
-
+    /** Every offer; doubled where it is live and another live one has a piece of it too. */
     private static final String OFFERS = """
             from (select os.offer_id, o.title, o.alike_id, os.started_on, os.ended_on, os.first_price_minor, os.price_minor,
                          case when os.state = 'LIVE' and exists (
                              select 1 from offer_pause pa
                              where pa.offer_id = os.offer_id and pa.paused_from <= :today
                                and (pa.paused_to is null or pa.paused_to >= :today)) then 'PAUSED'
-                         else os.state end as state
+                         else os.state end as state,
+                         os.state = 'LIVE' and os.offer_id in (
+                             select op.offer_id
+                             from (select lp.piece_id
+                                   from offer_state ls
+                                   left join offer_piece lp on lp.offer_id = ls.offer_id
+                                   where ls.state = 'LIVE'
+                                   group by lp.piece_id
+                                   having count(*) > 1) twice
+                             join offer_piece op on op.piece_id = twice.piece_id) as doubled
                   from offer_state os
                   left join offer o on o.id = os.offer_id) r""";
 
@@ -73,17 +100,6 @@ class OfferList {
                          count(*) over (partition by coalesce(r.alike_id, r.offer_id), r.state) as alike
                   %s) r
             where r.nth = 1""";
-
-    /** Live offers that have a piece in common. */
-    private static final String DOUBLED = """
-            select op.offer_id
-            from (select lp.piece_id
-                  from offer_state os
-                  left join offer_piece lp on lp.offer_id = os.offer_id
-                  where os.state = 'LIVE'
-                  group by lp.piece_id
-                  having count(*) > 1) twice
-            join offer_piece op on op.piece_id = twice.piece_id""";
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
@@ -140,11 +156,21 @@ class OfferList {
         return each(where, " order by r.title");
     }
 
-    /** Everything that can be sold from an offer now. */
-    List<Row> live(String words) {
-        return each(
-                where(new Search(words, "", "", "")).and("r.state in ('LIVE', 'PAUSED')"),
-                " order by r.title, r.offer_id fetch next 200 rows only");
+    /** Everything that can be sold from an offer now, to choose from. */
+    List<Open> open() {
+        Map<UUID, Open> open = new LinkedHashMap<>();
+        jdbc.sql("""
+                        select o.offer_id, o.title, o.price_minor, p.code as codes
+                        from (select os.offer_id, f.title, os.price_minor
+                              from offer_state os
+                              left join offer f on f.id = os.offer_id
+                              where os.state = 'LIVE'
+                              order by f.title, os.offer_id
+                              fetch next 200 rows only) o
+                        left join offer_piece op on op.offer_id = o.offer_id
+                        left join piece p on p.id = op.piece_id
+                        order by o.title, o.offer_id, p.code""").query(Open.class).list().forEach(row -> open.merge(row.offerId(), row, Open::and));
+        return List.copyOf(open.values());
     }
 
     private Where where(Search search) {
@@ -179,21 +205,22 @@ class OfferList {
     private List<Row> rows(String sql, Where where) {
         List<Stored> stored =
                 jdbc.sql(sql).params(where.values()).query(Stored.class).list();
-        List<UUID> ids = stored.stream().map(Stored::offerId).toList();
-        Map<UUID, List<Offer.Pause>> pauses = pauses(ids);
-        Map<UUID, String> codes = codes(ids);
-        Set<UUID> doubled = Set.copyOf(jdbc.sql(DOUBLED).query(UUID.class).list());
+        Map<UUID, List<Detail>> details =
+                details(stored.stream().map(Stored::offerId).toList());
         return stored.stream()
-                .map(row -> complete(
-                        row,
-                        doubled.contains(row.offerId()),
-                        pauses.getOrDefault(row.offerId(), List.of()),
-                        codes.get(row.offerId())))
+                .map(row -> complete(row, details.getOrDefault(row.offerId(), List.of())))
                 .toList();
     }
 
-    private Row complete(Stored row, boolean doubled, List<Offer.Pause> pauses, @Nullable String codes) {
-        boolean open = "LIVE".equals(row.state()) || "PAUSED".equals(row.state());
+    private Row complete(Stored row, List<Detail> details) {
+        List<Offer.Pause> pauses = details.stream()
+                .flatMap(detail ->
+                        Optional.ofNullable(detail.pausedFrom())
+                                .map(from -> new Offer.Pause(from, detail.pausedTo()))
+                                .stream())
+                .toList();
+        String codes =
+                details.stream().map(Detail::code).filter(Objects::nonNull).collect(Collectors.joining(" "));
         LocalDate to = row.endedOn() == null ? shop.today() : row.endedOn();
         return new Row(
                 row.offerId(),
@@ -203,36 +230,24 @@ class OfferList {
                 row.endedOn(),
                 row.firstPriceMinor(),
                 row.priceMinor(),
-                open && doubled,
-                codes,
+                row.doubled(),
+                codes.isEmpty() ? null : codes,
                 DaysOnOffer.count(row.startedOn(), to, pauses),
                 row.alike());
     }
 
-    private Map<UUID, List<Offer.Pause>> pauses(List<UUID> ids) {
-        if (ids.isEmpty()) {
-            return Map.of();
-        }
-        return jdbc
-                .sql("select offer_id, paused_from, paused_to from offer_pause where offer_id in (:ids)")
-                .param("ids", ids)
-                .query(PauseRow.class)
-                .list()
-                .stream()
-                .collect(Collectors.groupingBy(
-                        PauseRow::offerId,
-                        Collectors.mapping(
-                                row -> new Offer.Pause(row.pausedFrom(), row.pausedTo()), Collectors.toList())));
-    }
-
-    private Map<UUID, String> codes(List<UUID> ids) {
+    private Map<UUID, List<Detail>> details(List<UUID> ids) {
         if (ids.isEmpty()) {
             return Map.of();
         }
         return jdbc.sql("""
-                        select op.offer_id, p.code from offer_piece op join piece p on p.id = op.piece_id
-                        where op.offer_id in (:ids) order by p.code""").param("ids", ids).query(CodeRow.class).list().stream()
-                .collect(Collectors.groupingBy(
-                        CodeRow::offerId, Collectors.mapping(CodeRow::code, Collectors.joining(" "))));
+                        select op.offer_id, p.code, cast(null as date) as paused_from, cast(null as date) as paused_to
+                        from offer_piece op
+                        join piece p on p.id = op.piece_id
+                        where op.offer_id in (:ids)
+                        union all
+                        select offer_id, null, paused_from, paused_to from offer_pause where offer_id in (:ids)
+                        order by 2, 3""").param("ids", ids).query(Detail.class).list().stream()
+                .collect(Collectors.groupingBy(Detail::offerId));
     }
 }

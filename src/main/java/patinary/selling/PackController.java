@@ -3,6 +3,7 @@ package patinary.selling;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Function;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -41,8 +42,8 @@ class PackController {
 
     @GetMapping
     String show(@PathVariable UUID id, Model model) {
-        PackForm form = documents.read(Sale.class, id, PackController::form).orElseThrow(() -> missing(id));
-        return page(id, form, sale(id), model);
+        Sale sale = sale(id);
+        return page(id, form(sale), sale.content(), model);
     }
 
     /** A way that was tapped is kept at once where it can be read as it stands; the other buttons store nothing. */
@@ -56,7 +57,7 @@ class PackController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        SaleContent sale = sale(id);
+        SaleContent sale = sale(id).content();
         if (!act.equals("save")) {
             desk.act(form.wraps, act, sale.channelId(), id);
             if (!atOnce) {
@@ -85,8 +86,8 @@ class PackController {
         }
     }
 
-    private SaleContent sale(UUID id) {
-        return documents.read(Sale.class, id, Sale::content).orElseThrow(() -> missing(id));
+    private Sale sale(UUID id) {
+        return documents.read(Sale.class, id, Function.identity()).orElseThrow(() -> new NotFound("Sale " + id));
     }
 
     private static PackForm form(Sale sale) {
@@ -103,9 +104,5 @@ class PackController {
         model.addAttribute("sale", sale);
         model.addAttribute("action", "/sales/" + id + "/packing");
         return "selling/packing";
-    }
-
-    private static NotFound missing(UUID id) {
-        return new NotFound("Sale " + id);
     }
 }

@@ -12,7 +12,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import patinary.ledger.Account;
 import patinary.ledger.Refused;
 import patinary.web.NotFound;
 import patinary.web.Notice;
@@ -46,8 +45,9 @@ class PaymentController {
     @GetMapping("/payments")
     String list(@RequestParam(required = false) @Nullable Integer page, Model model) {
         model.addAttribute("rows", lists.payments(Window.of(page)));
-        model.addAttribute("deposits", buyers.held(Account.CUSTOMER_DEPOSITS));
-        model.addAttribute("credits", buyers.held(Account.STORE_CREDIT_GIVEN));
+        BuyerMoney.Held held = buyers.held();
+        model.addAttribute("deposits", held.deposits());
+        model.addAttribute("credits", held.credits());
         model.addAttribute("owing", lists.owing());
         return "selling/payments";
     }

@@ -28,6 +28,9 @@ import patinary.web.Notice;
 @RequestMapping("/sales/{id}/refund")
 class RefundController {
 
+    /** The sale, and how far the refunds of each part of it can still go. */
+    private record Known(SaleContent sale, List<SalePage.Part> parts, List<RefundLimit> limits) {}
+
     private static final List<Choice> WAYS = List.of(
             Choice.said("PLACE", "selling.refund.way.PLACE"),
             Choice.said("OWED", "selling.refund.way.OWED"),
@@ -75,12 +78,8 @@ class RefundController {
             @RequestParam(defaultValue = "false") boolean cancelled,
             @RequestParam(defaultValue = "false") boolean exchange,
             Model model) {
-        SaleContent sale = sale(id);
-        List<SalePage.Part> parts = sales.parts(id);
-        if (exchange) {
-            return page(id, filling.exchanged(id, sale, parts), model);
-        }
-        return page(id, cancelled ? filling.cancelled(id, sale, parts) : filling.blank(id, sale, parts), model);
+        Known known = known(id);
+        return page(id, form(id, known, cancelled, exchange), known, model);
     }
 
     @PostMapping
@@ -91,15 +90,16 @@ class RefundController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        Optional<RefundContent> refund = reader.read(form, errors, id, sale(id), sales.parts(id));
+        SaleContent sale = sale(id);
+        Optional<RefundContent> refund = reader.read(form, errors, id, sale, sales.parts(id));
         refund.ifPresent(
                 content -> record(new Refund(FormId.read(form.id), content), RefundAnswers.never(form), errors));
         if (errors.hasErrors()) {
             response.setStatus(422);
-            return page(id, form, model);
+            return page(id, form, known(id), model);
         }
         if (form.exchange && refund.isPresent() && refund.get().way() == Way.STORE_CREDIT) {
-            return other(sale(id), refund.get(), redirect);
+            return other(sale, refund.get(), redirect);
         }
         Notice.next(redirect, "selling.refund.saved");
         return "redirect:/sales/" + id;
@@ -127,15 +127,29 @@ class RefundController {
         return documents.read(Sale.class, id, Sale::content).orElseThrow(() -> new NotFound("Sale " + id));
     }
 
-    private String page(UUID id, RefundForm form, Model model) {
-        model.addAttribute("id", id);
-        model.addAttribute("form", form);
+    private Known known(UUID id) {
         SaleContent sale = sale(id);
         List<SalePage.Part> parts = sales.parts(id);
+        return new Known(sale, parts, limits.of(id, sale, parts));
+    }
+
+    private RefundForm form(UUID id, Known known, boolean cancelled, boolean exchange) {
+        if (exchange) {
+            return filling.exchanged(id, known.sale(), known.parts(), known.limits());
+        }
+        return cancelled
+                ? filling.cancelled(id, known.sale(), known.parts(), known.limits())
+                : filling.blank(known.sale(), known.parts(), known.limits());
+    }
+
+    private String page(UUID id, RefundForm form, Known known, Model model) {
+        model.addAttribute("id", id);
+        model.addAttribute("form", form);
+        SaleContent sale = known.sale();
         SalePage.RefundRest before = sales.givenBack(id);
         model.addAttribute("sale", sale);
-        model.addAttribute("parts", parts);
-        model.addAttribute("limits", limits.of(id, sale, parts));
+        model.addAttribute("parts", known.parts());
+        model.addAttribute("limits", known.limits());
         model.addAttribute("shippingLeft", sale.shipping().minus(Amount.of(before.shippingMinor())));
         model.addAttribute("taxLeft", sale.tax().minus(Amount.of(before.taxMinor())));
         model.addAttribute("feeLeft", sale.fee().minus(Amount.of(before.feeMinor())));

@@ -1,6 +1,8 @@
 package patinary.selling;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -18,13 +20,14 @@ class RefundLimits {
 
     /** One for each part, in order. */
     List<RefundLimit> of(UUID saleId, SaleContent sale, List<SalePage.Part> parts) {
-        return parts.stream().map(part -> of(saleId, sale, part)).toList();
+        Map<UUID, SalePage.Before> before = sales.before(saleId);
+        return parts.stream().map(part -> of(sale, part, before)).toList();
     }
 
-    private RefundLimit of(UUID saleId, SaleContent sale, SalePage.Part part) {
+    private static RefundLimit of(SaleContent sale, SalePage.Part part, Map<UUID, SalePage.Before> earlier) {
         UUID supply = part.supplyId();
-        UUID thing = thing(part);
-        SalePage.Before before = sales.before(saleId, thing == null ? new UUID(0, 0) : thing);
+        UUID thing = Optional.ofNullable(thing(part)).orElse(new UUID(0, 0));
+        SalePage.Before before = earlier.getOrDefault(thing, SalePage.Before.nothing(thing));
         return new RefundLimit(
                 part.figures().price(),
                 Amount.of(before.amountMinor()),

@@ -1,9 +1,12 @@
 package patinary.selling;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -47,6 +50,14 @@ class RetailShelf {
     @Transactional(readOnly = true)
     public Optional<Supply.Facts> find(String id) {
         return Ids.read(id).flatMap(supplies::findById).map(Supply::facts);
+    }
+
+    /** What is known of several supplies, read at once. */
+    @Transactional(readOnly = true)
+    public Map<UUID, Supply.Facts> all(Collection<UUID> ids) {
+        return ids.isEmpty()
+                ? Map.of()
+                : supplies.findAllByIdIn(ids).stream().collect(Collectors.toMap(Supply::id, Supply::facts));
     }
 
     /** The smallest pack, as typed; one thing where it is counted. */

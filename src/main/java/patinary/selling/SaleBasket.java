@@ -1,9 +1,11 @@
 package patinary.selling;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -102,13 +104,18 @@ class SaleBasket {
         line.price = shop.currency().plain(offer.lastPrice());
         Map<UUID, BigDecimal> weights = offer.pieces().stream()
                 .collect(Collectors.toMap(Offer.OfferedPiece::pieceId, Offer.OfferedPiece::weight));
-        fillPieces(line, weights);
+        fillPieces(line, weights, pieces(weights.keySet()));
         return line;
     }
 
+    Map<UUID, PieceRef> pieces(Collection<UUID> ids) {
+        return pieces.byId(ids);
+    }
+
     /** Codes in order, with their weights where they differ. */
-    void fillPieces(SaleForm.Line line, Map<UUID, BigDecimal> weights) {
-        List<PieceRef> refs = pieces.byId(weights.keySet()).values().stream()
+    static void fillPieces(SaleForm.Line line, Map<UUID, BigDecimal> weights, Map<UUID, PieceRef> known) {
+        List<PieceRef> refs = weights.keySet().stream()
+                .flatMap(id -> Optional.ofNullable(known.get(id)).stream())
                 .sorted(Comparator.comparing(PieceRef::code))
                 .toList();
         line.codes = refs.stream().map(PieceRef::code).collect(Collectors.joining(" "));

@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
-import patinary.ledger.Account;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
+import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.web.Choice;
 import patinary.web.Ids;
@@ -36,9 +36,7 @@ class SaleDesk {
     private final OfferList offers;
     private final PieceFinder pieces;
     private final RetailShelf shelf;
-    private final BundleLines bundles;
-    private final ChannelBook channels;
-    private final MoneyChoices money;
+    private final SaleLists lists;
     private final BuyerMoney buyers;
     private final WrapDesk wraps;
     private final SoldTwice clashes;
@@ -53,9 +51,7 @@ class SaleDesk {
             OfferList offers,
             PieceFinder pieces,
             RetailShelf shelf,
-            BundleLines bundles,
-            ChannelBook channels,
-            MoneyChoices money,
+            SaleLists lists,
             BuyerMoney buyers,
             WrapDesk wraps,
             SoldTwice clashes,
@@ -68,9 +64,7 @@ class SaleDesk {
         this.offers = offers;
         this.pieces = pieces;
         this.shelf = shelf;
-        this.bundles = bundles;
-        this.channels = channels;
-        this.money = money;
+        this.lists = lists;
         this.buyers = buyers;
         this.wraps = wraps;
         this.clashes = clashes;
@@ -150,17 +144,19 @@ class SaleDesk {
         model.addAttribute("action", action);
         model.addAttribute("sums", sums);
         twice(model, form, action);
-        model.addAttribute("channels", channels.choices());
-        model.addAttribute("places", money.choices());
+        SaleLists.Lists offered = lists.read();
+        model.addAttribute("channels", offered.channels());
+        model.addAttribute("places", offered.places());
         model.addAttribute("taxBys", TAX_BY);
-        model.addAttribute("taxPlaces", taxes.choices());
+        model.addAttribute("taxPlaces", SaleTax.choices(offered.taxPlaces()));
         model.addAttribute("offers", offerChoices());
         model.addAttribute("pieces", pieces.choices(true));
         model.addAttribute("supplies", shelf.choices());
         wraps.show(model, form.wraps, channel(form), FormId.read(form.id));
-        model.addAttribute("bundles", bundles.choices());
-        model.addAttribute("deposits", buyers.held(Account.CUSTOMER_DEPOSITS));
-        model.addAttribute("credits", buyers.held(Account.STORE_CREDIT_GIVEN));
+        model.addAttribute("bundles", offered.bundles());
+        BuyerMoney.Held held = buyers.held();
+        model.addAttribute("deposits", held.deposits());
+        model.addAttribute("credits", held.credits());
         return "selling/sale-form";
     }
 
@@ -179,11 +175,10 @@ class SaleDesk {
     }
 
     private List<Choice> offerChoices() {
-        return offers.live("").stream()
+        return offers.open().stream()
                 .map(row -> Choice.named(
                         row.offerId().toString(),
-                        row.title() + " " + row.codes() + " "
-                                + shop.currency().plain(patinary.money.Amount.of(row.priceMinor()))))
+                        row.title() + " " + row.codes() + " " + shop.currency().plain(Amount.of(row.priceMinor()))))
                 .toList();
     }
 }

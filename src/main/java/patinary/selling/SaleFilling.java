@@ -3,6 +3,8 @@ package patinary.selling;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -11,6 +13,7 @@ import patinary.ledger.Tender;
 import patinary.ledger.Way;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.supplies.Supply;
 
 /** Fills the form of a sale with what is recorded. */
 @Component
@@ -86,9 +89,17 @@ class SaleFilling {
                 .filter(tender -> tender.way() == Way.PLACE)
                 .findFirst()
                 .ifPresent(tender -> form.place = String.valueOf(tender.placeId()));
+        // Those of all lines at once; each line then finds its own among them.
+        Map<UUID, PieceRef> pieces =
+                basket.pieces(content.ordered().stream().map(SalePiece::pieceId).toList());
+        Map<UUID, Supply.Facts> supplies = shelf.all(content.lines().stream()
+                .filter(line -> line.bundle() == null)
+                .map(SaleLine::supplyId)
+                .filter(Objects::nonNull)
+                .toList());
         content.lines().stream()
                 .filter(line -> line.bundle() == null)
-                .forEach(line -> form.lines.add(line(content, line)));
+                .forEach(line -> form.lines.add(line(content, line, pieces, supplies)));
         content.bundles().forEach(bundle -> form.lines.add(bundles.line(bundle)));
         content.wraps().forEach(wrap -> form.wraps.add(line(wrap)));
         return form;
@@ -98,7 +109,8 @@ class SaleFilling {
         return new WrapLine(wrap.supplyId().toString(), wrap.typed(), wrap.estimated());
     }
 
-    private SaleForm.Line line(SaleContent content, SaleLine line) {
+    private SaleForm.Line line(
+            SaleContent content, SaleLine line, Map<UUID, PieceRef> pieces, Map<UUID, Supply.Facts> supplies) {
         SaleForm.Line row = new SaleForm.Line();
         row.title = line.title();
         row.price = shop.currency().plain(line.price());
@@ -107,7 +119,7 @@ class SaleFilling {
             row.supply = line.supplyId().toString();
             row.quantity = line.quantity().stripTrailingZeros().toPlainString();
             BigDecimal one = line.content();
-            row.content = shelf.find(row.supply)
+            row.content = Optional.ofNullable(supplies.get(line.supplyId()))
                     .map(supply -> RetailShelf.written(supply, one))
                     .orElse("");
             return row;
@@ -115,7 +127,7 @@ class SaleFilling {
         Map<UUID, BigDecimal> weights = content.ordered().stream()
                 .filter(piece -> piece.line() == line.line())
                 .collect(Collectors.toMap(SalePiece::pieceId, SalePiece::weight));
-        basket.fillPieces(row, weights);
+        SaleBasket.fillPieces(row, weights, pieces);
         return row;
     }
 

@@ -3,7 +3,10 @@ package patinary.selling;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -147,21 +150,24 @@ class SalePage {
                         order by t.doc_date, d.kind_rank, d.id, t.line""").param("id", sale).query(PostingRow.class).list();
     }
 
-    /** What was given back already for a piece, or for a supply, of a sale, and how much of the supply was sent back. */
-    Before before(UUID sale, UUID thing) {
+    /** What was given back already for each piece, and each supply, of a sale, and how much of the supply was sent back. */
+    Map<UUID, Before> before(UUID sale) {
         return jdbc.sql("""
-                        select coalesce(sum(l.amount_minor), 0) as amount_minor,
+                        select coalesce(l.piece_id, l.supply_id) as thing, coalesce(sum(l.amount_minor), 0) as amount_minor,
                                coalesce(sum(case when l.comes_back or l.lost then l.quantity end), 0) as quantity
                         from refund_line l
                         join refund r on r.id = l.refund_id
-                        where r.sale_id = :sale and (l.piece_id = :thing or l.supply_id = :thing)""")
-                .param("sale", sale)
-                .param("thing", thing)
-                .query(Before.class)
-                .single();
+                        where r.sale_id = :sale
+                        group by coalesce(l.piece_id, l.supply_id)""").param("sale", sale).query(Before.class).list().stream()
+                .collect(Collectors.toMap(Before::thing, Function.identity()));
     }
 
-    record Before(long amountMinor, BigDecimal quantity) {}
+    record Before(UUID thing, long amountMinor, BigDecimal quantity) {
+
+        static Before nothing(UUID thing) {
+            return new Before(thing, 0, BigDecimal.ZERO);
+        }
+    }
 
     /** A supply that was sent back, to the shelf or to be thrown away. */
     record SentBack(LocalDate docDate, String title, Dimension dimension, BigDecimal quantity, boolean lost) {}

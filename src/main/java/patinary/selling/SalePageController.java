@@ -71,7 +71,7 @@ class SalePageController {
         model.addAttribute("channel", channels.find(sale.channelId()).orElse(null));
         model.addAttribute("taxPlace", taxes.name(sale.taxPlaceId()));
         model.addAttribute("parts", parts);
-        List<SalePage.Packed> packed = reader.packed(id);
+        List<SalePage.Packed> packed = sale.wraps().isEmpty() ? List.of() : reader.packed(id);
         model.addAttribute(
                 "uncosted",
                 parts.stream().anyMatch(SalePage.Part::uncosted)

@@ -31,9 +31,8 @@ class SaleTax {
         this.channels = channels;
     }
 
-    /** The places offered by the form; none where she keeps none. */
-    List<Choice> choices() {
-        List<Choice> own = places.choices();
+    /** Her own places as the form offers them; none where she keeps none. */
+    static List<Choice> choices(List<Choice> own) {
         return own.isEmpty()
                 ? List.of()
                 : Stream.concat(Stream.of(Choice.said(NONE, "selling.sale.tax-place.none")), own.stream())

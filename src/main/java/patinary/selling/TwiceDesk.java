@@ -135,11 +135,13 @@ class TwiceDesk {
 
     private GivingBack stillPaid(UUID saleId, SaleContent order, List<UUID> pieces, SalePage.RefundRest before) {
         GivingBack fresh = GivingBack.fresh(saleId, order, pieces);
+        Map<UUID, SalePage.Before> earlier = sales.before(saleId);
         Map<UUID, Amount> left = new HashMap<>();
         fresh.left()
                 .forEach((piece, price) -> left.put(
                         piece,
-                        price.minus(Amount.of(sales.before(saleId, piece).amountMinor()))
+                        price.minus(Amount.of(earlier.getOrDefault(piece, SalePage.Before.nothing(piece))
+                                        .amountMinor()))
                                 .max(Amount.ZERO)));
         return new GivingBack(
                 saleId,

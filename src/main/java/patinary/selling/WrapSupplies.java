@@ -1,9 +1,8 @@
 package patinary.selling;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -14,6 +13,8 @@ import patinary.web.Choice;
 @Component
 @Transactional(readOnly = true)
 class WrapSupplies {
+
+    private record Offered(UUID id, String title, boolean packedIn) {}
 
     private final SupplyCatalog catalog;
     private final JdbcClient jdbc;
@@ -29,15 +30,16 @@ class WrapSupplies {
 
     /** What she packed in before stands first, so that a box is not looked for among the paints. */
     public List<Choice> choices() {
-        Set<String> before =
-                Set.copyOf(jdbc.sql("select supply_id from parcel_wrap union select supply_id from sale_wrap")
-                        .query((row, number) -> row.getObject(1, UUID.class).toString())
-                        .list());
-        return catalog.choicesToBuy().stream()
-                .collect(Collectors.partitioningBy(supply -> !before.contains(supply.value())))
-                .values()
-                .stream()
-                .flatMap(List::stream)
+        return jdbc.sql("""
+                        select s.id, l.name || ': ' || s.name as title,
+                               s.id in (select supply_id from parcel_wrap union select supply_id from sale_wrap) as packed_in
+                        from supply s
+                        join supply_line l on l.id = s.supply_line_id
+                        where not exists (select 1 from bench_pot p where p.kept_as = s.id)""").query(Offered.class).stream()
+                .sorted(Comparator.comparing(Offered::packedIn)
+                        .reversed()
+                        .thenComparing(Offered::title, String.CASE_INSENSITIVE_ORDER))
+                .map(supply -> Choice.named(supply.id().toString(), supply.title()))
                 .toList();
     }
 }
