@@ -1,5 +1,7 @@
 package patinary.supplies;
 
+import jakarta.persistence.Column;
+import jakarta.persistence.Embeddable;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 
@@ -10,4 +12,9 @@ import java.time.LocalDate;
  * @param was the size before it, in the supply's base unit
  * @param now the size from that day on
  */
-public record MeasureChange(String name, LocalDate fromDay, BigDecimal was, BigDecimal now) {}
+@Embeddable
+public record MeasureChange(
+        String name,
+        LocalDate fromDay,
+        @Column(name = "was_quantity") BigDecimal was,
+        @Column(name = "now_quantity") BigDecimal now) {}

@@ -2,7 +2,6 @@ package patinary.supplies;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -16,16 +15,6 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional
 public class MeasureChanges {
 
-    private record Row(UUID supplyId, String name, LocalDate fromDay, BigDecimal wasQuantity, BigDecimal nowQuantity) {
-
-        MeasureChange change() {
-            return new MeasureChange(name, fromDay, wasQuantity, nowQuantity);
-        }
-    }
-
-    private static final String ALL =
-            "select supply_id, name, from_day, was_quantity, now_quantity from supply_measure_change";
-
     private final Supplies supplies;
     private final JdbcClient jdbc;
 
@@ -34,19 +23,11 @@ public class MeasureChanges {
         this.jdbc = jdbc;
     }
 
-    /** All changes by supply, the oldest first. */
-    @Transactional(readOnly = true)
-    Map<UUID, List<MeasureChange>> all() {
-        return jdbc.sql(ALL + " order by supply_id, from_day, name").query(Row.class).stream()
-                .collect(Collectors.groupingBy(
-                        Row::supplyId, LinkedHashMap::new, Collectors.mapping(Row::change, Collectors.toList())));
-    }
-
     @Transactional(readOnly = true)
     public List<MeasureChange> of(UUID supply) {
-        return jdbc.sql(ALL + " where supply_id = ? order by from_day, name").param(supply).query(Row.class).stream()
-                .map(Row::change)
-                .toList();
+        return jdbc.sql("""
+                        select name, from_day, was_quantity as was, now_quantity as now
+                        from supply_measure_change where supply_id = ? order by from_day, name""").param(supply).query(MeasureChange.class).list();
     }
 
     /**

@@ -17,8 +17,9 @@ import jakarta.persistence.SecondaryTable;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.measure.Dimension;
@@ -132,12 +133,18 @@ public class Supply {
     @ElementCollection
     @CollectionTable(name = "supply_pack", joinColumns = @JoinColumn(name = "supply_id"))
     @OrderBy("quantity")
-    private List<Named> packs = new ArrayList<>();
+    private Set<Named> packs = new LinkedHashSet<>();
 
     @ElementCollection
     @CollectionTable(name = "supply_measure", joinColumns = @JoinColumn(name = "supply_id"))
     @OrderBy("name")
-    private List<Named> measures = new ArrayList<>();
+    private Set<Named> measures = new LinkedHashSet<>();
+
+    /** Written by {@link MeasureChanges}. */
+    @ElementCollection
+    @CollectionTable(name = "supply_measure_change", joinColumns = @JoinColumn(name = "supply_id"))
+    @OrderBy("fromDay, name")
+    private Set<MeasureChange> changes = new LinkedHashSet<>();
 
     @Embedded
     @AttributeOverride(name = "width", column = @Column(name = "width_cm", table = "supply_sheet"))
@@ -147,7 +154,7 @@ public class Supply {
     @ElementCollection
     @CollectionTable(name = "supply_motif", joinColumns = @JoinColumn(name = "supply_id"))
     @OrderBy("name")
-    private List<Motif> motifs = new ArrayList<>();
+    private Set<Motif> motifs = new LinkedHashSet<>();
 
     @Embedded
     @AttributeOverride(name = "daysOpened", column = @Column(name = "days_opened", table = "supply_limit"))
@@ -193,7 +200,7 @@ public class Supply {
     }
 
     /** A list that says the same is left alone, so that its rows are not written anew. */
-    private static <T> void replace(List<T> rows, List<T> by) {
+    private static <T> void replace(Set<T> rows, List<T> by) {
         List<T> copy = List.copyOf(by);
         if (!List.copyOf(rows).equals(copy)) {
             rows.clear();
@@ -213,6 +220,11 @@ public class Supply {
     /** Its packs, where the rest of the facts is not needed. */
     public List<Named> packs() {
         return List.copyOf(packs);
+    }
+
+    /** How her measures of it changed, the oldest first. */
+    List<MeasureChange> changes() {
+        return List.copyOf(changes);
     }
 
     public Facts facts() {

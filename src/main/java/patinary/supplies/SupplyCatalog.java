@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -43,33 +42,31 @@ public class SupplyCatalog {
 
     private final JdbcClient jdbc;
     private final Supplies supplies;
-    private final MeasureChanges changes;
     private final PotsPutAside pots;
 
-    SupplyCatalog(JdbcClient jdbc, Supplies supplies, MeasureChanges changes, PotsPutAside pots) {
+    SupplyCatalog(JdbcClient jdbc, Supplies supplies, PotsPutAside pots) {
         this.jdbc = jdbc;
         this.supplies = supplies;
-        this.changes = changes;
         this.pots = pots;
     }
 
     /** All supplies, by line and name. */
     public List<Known> all() {
-        Map<UUID, List<MeasureChange>> changed = changes.all();
         return withLines(supplies.findAllWithLines()).entrySet().stream()
-                .map(one -> known(
-                        one.getKey(),
-                        one.getValue(),
-                        changed.getOrDefault(one.getKey().id(), List.of())))
+                .map(one -> known(one.getKey(), one.getValue()))
                 .sorted(Comparator.comparing(Known::title, String.CASE_INSENSITIVE_ORDER))
                 .toList();
     }
 
     /** All supplies to choose from, by line and name, where nothing else of them is needed. */
     public List<Choice> choices() {
+        return choices("");
+    }
+
+    private List<Choice> choices(String which) {
         return jdbc
                 .sql("select s.id, l.name || ': ' || s.name as title from supply s"
-                        + " join supply_line l on l.id = s.supply_line_id")
+                        + " join supply_line l on l.id = s.supply_line_id" + which)
                 .query(Title.class)
                 .stream()
                 .map(title -> Choice.named(title.id().toString(), title.title()))
@@ -94,15 +91,12 @@ public class SupplyCatalog {
 
     /** Those that can be bought, to choose from. */
     public List<Choice> choicesToBuy() {
-        Set<String> kept = pots.ids().stream().map(UUID::toString).collect(Collectors.toSet());
-        return choices().stream()
-                .filter(choice -> !kept.contains(choice.value()))
-                .toList();
+        return choices(" where not exists (select 1 from bench_pot p where p.kept_as = s.id)");
     }
 
     public Optional<Known> find(UUID id) {
         return withLines(supplies.findWithLine(id)).entrySet().stream()
-                .map(one -> known(one.getKey(), one.getValue(), changes.of(id)))
+                .map(one -> known(one.getKey(), one.getValue()))
                 .findFirst();
     }
 
@@ -112,7 +106,7 @@ public class SupplyCatalog {
         return lines;
     }
 
-    private static Known known(Supply supply, SupplyLine line, List<MeasureChange> changes) {
-        return new Known(supply.id(), supply.facts(), line, supply.version(), changes);
+    private static Known known(Supply supply, SupplyLine line) {
+        return new Known(supply.id(), supply.facts(), line, supply.version(), supply.changes());
     }
 }
