@@ -6,8 +6,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -32,20 +34,20 @@ class BenchClock {
 
     @Transactional(readOnly = true)
     State of(String person) {
-        List<BenchTimer> timers =
-                jdbc.sql("""
-                        select t.started_at, t.running_since, t.worked_seconds, t.changed_at
-                        from bench_timer t join person p on p.id = t.person_id where p.name = :name
-                        """).param("name", person).query(BenchClock::timer).list();
-        if (timers.isEmpty()) {
-            return new State(BenchTimer.off(Instant.EPOCH), List.of());
-        }
-        List<UUID> pieces =
-                jdbc.sql("""
-                        select tp.piece_id from bench_timer_piece tp join person p on p.id = tp.person_id
-                        where p.name = :name order by tp.piece_id
-                        """).param("name", person).query(UUID.class).list();
-        return new State(timers.get(0), pieces);
+        List<UUID> pieces = new ArrayList<>();
+        List<BenchTimer> timers = new ArrayList<>();
+        jdbc.sql("""
+                        select t.started_at, t.running_since, t.worked_seconds, t.changed_at, tp.piece_id
+                        from bench_timer t
+                        join person p on p.id = t.person_id
+                        left join bench_timer_piece tp on tp.person_id = t.person_id
+                        where p.name = :name
+                        order by tp.piece_id
+                        """).param("name", person).query(row -> {
+            timers.add(timer(row));
+            Optional.ofNullable(row.getObject("piece_id", UUID.class)).ifPresent(pieces::add);
+        });
+        return new State(timers.isEmpty() ? BenchTimer.off(Instant.EPOCH) : timers.get(0), pieces);
     }
 
     /** Keeps a state unless a later one is kept already. */
@@ -131,7 +133,7 @@ class BenchClock {
                 .single();
     }
 
-    private static BenchTimer timer(ResultSet row, int number) throws SQLException {
+    private static BenchTimer timer(ResultSet row) throws SQLException {
         Instant changed = row.getObject("changed_at", OffsetDateTime.class).toInstant();
         return new BenchTimer(
                 instant(row, "started_at"), instant(row, "running_since"), row.getLong("worked_seconds"), changed);

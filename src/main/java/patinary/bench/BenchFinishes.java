@@ -47,10 +47,13 @@ class BenchFinishes {
 
     /** What to choose from, and the chosen one. An entry may follow a finish that was removed since. */
     Offer offer(String chosen) {
-        List<FinishBook.Kept> all = book.all();
-        Optional<FinishBook.Kept> offered =
-                all.stream().filter(one -> one.id().toString().equals(chosen)).findFirst();
-        return new Offer(all, offered.or(() -> find(chosen)));
+        Optional<UUID> id = Ids.read(chosen);
+        List<FinishBook.Kept> all = id.map(book::allWith).orElseGet(book::all);
+        return new Offer(
+                all.stream().filter(one -> !one.removed()).toList(),
+                all.stream()
+                        .filter(one -> id.filter(one.id()::equals).isPresent())
+                        .findFirst());
     }
 
     /** Shows what to choose from, and the steps of the chosen one. */

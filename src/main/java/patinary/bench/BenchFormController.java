@@ -75,12 +75,13 @@ class BenchFormController {
         }
         form.uses.add(line);
         form.finish = finish;
+        List<WorkedPiece> chosen = page.chosen(form);
         if (finish.isEmpty()) {
-            page.plan(form);
+            page.plan(form, chosen);
         } else {
-            page.fillIn(form, supplies);
+            page.fillIn(form, supplies, chosen);
         }
-        return show(model, form, null, supplies);
+        return show(model, form, null, supplies, chosen);
     }
 
     @GetMapping("/{id}/edit")
@@ -89,9 +90,9 @@ class BenchFormController {
         List<UUID> worked =
                 entry.content().pieces().stream().map(BenchPiece::pieceId).toList();
         List<SupplyCatalog.Known> supplies = page.supplies();
-        BenchForm form = BenchFilling.of(
-                id, entry.version(), entry.content(), pieces.withIds(worked), BenchFormPage.tools(supplies));
-        return show(model, form, id, supplies);
+        List<WorkedPiece> chosen = pieces.withIds(worked);
+        BenchForm form = BenchFilling.of(id, entry.version(), entry.content(), chosen, BenchFormPage.tools(supplies));
+        return show(model, form, id, supplies, chosen);
     }
 
     /** Any button but the main one: looks for pieces, adds or drops a line; nothing is stored. */
@@ -110,7 +111,7 @@ class BenchFormController {
         switch (act) {
             case "use" -> form.uses.add(new BenchForm.UseLine());
             case "mishap" -> form.mishaps.add(new BenchForm.MishapLine());
-            case "finish" -> page.fillIn(form, page.supplies());
+            case "finish" -> page.fillIn(form, page.supplies(), page.chosen(form));
             default -> {
                 waitAfter(form, act, who);
                 form.uses = without(form.uses, act, "drop-use-");
@@ -184,14 +185,19 @@ class BenchFormController {
     }
 
     private String show(Model model, BenchForm form, @Nullable UUID id) {
-        return show(model, form, id, page.supplies());
+        return show(model, form, id, page.supplies(), page.chosen(form));
     }
 
-    private String show(Model model, BenchForm form, @Nullable UUID id, List<SupplyCatalog.Known> supplies) {
+    private String show(
+            Model model,
+            BenchForm form,
+            @Nullable UUID id,
+            List<SupplyCatalog.Known> supplies,
+            List<WorkedPiece> chosen) {
         model.addAttribute("action", id == null ? "/bench/new" : "/bench/" + id + "/edit");
         model.addAttribute("back", id == null ? "/bench" : "/bench/" + id);
         model.addAttribute("fresh", id == null);
-        page.fill(model, form, supplies, page.finishes(form));
+        page.fill(model, form, supplies, page.finishes(form), chosen);
         return "bench/edit";
     }
 

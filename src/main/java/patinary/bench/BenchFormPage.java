@@ -58,21 +58,23 @@ class BenchFormPage {
         return new BenchReading(form, answers, shop.today(), known, chosen).content();
     }
 
-    /** @param all what {@link #supplies} gave */
-    void fill(Model model, BenchForm form, List<SupplyCatalog.Known> all, BenchFinishes.Offer offer) {
-        List<WorkedPiece> chosen = chosen(form);
-        List<UUID> ids = chosen.stream().map(WorkedPiece::id).toList();
+    /**
+     * Everything that the long form shows.
+     *
+     * @param all what {@link #supplies} gave
+     * @param chosen what {@link #chosen} gave
+     */
+    void fill(
+            Model model,
+            BenchForm form,
+            List<SupplyCatalog.Known> all,
+            BenchFinishes.Offer offer,
+            List<WorkedPiece> chosen) {
         List<SupplyCatalog.Known> supplies = handling.usable(all, form);
         handling.fill(model, form, supplies);
-        form.fitParts(ids);
-        model.addAttribute("form", form);
-        model.addAttribute("chosen", chosen);
+        work(model, form, supplies, offer, chosen);
+        List<UUID> ids = chosen.stream().map(WorkedPiece::id).toList();
         model.addAttribute("offered", pieces.offered(form.pieceWords, ids));
-        model.addAttribute(
-                "chosenPieces",
-                chosen.stream()
-                        .map(piece -> Choice.named(piece.id().toString(), piece.name()))
-                        .toList());
         model.addAttribute(
                 "supplies", supplies.stream().map(SupplyCatalog.Known::choice).toList());
         model.addAttribute(
@@ -82,8 +84,25 @@ class BenchFormPage {
                         .map(SupplyCatalog.Known::choice)
                         .toList());
         model.addAttribute("useFirst", first.all().values());
-        answers(model);
         warnings(model, form, chosen);
+    }
+
+    /** What the bench page shows of an entry as the long form does: the chosen pieces, the finish, and what to take care of. */
+    void work(
+            Model model,
+            BenchForm form,
+            List<SupplyCatalog.Known> supplies,
+            BenchFinishes.Offer offer,
+            List<WorkedPiece> chosen) {
+        form.fitParts(chosen.stream().map(WorkedPiece::id).toList());
+        model.addAttribute("form", form);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute(
+                "chosenPieces",
+                chosen.stream()
+                        .map(piece -> Choice.named(piece.id().toString(), piece.name()))
+                        .toList());
+        answers(model);
         finishes.show(model, offer, chosen);
         model.addAttribute("cautions", finishes.cautions(offer.chosen(), CautionTexts.of(form, chosen, supplies)));
     }
@@ -111,15 +130,14 @@ class BenchFormPage {
     }
 
     /** Takes the supplies of the chosen finish for the chosen pieces into the form. */
-    void fillIn(BenchForm form, List<SupplyCatalog.Known> supplies) {
-        List<WorkedPiece> chosen = chosen(form);
+    void fillIn(BenchForm form, List<SupplyCatalog.Known> supplies, List<WorkedPiece> chosen) {
         finishes.find(form.finish).ifPresent(kept -> new FinishFilling(kept.finish(), supplies, chosen).into(form));
     }
 
     /** The finish that all the chosen pieces wait for. */
-    void plan(BenchForm form) {
+    void plan(BenchForm form, List<WorkedPiece> chosen) {
         List<@Nullable UUID> planned =
-                chosen(form).stream().map(WorkedPiece::finishId).distinct().collect(Collectors.toList());
+                chosen.stream().map(WorkedPiece::finishId).distinct().collect(Collectors.toList());
         if (form.finish.isEmpty() && planned.size() == 1 && planned.get(0) != null) {
             form.finish = planned.get(0).toString();
         }
@@ -154,8 +172,8 @@ class BenchFormPage {
                 "hows", List.of(Choice.said("EYE", "bench.how.EYE"), Choice.said("EXACT", "bench.how.EXACT")));
     }
 
-    /** A piece that is marked ready was worked on, whether its own box was ticked or not. */
-    private List<WorkedPiece> chosen(BenchForm form) {
+    /** The pieces, to be read once for a page. One that is marked ready was worked on, whether its own box was ticked or not. */
+    List<WorkedPiece> chosen(BenchForm form) {
         LinkedHashSet<String> all = new LinkedHashSet<>(form.pieces);
         all.addAll(form.ready);
         form.pieces = List.copyOf(all);

@@ -3,9 +3,11 @@ package patinary.bench;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -91,25 +93,32 @@ class HandlingPage {
 
     void show(Model model, UUID entry, BenchContent content, List<Known> supplies) {
         Map<UUID, Known> known = supplies.stream().collect(Collectors.toMap(Known::id, Function.identity()));
+        Map<UUID, Long> kept = kept(
+                entry,
+                content.handling().pots().stream()
+                        .map(Pot::keptAs)
+                        .filter(Objects::nonNull)
+                        .toList());
         model.addAttribute(
                 "pots",
                 content.handling().pots().stream()
-                        .map(pot -> row(pot, kept(entry, pot), content, known))
+                        .map(pot -> row(pot, kept.getOrDefault(pot.keptAs(), 0L), content, known))
                         .toList());
     }
 
-    /** What the ingredients brought into a kept pot, on the entry's own day and later. */
-    private long kept(UUID entry, Pot pot) {
-        return pot.keptAs() == null
-                ? 0
-                : jdbc.sql("""
-                        select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
-                        where p.supply_id = :pot and p.account = 'BENCH' and (p.document_id = :entry or p.origin_id = :entry)
-                        """)
-                        .param("pot", pot.keptAs())
-                        .param("entry", entry)
-                        .query(Long.class)
-                        .single();
+    /** What the ingredients brought into each kept pot, on the entry's own day and later. */
+    private Map<UUID, Long> kept(UUID entry, List<UUID> pots) {
+        Map<UUID, Long> kept = new HashMap<>();
+        if (!pots.isEmpty()) {
+            jdbc.sql("""
+                            select p.supply_id, cast(sum(p.amount_minor) as bigint) as kept_minor from posting p
+                            where p.supply_id in (:pots) and p.account = 'BENCH' and (p.document_id = :entry or p.origin_id = :entry)
+                            group by p.supply_id
+                            """).param("pots", pots).param("entry", entry).query(row -> {
+                kept.put(row.getObject("supply_id", UUID.class), row.getLong("kept_minor"));
+            });
+        }
+        return kept;
     }
 
     private static PotRow row(Pot pot, long keptMinor, BenchContent content, Map<UUID, Known> known) {

@@ -10,9 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import patinary.supplies.SupplyCatalog;
 
 /** What went wrong so far, and how often. */
 @Repository
@@ -86,10 +88,12 @@ class MishapBook {
     }
 
     /**
-     * Every combination that failed before, with the pieces still here that it could happen to again. Asked in three
+     * Every combination that failed before, with the pieces still here that it could happen to again. Asked in two
      * plain questions: one that joins the rates and the states of the pieces works both out for every row.
+     *
+     * @param known all supplies
      */
-    List<Again> couldFailAgain() {
+    List<Again> couldFailAgain(List<SupplyCatalog.Known> known) {
         List<Failed> failed = jdbc.sql("""
                         select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried
                         from mishap_rate r
@@ -101,8 +105,10 @@ class MishapBook {
         }
         Map<String, List<UUID>> pieces =
                 piecesHere(failed.stream().map(Failed::surface).distinct().toList());
-        Map<UUID, List<UUID>> supplies =
-                suppliesOf(failed.stream().map(Failed::lineId).distinct().toList());
+        Map<UUID, List<UUID>> supplies = known.stream()
+                .collect(Collectors.groupingBy(
+                        supply -> supply.facts().lineId(),
+                        Collectors.mapping(SupplyCatalog.Known::id, Collectors.toList())));
         return failed.stream()
                 .filter(each -> pieces.containsKey(each.surface()))
                 .map(each -> new Again(
@@ -128,17 +134,6 @@ class MishapBook {
                     .add(row.getObject("id", UUID.class));
         });
         return pieces;
-    }
-
-    private Map<UUID, List<UUID>> suppliesOf(List<UUID> lines) {
-        Map<UUID, List<UUID>> supplies = new HashMap<>();
-        jdbc.sql("select id, supply_line_id from supply where supply_line_id in (:lines) order by name, id")
-                .param("lines", lines)
-                .query(row -> {
-                    supplies.computeIfAbsent(row.getObject("supply_line_id", UUID.class), first -> new ArrayList<>())
-                            .add(row.getObject("id", UUID.class));
-                });
-        return supplies;
     }
 
     /** Everything that went wrong, the latest first. */

@@ -34,7 +34,7 @@ class NowActs {
             case "clock-pause" -> clock.pause(person, form);
             case "clock-stop" -> clock.stop(person, form, answers);
             case "wait" -> clock.waitFor(person, form, answers);
-            case "finish" -> page.fillIn(form, page.supplies());
+            case "finish" -> page.fillIn(form, page.supplies(), page.chosen(form));
             default -> {
                 if (act.startsWith(WAIT_DONE)) {
                     Ids.read(act.substring(WAIT_DONE.length())).ifPresent(wait -> clock.done(person, wait));

@@ -33,13 +33,11 @@ class NowChoices {
     private static final UUID NOBODY = new UUID(0, 0);
 
     private final JdbcClient jdbc;
-    private final NowPast past;
     private final Cautions cautions;
     private final MessageSource messages;
 
-    NowChoices(JdbcClient jdbc, NowPast past, Cautions cautions, MessageSource messages) {
+    NowChoices(JdbcClient jdbc, Cautions cautions, MessageSource messages) {
         this.jdbc = jdbc;
-        this.past = past;
         this.cautions = cautions;
         this.messages = messages;
     }
@@ -89,9 +87,12 @@ class NowChoices {
                 .toList();
     }
 
-    /** All supplies, the last used first, the never used by name. */
-    List<SupplyRow> supplies(List<SupplyCatalog.Known> known) {
-        Map<UUID, String> last = past.lastUsed();
+    /**
+     * All supplies, the last used first, the never used by name.
+     *
+     * @param last what was typed for each when it was last used, the last used first
+     */
+    List<SupplyRow> supplies(List<SupplyCatalog.Known> known, Map<UUID, String> last) {
         List<UUID> order = List.copyOf(last.keySet());
         return known.stream()
                 .map(supply -> row(supply, last.getOrDefault(supply.id(), "")))
@@ -111,8 +112,8 @@ class NowChoices {
         return sorted;
     }
 
-    List<WordsRow> phrases(NowPast.Words words) {
-        return words.phrases().stream()
+    List<WordsRow> phrases(List<String> phrases) {
+        return phrases.stream()
                 .map(phrase -> new WordsRow(phrase, called(List.of(phrase))))
                 .toList();
     }

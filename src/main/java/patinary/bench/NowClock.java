@@ -50,8 +50,12 @@ class NowClock {
     /** A wait as shown; {@code left} is below one where it is due. */
     record WaitView(UUID id, String words, String at, long left, long due) {}
 
-    View view(String person, Instant now) {
-        BenchClock.State state = clock.of(person);
+    /** The clock as it is kept, to be read once for a page. */
+    BenchClock.State state(String person) {
+        return clock.of(person);
+    }
+
+    View view(BenchClock.State state, Instant now) {
         BenchTimer timer = state.timer();
         ClockSync.Timer raw = ClockSync.of(state, List.of()).timer();
         return new View(
@@ -75,8 +79,7 @@ class NowClock {
                 .toList();
     }
 
-    List<UUID> pieces(String person) {
-        BenchClock.State state = clock.of(person);
+    static List<UUID> pieces(BenchClock.State state) {
         return state.timer().isOn() ? state.pieces() : List.of();
     }
 

@@ -65,11 +65,14 @@ class NowController {
             return "bench/now";
         }
         NowForm form = new NowForm();
+        BenchClock.State state = clock.state(who.getName());
         List<UUID> asked = ChosenIds.read(piece);
-        (asked.isEmpty() ? clock.pieces(who.getName()) : asked).forEach(id -> form.pieces.add(id.toString()));
-        reading.plan(form);
+        (asked.isEmpty() ? NowClock.pieces(state) : asked).forEach(id -> form.pieces.add(id.toString()));
+        List<WorkedPiece> chosen = reading.chosen(form);
+        reading.plan(form, chosen);
         Ids.read(kept).flatMap(entries::find).ifPresent(entry -> model.addAttribute("kept", entry));
-        return show(model, form, who);
+        page.fill(model, form, chosen, who.getName(), state);
+        return "bench/now";
     }
 
     @PostMapping(params = "act")
@@ -153,7 +156,7 @@ class NowController {
     }
 
     private String show(Model model, NowForm form, Principal who) {
-        page.fill(model, form, who.getName());
+        page.fill(model, form, reading.chosen(form), who.getName(), clock.state(who.getName()));
         return "bench/now";
     }
 }

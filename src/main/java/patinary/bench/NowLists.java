@@ -36,9 +36,10 @@ class NowLists implements PhoneLists {
     @Override
     public Map<String, ?> all() {
         List<PieceRow> pieces = choices.pieces("", List.of(), PIECES);
-        List<SupplyRow> supplies = choices.supplies(catalog.all());
-        NowPast.Words said = past.words();
-        List<WordsRow> phrases = choices.phrases(said);
+        List<SupplyCatalog.Known> known = catalog.all();
+        NowPast.Entries said = past.entries();
+        List<SupplyRow> supplies = choices.supplies(known, said.lastUsed());
+        List<WordsRow> phrases = choices.phrases(said.phrases());
         List<FinishRow> followed = finishes.rows();
         // The texts of the cautions that a tap may call up.
         Set<String> called = new LinkedHashSet<>();
@@ -65,7 +66,7 @@ class NowLists implements PhoneLists {
                 words(said.mishaps()),
                 // What failed before, and the pieces and supplies with which it could fail again.
                 "bench-failed",
-                mishaps.couldFailAgain());
+                mishaps.couldFailAgain(known));
     }
 
     private static List<WordsRow> words(List<String> texts) {

@@ -93,10 +93,16 @@ class NowPage {
         model.addAttribute("form", form);
     }
 
-    void fill(Model model, NowForm form, String person) {
+    /**
+     * The page for somebody who is signed in.
+     *
+     * @param worked what {@link BenchFormPage#chosen} gave
+     * @param state the person's clock
+     */
+    void fill(Model model, NowForm form, List<WorkedPiece> worked, String person, BenchClock.State state) {
         List<SupplyCatalog.Known> known = page.supplies();
         BenchFinishes.Offer offer = page.finishes(form);
-        page.fill(model, form, known, offer);
+        page.work(model, form, known, offer, worked);
         List<UUID> chosen = ChosenIds.read(form.pieces);
         List<PieceRow> pieces = choices.pieces(form.pieceWords, chosen, PIECES);
         List<StyleRow> styles = past.styles();
@@ -104,14 +110,14 @@ class NowPage {
                 .filter(piece -> chosen.contains(piece.value()))
                 .map(PieceRow::style)
                 .collect(Collectors.toSet());
+        NowPast.Entries before = past.entries();
         List<SupplyRow> supplies = NowChoices.inOrderOf(
-                choices.supplies(known),
+                choices.supplies(known, before.lastUsed()),
                 styles.stream()
                         .filter(style -> own.contains(style.value().toString()))
                         .flatMap(style -> style.order().stream()));
         lines(form, supplies);
-        NowPast.Words words = past.words();
-        List<WordsRow> phrases = choices.phrases(words);
+        List<WordsRow> phrases = choices.phrases(before.phrases());
         model.addAttribute("nowPieces", pieces);
         model.addAttribute("nowSupplies", supplies);
         model.addAttribute("nowTools", tools(supplies, form));
@@ -119,12 +125,12 @@ class NowPage {
         model.addAttribute("nowStyles", styles);
         model.addAttribute("ownStyles", own);
         model.addAttribute("phrases", phrases);
-        model.addAttribute("surfaces", words.surfaces());
-        model.addAttribute("mishapWords", words.mishaps());
-        model.addAttribute("couldFail", mishaps.couldFailAgain());
+        model.addAttribute("surfaces", before.surfaces());
+        model.addAttribute("mishapWords", before.mishaps());
+        model.addAttribute("couldFail", mishaps.couldFailAgain(known));
         cautions(model, pieces, supplies, phrases, finishes.rows(offer.all()));
         Instant now = time.instant();
-        model.addAttribute("clock", clock.view(person, now));
+        model.addAttribute("clock", clock.view(state, now));
         model.addAttribute("waits", clock.waits(person, now));
         model.addAttribute("person", person);
         model.addAttribute("filled", true);

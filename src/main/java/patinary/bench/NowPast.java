@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import patinary.bench.NowRows.LastUse;
@@ -22,48 +24,43 @@ class NowPast {
     private static final int USES_OF_A_STYLE = 40;
     private static final int WORDS = 10;
 
-    /** All three kinds in one question; of each as many as say how she works now. */
-    private static final String LATEST_WORDS = """
-            select kind, words from (
-                select 'DONE' as kind, e.done as words,
+    /** Words of all three kinds, of each as many as say how she works now, and of each supply what was typed for it last. */
+    private static final String LATEST = """
+            select kind, words, supply_id from (
+                select 'DONE' as kind, e.done as words, cast(null as uuid) as supply_id,
                        row_number() over (order by d.doc_date desc, d.recorded_at desc) as latest
                 from bench_entry e join document d on d.id = e.id where e.done <> ''
                 union all
-                select 'SURFACE', m.surface, row_number() over (order by d.doc_date desc, d.recorded_at desc)
+                select 'SURFACE', m.surface, null, row_number() over (order by d.doc_date desc, d.recorded_at desc)
                 from bench_mishap m join document d on d.id = m.bench_entry_id where m.surface <> ''
                 union all
-                select 'WHAT', m.what, row_number() over (order by d.doc_date desc, d.recorded_at desc)
-                from bench_mishap m join document d on d.id = m.bench_entry_id where m.what <> '') said
-            where latest <= :most
+                select 'WHAT', m.what, null, row_number() over (order by d.doc_date desc, d.recorded_at desc)
+                from bench_mishap m join document d on d.id = m.bench_entry_id where m.what <> ''
+                union all
+                select 'USED', used.typed, used.supply_id,
+                       row_number() over (order by used.doc_date desc, used.recorded_at desc, used.line)
+                from (select bu.supply_id, bu.typed, bu.line, d.doc_date, d.recorded_at,
+                             row_number() over (partition by bu.supply_id
+                                 order by d.doc_date desc, d.recorded_at desc, bu.line) as of_supply
+                      from bench_use bu join document d on d.id = bu.bench_entry_id) used
+                where used.of_supply = 1) said
+            where latest <= :most or kind = 'USED'
             order by latest
             """;
 
-    /** Her own words for what was done, for surfaces and for what went wrong. */
-    record Words(List<String> phrases, List<String> surfaces, List<String> mishaps) {}
+    /**
+     * Her own words for what was done, for surfaces and for what went wrong.
+     *
+     * @param lastUsed what was typed for each supply when it was last used, the last used first
+     */
+    record Entries(List<String> phrases, List<String> surfaces, List<String> mishaps, Map<UUID, String> lastUsed) {}
 
-    private record Said(String kind, String words) {}
+    private record Said(String kind, String words, @Nullable UUID supplyId) {}
 
     private final JdbcClient jdbc;
 
     NowPast(JdbcClient jdbc) {
         this.jdbc = jdbc;
-    }
-
-    /** What was typed for each supply when it was last used, the last used first. */
-    Map<UUID, String> lastUsed() {
-        Map<UUID, String> last = new LinkedHashMap<>();
-        jdbc.sql("""
-                        select supply_id, typed from (
-                            select bu.supply_id, bu.typed, bu.line, d.doc_date, d.recorded_at,
-                                   row_number() over (partition by bu.supply_id
-                                       order by d.doc_date desc, d.recorded_at desc, bu.line) as latest
-                            from bench_use bu join document d on d.id = bu.bench_entry_id) used
-                        where latest = 1
-                        order by doc_date desc, recorded_at desc, line
-                        """).query(row -> {
-            last.put(row.getObject("supply_id", UUID.class), row.getString("typed"));
-        });
-        return last;
     }
 
     /** The styles on whose pieces supplies were used. */
@@ -111,11 +108,13 @@ class NowPast {
                 .toList();
     }
 
-    /** Her own words, the latest entries' first. */
-    Words words() {
+    /** What earlier entries say, the latest first. */
+    Entries entries() {
         List<Said> said =
-                jdbc.sql(LATEST_WORDS).param("most", ENTRIES).query(Said.class).list();
-        return new Words(of("DONE", said), of("SURFACE", said), of("WHAT", said));
+                jdbc.sql(LATEST).param("most", ENTRIES).query(Said.class).list();
+        Map<UUID, String> used = new LinkedHashMap<>();
+        said.forEach(one -> Optional.ofNullable(one.supplyId()).ifPresent(supply -> used.put(supply, one.words())));
+        return new Entries(of("DONE", said), of("SURFACE", said), of("WHAT", said), used);
     }
 
     private static List<String> of(String kind, List<Said> said) {

@@ -12,6 +12,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -228,11 +229,12 @@ class NowIT {
     void whatIsOfferedHoldsTheMeasuresAndTheCautions() {
         NowChoices choices = program.getBean(NowChoices.class);
         List<SupplyCatalog.Known> known = program.getBean(SupplyCatalog.class).all();
-        assertThat(choices.supplies(known))
+        Map<UUID, String> last = program.getBean(NowPast.class).entries().lastUsed();
+        assertThat(choices.supplies(known, last))
                 .filteredOn(row -> row.value().equals(bench.paint))
                 .singleElement()
                 .satisfies(row -> assertThat(row.measures()).containsExactly("dab", "jar"));
-        assertThat(choices.supplies(known))
+        assertThat(choices.supplies(known, last))
                 .filteredOn(row -> row.value().equals(bench.oil))
                 .singleElement()
                 .satisfies(row -> assertThat(row.cautions()).contains("RAG-1"));
