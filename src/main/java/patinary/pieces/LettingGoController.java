@@ -80,7 +80,8 @@ class LettingGoController {
 
     @PostMapping("/undo")
     String undo(@PathVariable UUID id, RedirectAttributes redirect) {
-        PieceStory.Gone gone = story.letGo(id).orElseThrow(() -> new NotFound("letting go of " + id));
+        PieceStory.Event gone =
+                PieceStory.gone(story.events(id)).orElseThrow(() -> new NotFound("letting go of " + id));
         try {
             documents.takeBack(gone.documentId());
             Notice.next(redirect, "pieces.let-go.undone");

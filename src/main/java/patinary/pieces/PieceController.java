@@ -1,6 +1,7 @@
 package patinary.pieces;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -76,16 +77,15 @@ class PieceController {
         model.addAttribute("id", id);
         model.addAttribute("facts", piece.facts());
         model.addAttribute("area", piece.form().area);
+        PieceStory.Names names = story.names(id);
         model.addAttribute(
                 "usual",
-                piece.facts().area() == null
-                        ? finishes.usualArea(id).map(PieceForm::area).orElse(null)
-                        : null);
-        model.addAttribute("finish", finishes.planned(id).orElse(null));
-        model.addAttribute("names", story.names(id));
+                piece.facts().area() == null && names.usualArea() != null ? PieceForm.area(names.usualArea()) : null);
+        model.addAttribute("names", names);
         model.addAttribute("card", cards.of(id));
-        model.addAttribute("events", story.events(id));
-        model.addAttribute("gone", story.letGo(id).orElse(null));
+        List<PieceStory.Event> events = story.events(id);
+        model.addAttribute("events", events);
+        model.addAttribute("gone", PieceStory.gone(events).orElse(null));
         return "pieces/piece";
     }
 

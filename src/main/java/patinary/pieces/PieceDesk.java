@@ -78,6 +78,6 @@ class PieceDesk {
     }
 
     private Piece find(UUID id) {
-        return pieces.findById(id).orElseThrow(() -> new NotFound("piece " + id));
+        return pieces.findWithTags(id).orElseThrow(() -> new NotFound("piece " + id));
     }
 }

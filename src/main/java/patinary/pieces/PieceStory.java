@@ -1,5 +1,6 @@
 package patinary.pieces;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -13,16 +14,26 @@ import patinary.web.NotFound;
 @Repository
 class PieceStory {
 
-    /** The names of its kind, its style and where it was bought. */
+    /**
+     * The names of its kind, its style, the finish it waits for and where it was bought.
+     *
+     * @param usualArea the usual surface of its kind, in square centimetres
+     */
     record Names(
             @Nullable String kind,
+            @Nullable BigDecimal usualArea,
             @Nullable String style,
+            @Nullable String finish,
             @Nullable String source,
             @Nullable String owner,
             boolean commission) {}
 
-    /** A document that names the piece. */
-    record Event(UUID documentId, String kind, LocalDate date, String note) {
+    /**
+     * A document that names the piece.
+     *
+     * @param reason why it left, where the document says that it left without a sale
+     */
+    record Event(UUID documentId, String kind, LocalDate date, String note, LettingGo.@Nullable Reason reason) {
 
         public String path() {
             return DocumentPath.of(kind, documentId);
@@ -34,11 +45,8 @@ class PieceStory {
         }
     }
 
-    /** How it left without a sale. */
-    record Gone(UUID documentId, LocalDate date, LettingGo.Reason reason, String note) {}
-
     private static final String EVENTS = """
-            select distinct d.id as document_id, d.kind, d.doc_date as date, d.kind_rank, d.note
+            select distinct d.id as document_id, d.kind, d.doc_date as date, d.kind_rank, d.note, g.reason
             from (select receipt_id as id from receipt_piece where piece_id = :piece
                   union all select opening_id from opening_piece where piece_id = :piece
                   union all select supplier_return_id from supplier_return_piece where piece_id = :piece
@@ -51,6 +59,7 @@ class PieceStory {
                   union all select refund_id from refund_line where piece_id = :piece
                   union all select id from letting_go where piece_id = :piece) e
             join document d on d.id = e.id
+            left join letting_go g on g.id = d.id
             order by d.doc_date desc, d.kind_rank desc, d.id""";
 
     private final JdbcClient jdbc;
@@ -61,7 +70,7 @@ class PieceStory {
 
     Names names(UUID piece) {
         return jdbc.sql("""
-                        select k.name as kind, y.name as style,
+                        select k.name as kind, k.area_cm2 as usual_area, y.name as style, f.name as finish,
                                (select min(s.name) from receipt_piece rp
                                 join receipt r on r.id = rp.receipt_id
                                 join source s on s.id = r.source_id
@@ -70,6 +79,7 @@ class PieceStory {
                         from piece p
                         left join object_kind k on k.id = p.kind_id
                         left join style y on y.id = p.style_id
+                        left join finish f on f.id = p.planned_finish_id
                         left join piece_owner po on po.piece_id = p.id
                         where p.id = ?""")
                 .param(piece)
@@ -82,11 +92,8 @@ class PieceStory {
         return jdbc.sql(EVENTS).param("piece", piece).query(Event.class).list();
     }
 
-    Optional<Gone> letGo(UUID piece) {
-        return jdbc.sql("select d.id as document_id, d.doc_date as date, g.reason, d.note"
-                        + " from letting_go g join document d on d.id = g.id where g.piece_id = ?")
-                .param(piece)
-                .query(Gone.class)
-                .optional();
+    /** That of the events by which the piece left without a sale. */
+    static Optional<Event> gone(List<Event> events) {
+        return events.stream().filter(event -> event.reason() != null).findFirst();
     }
 }

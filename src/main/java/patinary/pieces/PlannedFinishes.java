@@ -1,8 +1,6 @@
 package patinary.pieces;
 
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -28,22 +26,6 @@ class PlannedFinishes {
                 .stream()
                 .map(row -> Choice.named(row.id().toString(), row.name()))
                 .toList();
-    }
-
-    /** The name of the finish that a piece waits for. */
-    Optional<String> planned(UUID piece) {
-        return jdbc.sql("select f.name from piece p join finish f on f.id = p.planned_finish_id where p.id = ?")
-                .param(piece)
-                .query(String.class)
-                .optional();
-    }
-
-    /** The usual surface of the kind of a piece, in square centimetres. */
-    Optional<BigDecimal> usualArea(UUID piece) {
-        return jdbc.sql("""
-                        select k.area_cm2 from piece p join object_kind k on k.id = p.kind_id
-                        where p.id = ? and k.area_cm2 is not null
-                        """).param(piece).query(BigDecimal.class).optional();
     }
 
     boolean isThere(UUID id) {
