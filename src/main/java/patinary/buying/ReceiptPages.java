@@ -1,7 +1,10 @@
 package patinary.buying;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -107,8 +110,7 @@ class ReceiptPages {
                         .map(charge -> new ChargeRow(charge, sums.charged().getOrDefault(charge.line(), Amount.ZERO)))
                         .toList());
         model.addAttribute("rounding", sums.rounding());
-        model.addAttribute(
-                "payments", receipt.payments().stream().map(this::payment).toList());
+        model.addAttribute("payments", payments(receipt.payments()));
         model.addAttribute("open", question.isOn(receipt));
         model.addAttribute("pieces", facts.pieces(id));
         model.addAttribute("paid", facts.paid(id));
@@ -158,12 +160,15 @@ class ReceiptPages {
                 .toList();
     }
 
-    private PaymentRow payment(Tender payment) {
-        UUID place = payment.placeId();
-        String name = place == null
-                ? ""
-                : places.findById(place).map(MoneyPlace::name).orElse("");
-        return new PaymentRow(payment.way(), name, payment.amount());
+    private List<PaymentRow> payments(List<Tender> payments) {
+        Map<UUID, String> names =
+                places.findAllByOrderByName().stream().collect(Collectors.toMap(MoneyPlace::id, MoneyPlace::name));
+        return payments.stream()
+                .map(payment -> new PaymentRow(
+                        payment.way(),
+                        Optional.ofNullable(payment.placeId()).map(names::get).orElse(""),
+                        payment.amount()))
+                .toList();
     }
 
     private ReceiptDesk.Stored find(UUID id) {

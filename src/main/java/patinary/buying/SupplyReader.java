@@ -101,7 +101,9 @@ class SupplyReader {
                 .filter(Objects::nonNull)
                 .distinct()
                 .toList();
-        return supplies.findAllByIdIn(ids).stream().collect(Collectors.toMap(Supply::id, Function.identity()));
+        return ids.isEmpty()
+                ? Map.of()
+                : supplies.findAllByIdIn(ids).stream().collect(Collectors.toMap(Supply::id, Function.identity()));
     }
 
     /** Fills in what {@link #read} reads back to the same. */

@@ -1,10 +1,13 @@
 package patinary.taxyear;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
@@ -52,8 +55,18 @@ public class Corrections {
             from sealed_correction
             where %s
             group by document_id, doc_date, kind, account, origin_id, origin_kind, origin_date
-            having sum(amount_minor) <> 0
-            order by doc_date, document_id, origin_date, account""";
+            having sum(amount_minor) <> 0""";
+
+    private static final String IN_ORDER = " order by doc_date, document_id, origin_date, account";
+
+    /** The last sealed day where the document is not after it, beside each of its rows. */
+    private static final String NOTE = """
+            select s.sealed_to, r.*
+            from (select max(e.doc_date) as sealed_to
+                  from year_seal y
+                  join document e on e.id = y.id
+                  where e.doc_date >= (select d.doc_date from document d where d.id = :document)) s
+            left join (%s) r on true""".formatted(ROWS.formatted("document_id = :document")) + IN_ORDER;
 
     private final JdbcClient jdbc;
     private final TaxYears taxYears;
@@ -63,25 +76,26 @@ public class Corrections {
         this.taxYears = taxYears;
     }
 
-    /** Of one document; for its page. */
-    public List<Row> of(UUID document) {
-        return jdbc.sql(ROWS.formatted("document_id = ?"))
-                .param(document)
-                .query(Row.class)
-                .list();
-    }
+    /**
+     * What the page of a document says about sealed years.
+     *
+     * @param firstOpenDay the first day that is not sealed, for a document of a sealed year; null for any other
+     * @param rows what the document changed about a sealed year
+     */
+    public record Note(@Nullable LocalDate firstOpenDay, List<Row> rows) {}
 
-    /** The first day that is not sealed, for a document of a sealed year; null for any other. */
-    public @Nullable LocalDate firstOpenDay(UUID document) {
-        return jdbc.sql("""
-                        select max(s.doc_date)
-                        from year_seal y
-                        join document s on s.id = y.id
-                        where s.doc_date >= (select d.doc_date from document d where d.id = ?)""").param(document).query(LocalDate.class).list().stream()
-                .filter(Objects::nonNull)
-                .map(last -> last.plusDays(1))
-                .findFirst()
-                .orElse(null);
+    /** Of one document; for its page. */
+    public Note note(UUID document) {
+        List<Row> rows = new ArrayList<>();
+        List<LocalDate> sealed = new ArrayList<>();
+        RowMapper<Row> mapper = new DataClassRowMapper<>(Row.class);
+        jdbc.sql(NOTE).param("document", document).query(row -> {
+            Optional.ofNullable(row.getObject("sealed_to", LocalDate.class)).ifPresent(sealed::add);
+            if (row.getObject("document_id") != null) {
+                rows.add(mapper.mapRow(row, rows.size()));
+            }
+        });
+        return new Note(sealed.isEmpty() ? null : sealed.get(0).plusDays(1), rows);
     }
 
     /** The tax year in which a day lies. */
@@ -89,20 +103,11 @@ public class Corrections {
         return taxYears.of(day);
     }
 
-    /** Of all documents of a year. Where nothing is sealed there is nothing to correct, and no posting is looked at. */
+    /** Of all documents of a year. Where nothing is sealed there is nothing to correct, and this need not be asked. */
     public List<Row> in(int year) {
-        if (!isAnySealed()) {
-            return List.of();
-        }
-        return jdbc.sql(ROWS.formatted("doc_date between ? and ?"))
+        return jdbc.sql(ROWS.formatted("doc_date between ? and ?") + IN_ORDER)
                 .params(taxYears.first(year), taxYears.last(year))
                 .query(Row.class)
                 .list();
-    }
-
-    private boolean isAnySealed() {
-        return jdbc.sql("select exists (select 1 from year_seal)")
-                .query(Boolean.class)
-                .single();
     }
 }

@@ -3,6 +3,7 @@ package patinary.taxyear;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Controller;
@@ -47,8 +48,9 @@ class SealController {
     String ask(@PathVariable int year, HttpServletRequest request, Model model) {
         owner(request);
         YearController.require(year);
-        model.addAttribute("form", seals.of(year).isPresent() ? new TakeOffForm() : new SealForm());
-        return page(year, closing.items(year), model);
+        Optional<Seals.Seal> seal = seals.of(year);
+        model.addAttribute("form", seal.isPresent() ? new TakeOffForm() : new SealForm());
+        return page(year, closing.items(year), seal, model);
     }
 
     @PostMapping
@@ -80,7 +82,7 @@ class SealController {
             return "redirect:/year/" + year;
         }
         response.setStatus(422);
-        return page(year, open, model);
+        return page(year, open, Optional.empty(), model);
     }
 
     /** Takes the seal off, with a reason that stays. */
@@ -103,7 +105,7 @@ class SealController {
             return "redirect:/year/" + year;
         }
         response.setStatus(422);
-        return page(year, closing.items(year), model);
+        return page(year, closing.items(year), seals.of(year), model);
     }
 
     private boolean sealed(int year, String note, BindingResult errors) {
@@ -137,13 +139,13 @@ class SealController {
         return taxYears.last(year).isBefore(shop.today());
     }
 
-    private String page(int year, List<OpenItem> open, Model model) {
+    private String page(int year, List<OpenItem> open, Optional<Seals.Seal> seal, Model model) {
         model.addAttribute("year", year);
         model.addAttribute("last", taxYears.last(year));
         model.addAttribute("ended", ended(year));
         model.addAttribute("items", ClosingItem.values());
         model.addAttribute("open", open);
-        model.addAttribute("seal", seals.of(year).orElse(null));
+        model.addAttribute("seal", seal.orElse(null));
         model.addAttribute("takenOff", seals.takenOff(year));
         return "taxyear/seal";
     }

@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -38,6 +40,8 @@ class Seals {
     /** A seal that was taken off. */
     record TakenOff(Instant takenOffAt, String takenOffBy, String reason, Instant sealedAt, String postingsHash) {}
 
+    private record Sealed(UUID id, int taxYear) {}
+
     private final Books books;
     private final YearRows rows;
     private final Closing closing;
@@ -56,15 +60,28 @@ class Seals {
 
     @Transactional(readOnly = true)
     public Optional<Seal> of(int year) {
-        return find(year)
+        return Optional.ofNullable(ids().get(year)).flatMap(this::read);
+    }
+
+    /** The sealed years, each with the id of its seal. */
+    @Transactional(readOnly = true)
+    public Map<Integer, UUID> ids() {
+        return jdbc.sql("select id, tax_year from year_seal").query(Sealed.class).list().stream()
+                .collect(Collectors.toMap(Sealed::taxYear, Sealed::id));
+    }
+
+    /** @param id one of {@link #ids} */
+    @Transactional(readOnly = true)
+    public Optional<Seal> read(UUID id) {
+        return books.read(YearSeal.class, id)
                 .map(seal -> new Seal(
                         seal.id(),
-                        year,
+                        seal.taxYear(),
                         seal.postingsHash(),
                         seal.calculationVersion(),
                         seal.recordedAt(),
                         seal.note(),
-                        seal.postingsHash().equals(fingerprint(year)),
+                        seal.postingsHash().equals(fingerprint(seal.taxYear())),
                         seal.open()));
     }
 
@@ -123,10 +140,6 @@ class Seals {
     }
 
     private Optional<YearSeal> find(int year) {
-        return jdbc.sql("select id from year_seal where tax_year = ?")
-                .param(year)
-                .query(UUID.class)
-                .optional()
-                .flatMap(id -> books.find(YearSeal.class, id));
+        return Optional.ofNullable(ids().get(year)).flatMap(id -> books.find(YearSeal.class, id));
     }
 }

@@ -1,7 +1,10 @@
 package patinary.taxyear;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -13,7 +16,6 @@ import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.spending.Vehicles;
 import patinary.taxbasis.Adjustment;
-import patinary.taxbasis.BasisBook;
 import patinary.taxbasis.TaxYears;
 import patinary.web.NotFound;
 
@@ -34,7 +36,6 @@ class YearController {
     private final Vehicles vehicles;
     private final CurrentShop shop;
     private final TaxYears taxYears;
-    private final BasisBook basis;
 
     YearController(
             Years years,
@@ -43,8 +44,7 @@ class YearController {
             Corrections corrections,
             Vehicles vehicles,
             CurrentShop shop,
-            TaxYears taxYears,
-            BasisBook basis) {
+            TaxYears taxYears) {
         this.years = years;
         this.books = books;
         this.seals = seals;
@@ -52,7 +52,6 @@ class YearController {
         this.vehicles = vehicles;
         this.shop = shop;
         this.taxYears = taxYears;
-        this.basis = basis;
     }
 
     @GetMapping
@@ -76,7 +75,7 @@ class YearController {
         model.addAttribute("vehicle", YearVehicles.of(vehicles.year(year), books.miles(year)));
         model.addAttribute("first", books.first(year));
         model.addAttribute("last", books.last(year));
-        model.addAttribute("basis", basis.basis(year));
+        model.addAttribute("basis", page.adjustments().is());
         List<YearBooks.Taken> taken = books.taken(year);
         model.addAttribute(
                 "taken", taken.stream().mapToLong(YearBooks.Taken::costMinor).sum());
@@ -86,8 +85,11 @@ class YearController {
                         .filter(YearBooks.Taken::ownUseTax)
                         .mapToLong(YearBooks.Taken::costMinor)
                         .sum());
-        model.addAttribute("seal", seals.of(year).orElse(null));
-        model.addAttribute("corrections", corrections.in(year));
+        Map<Integer, UUID> sealed = seals.ids();
+        model.addAttribute(
+                "seal",
+                Optional.ofNullable(sealed.get(year)).flatMap(seals::read).orElse(null));
+        model.addAttribute("corrections", sealed.isEmpty() ? List.of() : corrections.in(year));
         model.addAttribute("ended", books.last(year).isBefore(shop.today()));
         return "taxyear/year";
     }
