@@ -60,6 +60,21 @@ class ReceiptIT {
     }
 
     @Test
+    void saysAChargesNameUnlessItIsCalledWhatItIs() throws Exception {
+        mvc.perform(mixed().param("tillTotal", "82.00")
+                        .param("charges[0].title", "Blue tag day")
+                        .param("charges[1].title", "Sales tax"))
+                .andExpect(status().isSeeOther());
+        String page = mvc.perform(get("/receipts/" + ID).with(InventedShop.owner()))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " "))
+                .contains("Discount Blue tag day 10%", "Sales tax 5%")
+                .doesNotContain("Sales tax Sales tax");
+    }
+
+    @Test
     void refusesATotalThatDoesNotAgreeAndKeepsWhatWasTyped() throws Exception {
         mvc.perform(mixed().param("tillTotal", "82.05"))
                 .andExpect(status().is(422))
