@@ -72,7 +72,7 @@ class SpanishIT {
     @Test
     void theHandbookSpeaksItAndKeepsItsPlaces() throws Exception {
         speakSpanish("MX");
-        assertThat(body("/handbook/cautions")).contains("<h1 id=\"cautions\">Avisos</h1>");
+        assertThat(body("/handbook/cautions")).contains("<h1 id=\"cautions\">Precauciones</h1>");
         assertThat(body("/handbook?q=trapos RAG")).contains("href=\"/handbook/cautions\"");
         assertThat(body("/handbook/archive")).contains("Esta página está en inglés.");
     }
