@@ -13,10 +13,12 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 import patinary.exchange.CellValue;
 import patinary.exchange.Content;
+import patinary.exchange.KeptRows;
 import patinary.ledger.DocumentKind;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
 import patinary.web.Fmt;
+import patinary.web.Ids;
 import patinary.web.Tongue;
 
 /** Says cells of kept rows in words: amounts, days and quantities as everywhere else, ids by the name of what they stand for. */
@@ -75,7 +77,7 @@ class HistoryWords {
     }
 
     /** The kind and day of a document, the kind of another thing, and what tells it from its like. */
-    String title(Subject subject, Content content) {
+    String title(Subject subject, Content content, Called ids) {
         String day = content.cell(subject.kind(), "date");
         String called = day.isEmpty()
                 ? kind(subject.kind())
@@ -85,16 +87,16 @@ class HistoryWords {
                 .flatMap(row -> TELLING.stream()
                         .filter(row::containsKey)
                         .findFirst()
-                        .map(column -> called + ": " + cell(subject.kind(), column, row.get(column), row)))
+                        .map(column -> called + ": " + cell(subject.kind(), column, row.get(column), row, ids)))
                 .orElse(called);
     }
 
     /** What tells a line from the others of its document; without a letter where nothing does. */
-    String line(String table, Map<String, String> row) {
+    String line(String table, Map<String, String> row, Called ids) {
         return TELLING.stream()
                 .filter(row::containsKey)
                 .findFirst()
-                .map(column -> cell(table, column, row.get(column), row))
+                .map(column -> cell(table, column, row.get(column), row, ids))
                 .orElse("");
     }
 
@@ -102,17 +104,18 @@ class HistoryWords {
      * A cell in words.
      *
      * @param row the row that it is a cell of
+     * @param ids what the ids in it stand for
      */
-    String cell(String table, String column, String text, Map<String, String> row) {
+    String cell(String table, String column, String text, Map<String, String> row, Called ids) {
         if (text.isEmpty()) {
             return message("history.empty", "–");
         }
         return CellValue.of(shop.currency(), table, column, text)
-                .map(cell -> say(table, column, cell, row))
+                .map(cell -> say(table, column, cell, row, ids))
                 .orElse(text);
     }
 
-    private String say(String table, String column, CellValue cell, Map<String, String> row) {
+    private String say(String table, String column, CellValue cell, Map<String, String> row, Called ids) {
         Object value = cell.value();
         if (value instanceof Amount amount) {
             return fmt.money(amount);
@@ -123,9 +126,11 @@ class HistoryWords {
         } else if (value instanceof Boolean yes) {
             return message(yes ? "history.yes" : "history.no", "");
         } else if (value instanceof BigDecimal number) {
-            return cell.form() == CellValue.Form.PERCENT ? fmt.percent(number) : quantity(table, column, number, row);
+            return cell.form() == CellValue.Form.PERCENT
+                    ? fmt.percent(number)
+                    : quantity(table, column, number, row, ids);
         } else if (value instanceof UUID id) {
-            return named(id, cell.references());
+            return named(id, cell.references(), ids);
         }
         if (column.equals(COUNTRY)) {
             return Tongue.ENGLISH.in(value.toString()).getDisplayCountry(LocaleContextHolder.getLocale());
@@ -137,31 +142,27 @@ class HistoryWords {
                 : value.toString();
     }
 
-    private String quantity(String table, String column, BigDecimal number, Map<String, String> row) {
+    private String quantity(String table, String column, BigDecimal number, Map<String, String> row, Called ids) {
         if (!QUANTITIES.contains(column)) {
             return fmt.number(number);
         }
         String dimension = table.equals("supply")
                 ? row.getOrDefault("dimension", "")
-                : names.dimension(UUID.fromString(row.getOrDefault("supply_id", new UUID(0, 0).toString())))
+                : Ids.read(row.getOrDefault("supply_id", ""))
+                        .flatMap(ids::dimension)
                         .orElse("");
         String unit = message("history.unit." + dimension, "");
         return unit.isEmpty() ? fmt.number(number) : fmt.quantity(number, unit);
     }
 
-    private String named(UUID id, List<String> tables) {
-        for (String table : tables) {
-            String name = names.of(table, Set.of(id)).get(id);
-            if (name != null) {
-                return name;
-            }
-        }
-        return names.document(id)
-                .map(document -> message(
-                        "history.of-day",
-                        "{0}",
-                        kind(patinary.exchange.KeptRows.table(DocumentKind.valueOf(document.getKey()))),
-                        fmt.date(document.getValue())))
+    private String named(UUID id, List<String> tables, Called ids) {
+        return ids.name(id)
+                .or(() -> ids.document(id)
+                        .map(document -> message(
+                                "history.of-day",
+                                "{0}",
+                                kind(KeptRows.table(DocumentKind.valueOf(document.kind()))),
+                                fmt.date(document.day()))))
                 .orElseGet(() -> gone(id, tables));
     }
 
@@ -170,7 +171,8 @@ class HistoryWords {
         return tables.stream()
                 .flatMap(table -> changes.of(new Subject(table, id), 1).stream())
                 .findFirst()
-                .map(change -> title(new Subject(change.kind(), id), change.latest()))
+                .map(change ->
+                        title(new Subject(change.kind(), id), change.latest(), names.in(List.of(change.latest()))))
                 .orElseGet(() -> message("history.gone", ""));
     }
 

@@ -1,18 +1,28 @@
 package patinary.history;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import patinary.exchange.CellValue;
+import patinary.exchange.Content;
 import patinary.exchange.KeptRows;
 import patinary.ledger.Trail;
+import patinary.shop.CurrentShop;
 
-/** How people call what an id stands for; asked once per page. */
+/** How people call what an id stands for: one question for all that a page tells. */
 @Component
 class Names {
 
@@ -36,58 +46,98 @@ class Names {
             Map.entry("carrier_service", "name"),
             Map.entry("listing_pattern", "name"));
 
+    /** No row: what the columns of the rest are called, and of which type they are. */
+    private static final String FORM = """
+            select id, cast(null as varchar(60)) as what, cast(null as varchar(1000)) as called,
+                   cast(null as varchar(20)) as dimension, cast(null as date) as on_day
+            from document where 1 = 0
+            union all
+            """;
+
+    private static final String DOCUMENT = "document";
+    private static final String SUPPLY = "supply";
+    private static final int LETTERS_OF_AN_ID = 36;
+
     private final JdbcClient jdbc;
+    private final CurrentShop shop;
 
-    Names(JdbcClient jdbc) {
+    Names(JdbcClient jdbc, CurrentShop shop) {
         this.jdbc = jdbc;
+        this.shop = shop;
     }
 
-    /** Whether rows of a table are called by a name. */
-    static boolean has(String table) {
-        return EXPRESSIONS.containsKey(table);
+    /** What everything stands for that these contents name by an id. */
+    Called in(Collection<Content> contents) {
+        return in(contents, Set.of());
     }
 
-    /** The names of what is there, by id. */
-    Map<UUID, String> of(String table, Set<UUID> ids) {
-        Map<UUID, String> names = new HashMap<>();
-        List<UUID> some = new ArrayList<>(ids);
-        Optional.ofNullable(EXPRESSIONS.get(table))
-                .filter(expression -> !some.isEmpty())
-                .ifPresent(expression -> jdbc.sql(
-                                "select id, " + expression + " as called from " + table + " where id in (:ids)")
-                        .param("ids", some)
-                        .query(row -> {
-                            names.put(row.getObject("id", UUID.class), row.getString("called"));
-                        }));
-        return names;
-    }
-
-    /** The kind and day of a document that is there. */
-    Optional<Map.Entry<String, java.time.LocalDate>> document(UUID id) {
-        return jdbc.sql("select kind, doc_date from document where id = ?")
-                .param(id)
-                .query((row, number) ->
-                        Map.entry(row.getString("kind"), row.getObject("doc_date", java.time.LocalDate.class)))
-                .optional();
-    }
-
-    /** In which dimension a supply is measured. */
-    Optional<String> dimension(UUID supply) {
-        return jdbc.sql("select dimension from supply where id = ?")
-                .param(supply)
-                .query(String.class)
-                .optional();
-    }
-
-    /** Whether a row is there. */
-    boolean isThere(Subject subject) {
+    /** The same, and which of the subjects are there. */
+    Called in(Collection<Content> contents, Set<Subject> subjects) {
+        Map<String, Set<UUID>> ids = new TreeMap<>();
+        contents.forEach(content -> content.tables()
+                .forEach((table, rows) ->
+                        rows.forEach(row -> row.forEach((column, text) -> gather(table, column, text, ids)))));
         // The word may have come with an archive: only a table that is known may stand in a statement.
-        return subject.kind().equals(Trail.SETTINGS)
-                || KeptRows.tables().contains(subject.kind())
-                        && jdbc.sql("select count(*) from " + subject.kind() + " where id = ?")
-                                        .param(subject.id())
-                                        .query(Long.class)
-                                        .single()
-                                > 0;
+        Map<String, Set<UUID>> sought = subjects.stream()
+                .filter(subject -> !subject.kind().equals(Trail.SETTINGS)
+                        && KeptRows.tables().contains(subject.kind()))
+                .collect(Collectors.groupingBy(
+                        Subject::kind, TreeMap::new, Collectors.mapping(Subject::id, Collectors.toSet())));
+        Called called = new Called();
+        ask(ids, sought, called);
+        return called;
+    }
+
+    private void gather(String table, String column, String text, Map<String, Set<UUID>> ids) {
+        if (text.length() == LETTERS_OF_AN_ID) {
+            CellValue.of(shop.currency(), table, column, text)
+                    .filter(cell -> cell.value() instanceof UUID)
+                    .ifPresent(cell -> cell.references()
+                            .forEach(named -> ids.computeIfAbsent(
+                                            EXPRESSIONS.containsKey(named) ? named : DOCUMENT, none -> new HashSet<>())
+                                    .add((UUID) cell.value())));
+        }
+    }
+
+    /** One question of several tables, each for its own ids. */
+    private void ask(Map<String, Set<UUID>> ids, Map<String, Set<UUID>> sought, Called called) {
+        List<String> parts = new ArrayList<>();
+        Map<String, Set<UUID>> given = new HashMap<>();
+        ids.forEach((table, some) -> {
+            parts.add(named(table) + " where id in (:" + table + ")");
+            given.put(table, some);
+        });
+        sought.forEach((table, some) -> {
+            parts.add("select id, '" + table + "', null, null, null from " + table + " where id in (:there_" + table
+                    + ")");
+            given.put("there_" + table, some);
+        });
+        if (!parts.isEmpty()) {
+            jdbc.sql(FORM + String.join(" union all ", parts)).params(given).query(row -> {
+                take(row, called);
+            });
+        }
+    }
+
+    private static String named(String table) {
+        if (table.equals(DOCUMENT)) {
+            return "select id, null, kind, null, doc_date from document";
+        }
+        return "select id, null, " + EXPRESSIONS.get(table) + ", " + (table.equals(SUPPLY) ? "dimension" : "null")
+                + ", null from " + table;
+    }
+
+    private static void take(ResultSet row, Called called) throws SQLException {
+        UUID id = row.getObject("id", UUID.class);
+        LocalDate day = row.getObject("on_day", LocalDate.class);
+        if (row.getString("what") != null) {
+            called.there().add(new Subject(row.getString("what"), id));
+        } else if (day != null) {
+            called.documents().put(id, new Called.Document(row.getString("called"), day));
+        } else {
+            called.names().put(id, row.getString("called"));
+            Optional.ofNullable(row.getString("dimension"))
+                    .ifPresent(dimension -> called.dimensions().put(id, dimension));
+        }
     }
 }

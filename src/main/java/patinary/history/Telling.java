@@ -5,9 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import patinary.web.Fmt;
 
@@ -27,12 +29,19 @@ class Telling {
 
     /** What was done together stands together, in the order in which it comes; with every field that differs. */
     List<Told.Done> told(List<Change> changes) {
-        return grouped(changes, this::about);
+        Called ids = names.in(
+                changes.stream()
+                        .flatMap(change -> Stream.of(change.before(), change.after()))
+                        .filter(Objects::nonNull)
+                        .toList(),
+                changes.stream().map(Telling::subject).collect(Collectors.toSet()));
+        return grouped(changes, change -> about(change, ids));
     }
 
     /** The same for a list: without the fields. */
     List<Told.Done> briefly(List<Change> changes) {
-        return grouped(changes, this::brief);
+        Called ids = names.in(changes.stream().map(Change::latest).toList());
+        return grouped(changes, change -> brief(change, ids));
     }
 
     private List<Told.Done> grouped(List<Change> changes, Function<Change, Told.About> about) {
@@ -54,31 +63,34 @@ class Telling {
                 act.stream().map(about).toList());
     }
 
-    private Told.About brief(Change change) {
-        Subject subject = new Subject(change.kind(), change.subject());
-        return new Told.About(
-                words.kind(change.kind()), words.title(subject, change.latest()), word(change.what()), null, List.of());
-    }
-
-    private Told.About about(Change change) {
-        Subject subject = new Subject(change.kind(), change.subject());
+    private Told.About brief(Change change, Called ids) {
         return new Told.About(
                 words.kind(change.kind()),
-                words.title(subject, change.latest()),
+                words.title(subject(change), change.latest(), ids),
                 word(change.what()),
-                page(subject),
+                null,
+                List.of());
+    }
+
+    private Told.About about(Change change, Called ids) {
+        Subject subject = subject(change);
+        return new Told.About(
+                words.kind(change.kind()),
+                words.title(subject, change.latest(), ids),
+                word(change.what()),
+                Pages.of(subject).filter(page -> ids.isThere(subject)).orElse(null),
                 Differences.between(change.before(), change.after()).stream()
-                        .map(row -> line(change, row))
+                        .map(row -> line(change, row, ids))
                         .toList());
     }
 
-    private @Nullable String page(Subject subject) {
-        return Pages.of(subject).filter(page -> names.isThere(subject)).orElse(null);
+    private static Subject subject(Change change) {
+        return new Subject(change.kind(), change.subject());
     }
 
-    private Told.Line line(Change change, Differences.RowChange row) {
+    private Told.Line line(Change change, Differences.RowChange row, Called ids) {
         boolean own = row.table().equals(change.kind());
-        String telling = own ? "" : words.line(row.table(), row.row());
+        String telling = own ? "" : words.line(row.table(), row.row(), ids);
         String called = words.rows(row.table());
         return new Told.Line(
                 own,
@@ -87,8 +99,8 @@ class Telling {
                 row.cells().stream()
                         .map(cell -> new Told.Field(
                                 words.field(row.table(), cell.column()),
-                                words.cell(row.table(), cell.column(), cell.before(), row.row()),
-                                words.cell(row.table(), cell.column(), cell.after(), row.row())))
+                                words.cell(row.table(), cell.column(), cell.before(), row.row(), ids),
+                                words.cell(row.table(), cell.column(), cell.after(), row.row(), ids)))
                         .toList());
     }
 

@@ -29,6 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
@@ -40,11 +41,13 @@ import patinary.ledger.Check;
 import patinary.money.Amount;
 import patinary.selling.Postage;
 import patinary.testing.ShopTest;
+import patinary.testing.StatementLog;
 import patinary.testing.Trestle;
 import patinary.web.Window;
 
 /** Who changed what, and taking it back. All names are invented. */
 @ShopTest
+@Import(StatementLog.class)
 class HistoryIT {
 
     private static final LocalDate SOLD = LocalDate.of(2025, 3, 10);
@@ -60,6 +63,9 @@ class HistoryIT {
 
     @Autowired
     private Changes changes;
+
+    @Autowired
+    private StatementLog asked;
 
     private Trestle trestle;
 
@@ -113,6 +119,26 @@ class HistoryIT {
         undo(of("sale", id).get(0)).andExpect(status().is3xxRedirection());
         assertThat(postings()).isEqualTo(sold);
         page("/history").andExpect(content().string(containsString("by undoing")));
+    }
+
+    /** What the changes name is read together, however many they are. */
+    @Test
+    void aLongHistoryAsksNoMoreThanAShortOne() throws Exception {
+        UUID id = sell("P0001", "20");
+        send(change(id, "25")).andExpect(status().is3xxRedirection());
+        int few = questions("/sales/" + id);
+        for (int price = 26; price < 32; price++) {
+            send(change(id, String.valueOf(price))).andExpect(status().is3xxRedirection());
+        }
+        page("/sales/" + id).andExpect(content().string(containsString("History: 8 changes")));
+        assertThat(questions("/sales/" + id)).isEqualTo(few).isPositive();
+        assertThat(questions("/history")).isBetween(2, 8);
+    }
+
+    private int questions(String page) throws Exception {
+        asked.take();
+        page(page);
+        return asked.take().size();
     }
 
     @Test
