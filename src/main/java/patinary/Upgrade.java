@@ -1,8 +1,10 @@
 package patinary;
 
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Arrays;
+import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationInfoService;
@@ -13,6 +15,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.flyway.autoconfigure.FlywayMigrationStrategy;
 import org.springframework.stereotype.Component;
+import patinary.durable.OpenedAnew;
 
 /**
  * Brings the shop's data to what this program knows. Data of a newer program is refused: by itself the migrating library would
@@ -47,7 +50,17 @@ class Upgrade implements FlywayMigrationStrategy {
                         next);
             }
         }
-        flyway.migrate();
+        if (flyway.migrate().migrationsExecuted > 0) {
+            openAnew(flyway.getConfiguration().getDataSource());
+        }
+    }
+
+    private static void openAnew(DataSource store) {
+        try {
+            OpenedAnew.afterTablesChanged(store);
+        } catch (SQLException failed) {
+            throw new IllegalStateException("The data was brought up to date and could not be opened anew", failed);
+        }
     }
 
     private static void refuseNewer(MigrationInfo... all) {

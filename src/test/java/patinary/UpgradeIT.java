@@ -3,10 +3,14 @@ package patinary;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +28,7 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.io.InputStreamResource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
+import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 import org.springframework.jdbc.datasource.init.ResourceDatabasePopulator;
 import patinary.ledger.Check;
 import patinary.testing.TestDatabase;
@@ -88,6 +93,29 @@ class UpgradeIT {
                 .hasMessageContaining("version 999")
                 .hasMessageContaining("newer program");
         assertThat(copies(place)).isEmpty();
+    }
+
+    /** As half an hour later, when the pool has retired what it opened first. */
+    @Test
+    void rowsAreTakenWhenTheConnectionThatMadeTheTablesIsGone() throws SQLException {
+        String url = "jdbc:h2:file:" + folder.resolve("later").resolve("shop") + ";WRITE_DELAY=0";
+        try (Connection late = upgradedByAPoolThatIsGone(url)) {
+            JdbcClient jdbc = JdbcClient.create(new SingleConnectionDataSource(late, true));
+
+            assertThat(jdbc.sql("insert into person (id, name, password_hash, role, created_at, version)"
+                                    + " values (random_uuid(), 'Robin', 'x', 'OWNER', current_timestamp, 0)")
+                            .update())
+                    .isEqualTo(1);
+        }
+    }
+
+    private Connection upgradedByAPoolThatIsGone(String url) throws SQLException {
+        try (HikariDataSource pool = new HikariDataSource()) {
+            pool.setJdbcUrl(url);
+            pool.setUsername("sa");
+            upgrade(new Place(pool, folder.resolve("later"), List.of()));
+            return DriverManager.getConnection(url, "sa", "");
+        }
     }
 
     /** A database of a test, and the settings by which the program finds it. */
