@@ -105,10 +105,14 @@ class Backups {
     }
 
     private boolean isDue() {
-        if (!shop.isOpen() || !plans.read().byItself()) {
+        if (!shop.isOpen()) {
             return false;
         }
-        DailyBackup daily = new DailyBackup(plans.read().atHour(), shop.zone());
+        BackupPlan plan = plans.read();
+        if (!plan.byItself()) {
+            return false;
+        }
+        DailyBackup daily = new DailyBackup(plan.atHour(), shop.zone());
         Optional<BackupRun> last = runs.last();
         return daily.isDue(
                 clock.instant(),

@@ -1,6 +1,5 @@
 package patinary.durable;
 
-import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -27,11 +26,9 @@ public final class OpenedAnew {
             }
             statement.execute("SHUTDOWN");
         } finally {
-            // There is nothing left that it could be given back to.
+            // Closing the database takes its connections with it: to close this one may then fail, and says nothing.
             JdbcUtils.closeConnection(connection);
         }
-        if (store.isWrapperFor(HikariDataSource.class)) {
-            store.unwrap(HikariDataSource.class).getHikariPoolMXBean().softEvictConnections();
-        }
+        StoreCare.letGo(store);
     }
 }

@@ -37,14 +37,19 @@ public class StoreCare {
     private void letGo() {
         disk.letGo();
         try {
-            HikariPoolMXBean pool = store.isWrapperFor(HikariDataSource.class)
-                    ? store.unwrap(HikariDataSource.class).getHikariPoolMXBean()
-                    : null;
-            if (pool != null) {
-                pool.softEvictConnections();
-            }
+            letGo(store);
         } catch (SQLException impossible) {
             LOG.warn("The pool could not be let go", impossible);
+        }
+    }
+
+    /** Has the pool close what it holds, each connection as soon as nobody works with it. */
+    static void letGo(DataSource store) throws SQLException {
+        HikariPoolMXBean pool = store.isWrapperFor(HikariDataSource.class)
+                ? store.unwrap(HikariDataSource.class).getHikariPoolMXBean()
+                : null;
+        if (pool != null) {
+            pool.softEvictConnections();
         }
     }
 }
