@@ -18,6 +18,11 @@ record MoveFacts(Map<UUID, LocalDate> found, Map<UUID, List<String>> channels, O
     /** The group of a piece; an empty name where it has none. */
     record Group(UUID piece, @Nullable String name) {}
 
+    /** The same, of offers that stood there. */
+    MoveFacts on(Map<UUID, List<String>> named) {
+        return new MoveFacts(found, named, offers);
+    }
+
     /** Where an offer stood; nowhere that is known for one that has no channel. */
     List<String> channels(UUID offer) {
         return channels.getOrDefault(offer, List.of());

@@ -19,13 +19,34 @@ class Moves {
 
     private static final String FOUND = """
             select piece_id, found_on from piece_state
-            where found_on is not null
+            where found_on between :first and :last
               and not exists (select 1 from piece_owner po where po.piece_id = piece_state.piece_id)""";
 
+    private static final String SPELLS = "select piece_id, offer_id, from_day, until_day from offer_spell";
+
+    private static final String SOLD =
+            "select piece_id, sold_on, channel, came_back, net_minor, cost_minor, profit_minor from piece_sold";
+
+    /** Also earlier sales of what sold: an earlier one that came back ends the days before it. */
+    private static final String SOLD_IN = SOLD + "\n" + """
+            where sold_on between :first and :last
+               or sold_on < :first
+                  and piece_id in (select sp.piece_id from sale_part sp where sp.sold_on between :first and :last)""";
+
+    /** On offer on any of the days, or before them of what sold on them. */
+    private static final String SPELLS_IN = SPELLS + "\n" + """
+            where until_day is null or until_day >= :first
+               or piece_id in (select sp.piece_id from sale_part sp where sp.sold_on between :first and :last)""";
+
+    private static final String IN_ORDER = " order by sold_on, sale_id, piece_id";
+
     private enum Kept {
-        FACTS,
-        OFFERS
+        OFFERS,
+        PAUSES,
+        CHANNELS
     }
+
+    private record Facts(LocalDate first, LocalDate last) {}
 
     private record Groups(String by) {}
 
@@ -46,9 +67,9 @@ class Moves {
     }
 
     private MoveTable reckoned(By by, LocalDate first, LocalDate last, Narrowing narrowing) {
-        MoveFacts facts = narrowing.of(facts());
+        MoveFacts facts = narrowing.of(facts(first, last));
         return by == By.CHANNEL
-                ? MoveTable.byChannel(facts, first, last)
+                ? MoveTable.byChannel(facts.on(channels()), first, last)
                 : MoveTable.byPiece(
                         facts,
                         first,
@@ -58,34 +79,49 @@ class Moves {
                                 .toList());
     }
 
-    /** Everything known of the pieces. */
-    MoveFacts facts() {
-        return readings.of(Kept.FACTS, () -> new MoveFacts(found(), channels(), offers()));
+    /** What is known of the pieces that came, were on offer or sold on these days; on no channel. */
+    private MoveFacts facts(LocalDate first, LocalDate last) {
+        return readings.of(
+                new Facts(first, last),
+                () -> new MoveFacts(
+                        found(first, last),
+                        Map.of(),
+                        new OfferFacts(spells(of(SPELLS_IN, first, last)), pauses(), sold(of(SOLD_IN + IN_ORDER, first, last)))));
     }
 
     /** When pieces were on offer and when they sold. */
     OfferFacts offers() {
-        return readings.of(Kept.OFFERS, () -> new OfferFacts(spells(), pauses(), sold()));
+        return readings.of(
+                Kept.OFFERS,
+                () -> new OfferFacts(spells(jdbc.sql(SPELLS)), pauses(), sold(jdbc.sql(SOLD + IN_ORDER))));
     }
 
-    private Map<UUID, LocalDate> found() {
+    private JdbcClient.StatementSpec of(String query, LocalDate first, LocalDate last) {
+        return jdbc.sql(query).param("first", first).param("last", last);
+    }
+
+    private Map<UUID, LocalDate> found(LocalDate first, LocalDate last) {
         Map<UUID, LocalDate> found = new HashMap<>();
-        jdbc.sql(FOUND).query(row -> {
+        of(FOUND, first, last).query(row -> {
             found.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
         });
         return found;
     }
 
-    private List<OfferFacts.Spell> spells() {
-        return jdbc.sql("select piece_id, offer_id, from_day, until_day from offer_spell")
-                .query((row, number) -> new OfferFacts.Spell(
+    private static List<OfferFacts.Spell> spells(JdbcClient.StatementSpec asked) {
+        return asked.query((row, number) -> new OfferFacts.Spell(
                         row.getObject(1, UUID.class),
                         row.getObject(2, UUID.class),
                         new Span(row.getObject(3, LocalDate.class), row.getObject(4, LocalDate.class))))
                 .list();
     }
 
+    /** The names of each offer's channels. */
     private Map<UUID, List<String>> channels() {
+        return readings.of(Kept.CHANNELS, this::readChannels);
+    }
+
+    private Map<UUID, List<String>> readChannels() {
         Map<UUID, String> names = new HashMap<>();
         jdbc.sql("select id, name from channel").query(row -> {
             names.put(row.getObject(1, UUID.class), row.getString(2));
@@ -99,6 +135,10 @@ class Moves {
     }
 
     private Map<UUID, List<Span>> pauses() {
+        return readings.of(Kept.PAUSES, this::readPauses);
+    }
+
+    private Map<UUID, List<Span>> readPauses() {
         Map<UUID, List<Span>> pauses = new HashMap<>();
         jdbc.sql("select offer_id, paused_from, paused_to from offer_pause").query(row -> {
             pauses.computeIfAbsent(row.getObject(1, UUID.class), offer -> new ArrayList<>())
@@ -112,11 +152,8 @@ class Moves {
         return new Span(from, to == null ? null : to.plusDays(1));
     }
 
-    private List<OfferFacts.Sold> sold() {
-        return jdbc.sql(
-                        "select piece_id, sold_on, channel, came_back, net_minor, cost_minor, profit_minor from piece_sold "
-                                + "order by sold_on, sale_id, piece_id")
-                .query((row, number) -> new OfferFacts.Sold(
+    private static List<OfferFacts.Sold> sold(JdbcClient.StatementSpec asked) {
+        return asked.query((row, number) -> new OfferFacts.Sold(
                         row.getObject(1, UUID.class),
                         row.getObject(2, LocalDate.class),
                         row.getString(3),

@@ -19,14 +19,16 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.util.FileSystemUtils;
 import patinary.Patinary;
+import patinary.insight.PlainNumbers;
 import patinary.ledger.Turn;
+import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
 import patinary.testing.TestDatabase;
 import patinary.testing.Visitor;
 
 /**
- * How long the pages that read a whole shop take, answered one after the other to a person on the same machine, beside the time in which the
- * database gives the same numbers to queries written apart ({@link PlainFigures}). Each page is looked at twice: first after a change, when
+ * How long the pages that read a whole shop take, answered one after the other to a person on the same machine, beside the time in which
+ * queries written apart and the same pure sums give the same numbers ({@link PlainNumbers}, {@link PlainFigures}). Each page is looked at twice: first after a change, when
  * nothing is kept of what was read before, and again. Prints a table for docs/benchmarks.md. {@code
  * .ci/measure-pages [PIECES] [RUNS]} invents a shop and has the packaged program take it in, on both databases; {@code .ci/measure-pages
  * PASSWORD RUNS SETTING...} looks at a shop that is already there, as {@code load} has made it and said the password.
@@ -61,12 +63,14 @@ final class MeasurePages {
     private final Visitor visitor;
     private final Turn turn;
     private final PlainFigures plain;
+    private final PlainNumbers numbers;
 
-    private MeasurePages(int runs, Visitor visitor, Turn turn, PlainFigures plain) {
+    private MeasurePages(int runs, Visitor visitor, Turn turn, PlainFigures plain, PlainNumbers numbers) {
         this.runs = runs;
         this.visitor = visitor;
         this.turn = turn;
         this.plain = plain;
+        this.numbers = numbers;
     }
 
     public static void main(String[] arguments) throws Exception {
@@ -110,11 +114,18 @@ final class MeasurePages {
             visitor.visit(program.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
             visitor.fill("sign-in", "sign-in", Map.of("name", "Owner", "password", password));
             LocalDate today = program.getBean(CurrentShop.class).today();
-            PlainFigures plain = new PlainFigures(program.getBean(JdbcClient.class), today);
+            JdbcClient jdbc = program.getBean(JdbcClient.class);
+            PlainNumbers numbers = new PlainNumbers(
+                    jdbc,
+                    new PlainNumbers.Shop(
+                            today,
+                            program.getBean(CurrentAims.class).get(),
+                            program.getBean(CurrentShop.class).hourlyRate()));
             System.out.println(
                     "| page | after a change | slowest | processor time | again | slowest | processor time "
                             + "| the numbers alone | ratio, after a change | again |\n|---|---|---|---|---|---|---|---|---|---|");
-            MeasurePages measuring = new MeasurePages(runs, visitor, program.getBean(Turn.class), plain);
+            MeasurePages measuring = new MeasurePages(
+                    runs, visitor, program.getBean(Turn.class), new PlainFigures(jdbc, today), numbers);
             for (String page : PAGES) {
                 measuring.measure(page);
             }
@@ -143,23 +154,28 @@ final class MeasurePages {
     private void measure(String page) throws IOException, InterruptedException {
         Looks changed = new Looks();
         Looks again = new Looks();
-        List<Double> numbers = new ArrayList<>();
+        List<Double> apart = new ArrayList<>();
+        boolean beside = false;
         for (int run = -WARM_UP; run < runs; run++) {
             boolean counts = run >= 0;
             turn.take();
             look(page, counts ? changed : new Looks());
             look(page, counts ? again : new Looks());
             long start = System.nanoTime();
-            plain.read(page);
+            beside = numbers.of(page) != null | plain.read(page);
             if (counts) {
-                numbers.add((System.nanoTime() - start) / MILLION);
+                apart.add((System.nanoTime() - start) / MILLION);
             }
         }
-        double alone = middle(numbers);
-        String beside = plain.of(page).isEmpty()
-                ? "| | |"
-                : "%,.0f ms | %.1f | %.1f |".formatted(alone, changed.median() / alone, again.median() / alone);
-        System.out.printf("| `/%s` | %s | %s | %s%n", page, changed.told(), again.told(), beside);
+        double alone = middle(apart);
+        System.out.printf(
+                "| `/%s` | %s | %s | %s%n",
+                page,
+                changed.told(),
+                again.told(),
+                beside
+                        ? "%,.0f ms | %.1f | %.1f |".formatted(alone, changed.median() / alone, again.median() / alone)
+                        : "| | |");
     }
 
     private void look(String page, Looks looks) throws IOException, InterruptedException {

@@ -33,6 +33,13 @@ class GuidePicturesIT {
     private static final Path PICTURES = Path.of("docs", "guide", "pictures");
     private static final boolean RENEW = Boolean.getBoolean("patinary.pictures.renew");
     private static final int QUALITY = 60;
+    /** Points of the picture for one of the page: the guide shows the sheet of a laptop at two thirds of its width, a phone as it is. */
+    private static final double LAPTOP = 1;
+
+    private static final double PHONE = 1.5;
+    /** A page of the guide has one or two of them. */
+    private static final int HEAVIEST = 80_000;
+
     private static final int SIGHT = 1000;
     private static final int MARGIN = 8;
     /** Names of fields, buttons and columns, not what the shop has in them, nor what a helper's script hides. */
@@ -85,9 +92,12 @@ class GuidePicturesIT {
         visit.signIn();
         Map<String, String> then = new TreeMap<>();
         Map<String, String> now = new TreeMap<>();
-        try (BrowserContext sharp = sharp(visit)) {
-            Page page = sharp.newPage();
+        try (BrowserContext phone = stay(visit, PHONE);
+                BrowserContext laptop = stay(visit, LAPTOP)) {
+            Page pocket = phone.newPage();
+            Page desk = laptop.newPage();
             for (Taken taken : Taken.values()) {
+                Page page = taken.phone ? pocket : desk;
                 page.setViewportSize(taken.phone ? 390 : 1280, taken.phone ? 720 : SIGHT);
                 page.navigate(visit.page().url().replaceFirst("(//[^/]+).*", "$1") + taken.path);
                 now.put(taken.file(), (String) page.evaluate(WORDS));
@@ -98,18 +108,19 @@ class GuidePicturesIT {
             }
         }
         assertThat(now).as("pages as the guide's pictures show them").isEqualTo(then);
-        assertThat(kept()).hasSize(Taken.values().length);
+        assertThat(kept()).hasSize(Taken.values().length).allSatisfy(file -> assertThat(Files.size(file))
+                .isLessThanOrEqualTo(HEAVIEST));
     }
 
-    /** The same stay, with three points of the picture for two of the page: sharp on a good screen. */
-    private static BrowserContext sharp(Browser.Visit visit) {
-        BrowserContext sharp = visit.context()
+    /** The same stay, signed in. */
+    private static BrowserContext stay(Browser.Visit visit, double points) {
+        BrowserContext stay = visit.context()
                 .browser()
                 .newContext(new com.microsoft.playwright.Browser.NewContextOptions()
-                        .setDeviceScaleFactor(1.5)
+                        .setDeviceScaleFactor(points)
                         .setStorageState(visit.context().storageState()));
-        sharp.setDefaultTimeout(60_000);
-        return sharp;
+        stay.setDefaultTimeout(60_000);
+        return stay;
     }
 
     private static void take(Page page, Taken taken, String words) throws IOException {
