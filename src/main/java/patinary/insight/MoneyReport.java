@@ -82,7 +82,7 @@ class MoneyReport {
     private Answer reckoned(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
         MoneyFacts facts = narrowing.of(facts(first, last));
         int days = Math.toIntExact(ChronoUnit.DAYS.between(first, last) + 1);
-        Map<UUID, Amount> prices = by == MoneyBy.PRICE ? prices() : Map.of();
+        Map<UUID, Amount> prices = by == MoneyBy.PRICE ? moves.firstPrices() : Map.of();
         PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());
         Map<UUID, List<String>> groups =
                 by.ofPieces() && by != MoneyBy.PRICE ? moves.groupsOfPieces(by.word()) : Map.of();
@@ -190,13 +190,5 @@ class MoneyReport {
                     .put(row.getString(2), Amount.of(row.getLong(3)));
         });
         return costs;
-    }
-
-    private Map<UUID, Amount> prices() {
-        Map<UUID, Amount> prices = new HashMap<>();
-        jdbc.sql("select piece_id, price_minor from piece_asked_first").query(row -> {
-            prices.put(row.getObject(1, UUID.class), Amount.of(row.getLong(2)));
-        });
-        return prices;
     }
 }

@@ -11,6 +11,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Readings;
+import patinary.money.Amount;
 
 /** Reads what moves: a handful of queries, however many pieces there are. */
 @Repository
@@ -43,7 +44,8 @@ class Moves {
     private enum Kept {
         OFFERS,
         PAUSES,
-        CHANNELS
+        CHANNELS,
+        FIRST_PRICES
     }
 
     private record Facts(LocalDate first, LocalDate last) {}
@@ -167,6 +169,17 @@ class Moves {
     /** The names of the groups that each piece is in, of one grouping: a style, kinds, supply lines, and so on. */
     Map<UUID, List<String>> groupsOfPieces(String groupedBy) {
         return readings.of(new OfPieces(groupedBy), () -> byPiece(groupedBy));
+    }
+
+    /** What was first asked for each piece that was ever offered for a price. */
+    Map<UUID, Amount> firstPrices() {
+        return readings.of(Kept.FIRST_PRICES, () -> {
+            Map<UUID, Amount> prices = new HashMap<>();
+            jdbc.sql("select piece_id, price_minor from piece_asked_first").query(row -> {
+                prices.put(row.getObject(1, UUID.class), Amount.of(row.getLong(2)));
+            });
+            return prices;
+        });
     }
 
     private Map<UUID, List<String>> byPiece(String groupedBy) {

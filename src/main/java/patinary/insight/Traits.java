@@ -2,7 +2,6 @@ package patinary.insight;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -84,10 +83,12 @@ class Traits {
     private record Choosable(List<Only> choices, @Nullable PriceBands bands) {}
 
     private final JdbcClient jdbc;
+    private final Moves moves;
     private final Readings readings;
 
-    Traits(JdbcClient jdbc, Readings readings) {
+    Traits(JdbcClient jdbc, Moves moves, Readings readings) {
         this.jdbc = jdbc;
+        this.moves = moves;
         this.readings = readings;
     }
 
@@ -130,7 +131,7 @@ class Traits {
     private Set<UUID> pieces(Only only, @Nullable PriceBands bands) {
         Set<UUID> pieces = new HashSet<>();
         if (only.by() == Trait.PRICE) {
-            prices().forEach((piece, price) -> {
+            moves.firstPrices().forEach((piece, price) -> {
                 if (bands != null
                         && only.name().equals(String.valueOf(bands.of(price).ordinal() + 1))) {
                     pieces.add(piece);
@@ -163,13 +164,5 @@ class Traits {
                     prices.put(Amount.of(row.getLong(1)), row.getLong(2));
                 });
         return prices.isEmpty() ? null : PriceBands.ofCounted(prices);
-    }
-
-    private Map<UUID, Amount> prices() {
-        Map<UUID, Amount> prices = new HashMap<>();
-        jdbc.sql("select piece_id, price_minor from piece_asked_first").query(row -> {
-            prices.put(row.getObject(1, UUID.class), Amount.of(row.getLong(2)));
-        });
-        return prices;
     }
 }
