@@ -1,6 +1,6 @@
 -- Made anew with all views: ${views}
 
--- What the page of the money of each group needs beside piece_group and piece_sold: the supplies in a piece by supply line, and
+-- What the page of the money of each group needs beside piece_of_style and its like and piece_sold: the supplies in a piece by supply line, and
 -- the first price asked for it.
 
 drop view if exists piece_line_cost cascade;

@@ -23,4 +23,9 @@ record MoneyFacts(List<PieceSale> sales, List<StockOfPiece> stock, Map<UUID, Big
      */
     record PieceSale(
             UUID sale, UUID piece, LocalDate day, String channel, boolean cameBack, SaleParts parts, Amount work) {}
+
+    /** The same beside what lay in stock. */
+    MoneyFacts beside(List<StockOfPiece> lay) {
+        return new MoneyFacts(sales, lay, minutes);
+    }
 }

@@ -27,8 +27,8 @@ import patinary.money.Amount;
 class MoneyReport {
 
     private static final String SALES = """
-            select s.sale_id, s.piece_id, s.sold_on, s.channel, s.came_back, s.price_minor, s.shipping_minor, s.refund_minor,
-                   s.fee_minor, s.postage_minor, s.packaging_minor, s.cost_minor, f.supplies_minor, f.landed_minor
+            select s.sale_id, s.piece_id, s.sold_on, s.channel_id, s.came_back, s.price_minor, s.shipping_minor, s.refund_minor,
+                   s.fee_minor, s.postage_minor, s.packaging_minor, s.cost_minor, f.supplies_minor, f.landed_minor, f.minutes
             from piece_sold s
             left join piece_figures f on f.piece_id = s.piece_id
             where s.sold_on between :first and :last
@@ -41,12 +41,6 @@ class MoneyReport {
             where (f.in_stock_minor <> 0 or f.stocked_until >= :first) and s.doc_date <= :last
               and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
             order by s.piece_id, s.doc_date""";
-
-    private static final String MINUTES = """
-            select distinct f.piece_id, f.minutes
-            from sale_part sp
-            join piece_figures f on f.piece_id = sp.piece_id
-            where sp.sold_on between :first and :last and not sp.undelivered""";
 
     private static final int MONTHS = 3;
 
@@ -114,25 +108,23 @@ class MoneyReport {
     }
 
     MoneyFacts facts(LocalDate first, LocalDate last) {
-        return readings.of(
-                new Facts(first, last),
-                () -> new MoneyFacts(sales(first, last), stock(first, last), minutes(first, last)));
+        return readings.of(new Facts(first, last), () -> sold(first, last).beside(stock(first, last)));
     }
 
     /** The same, for who does not ask what lay in stock. */
     MoneyFacts sold(LocalDate first, LocalDate last) {
-        return new MoneyFacts(sales(first, last), List.of(), minutes(first, last));
+        Map<UUID, String> channels = moves.channelNames();
+        List<MoneyFacts.PieceSale> sales = new ArrayList<>();
+        Map<UUID, BigDecimal> minutes = new HashMap<>();
+        jdbc.sql(SALES).param("first", first).param("last", last).query(row -> {
+            MoneyFacts.PieceSale sale = sale(row, channels);
+            sales.add(sale);
+            minutes.put(sale.piece(), row.getBigDecimal("minutes"));
+        });
+        return new MoneyFacts(List.copyOf(sales), List.of(), minutes);
     }
 
-    private List<MoneyFacts.PieceSale> sales(LocalDate first, LocalDate last) {
-        return jdbc.sql(SALES)
-                .param("first", first)
-                .param("last", last)
-                .query((row, number) -> sale(row))
-                .list();
-    }
-
-    private static MoneyFacts.PieceSale sale(ResultSet row) throws SQLException {
+    private static MoneyFacts.PieceSale sale(ResultSet row, Map<UUID, String> channels) throws SQLException {
         SaleParts parts = new SaleParts(
                 Amount.of(row.getLong("price_minor")),
                 Amount.of(row.getLong("shipping_minor")),
@@ -145,22 +137,13 @@ class MoneyReport {
                 row.getObject("sale_id", UUID.class),
                 row.getObject("piece_id", UUID.class),
                 row.getObject("sold_on", LocalDate.class),
-                row.getString("channel"),
+                channels.getOrDefault(row.getObject("channel_id", UUID.class), ""),
                 row.getBoolean("came_back"),
                 parts,
                 BeforeAfter.work(
                         parts.cost(),
                         Amount.of(row.getLong("supplies_minor")),
                         Amount.of(row.getLong("landed_minor"))));
-    }
-
-    /** Of the pieces sold on these days: nobody asks for those of others. */
-    private Map<UUID, BigDecimal> minutes(LocalDate first, LocalDate last) {
-        Map<UUID, BigDecimal> minutes = new HashMap<>();
-        jdbc.sql(MINUTES).param("first", first).param("last", last).query(row -> {
-            minutes.put(row.getObject(1, UUID.class), row.getBigDecimal(2));
-        });
-        return minutes;
     }
 
     private List<StockOfPiece> stock(LocalDate first, LocalDate last) {

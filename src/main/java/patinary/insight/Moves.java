@@ -26,7 +26,7 @@ class Moves {
     private static final String SPELLS = "select piece_id, offer_id, from_day, until_day from offer_spell";
 
     private static final String SOLD =
-            "select piece_id, sold_on, channel, came_back, net_minor, cost_minor, profit_minor from piece_sold";
+            "select piece_id, sold_on, channel_id, came_back, net_minor, cost_minor, profit_minor from piece_sold";
 
     /** Also earlier sales of what sold: an earlier one that came back ends the days before it. */
     private static final String SOLD_IN = SOLD + "\n" + """
@@ -45,10 +45,17 @@ class Moves {
         OFFERS,
         PAUSES,
         CHANNELS,
+        CHANNEL_NAMES,
         FIRST_PRICES
     }
 
     private record Facts(LocalDate first, LocalDate last) {}
+
+    private static final Map<String, String> GROUPS = Map.of(
+            "style", "piece_of_style",
+            "kind", "piece_of_kind",
+            "material", "piece_of_material",
+            "line", "piece_of_line");
 
     private record Groups(String by) {}
 
@@ -88,14 +95,16 @@ class Moves {
                 () -> new MoveFacts(
                         found(first, last),
                         Map.of(),
-                        new OfferFacts(spells(of(SPELLS_IN, first, last)), pauses(), sold(of(SOLD_IN + IN_ORDER, first, last)))));
+                        new OfferFacts(
+                                spells(of(SPELLS_IN, first, last)),
+                                pauses(),
+                                sold(of(SOLD_IN + IN_ORDER, first, last)))));
     }
 
     /** When pieces were on offer and when they sold. */
     OfferFacts offers() {
         return readings.of(
-                Kept.OFFERS,
-                () -> new OfferFacts(spells(jdbc.sql(SPELLS)), pauses(), sold(jdbc.sql(SOLD + IN_ORDER))));
+                Kept.OFFERS, () -> new OfferFacts(spells(jdbc.sql(SPELLS)), pauses(), sold(jdbc.sql(SOLD + IN_ORDER))));
     }
 
     private JdbcClient.StatementSpec of(String query, LocalDate first, LocalDate last) {
@@ -124,16 +133,18 @@ class Moves {
     }
 
     private Map<UUID, List<String>> readChannels() {
-        Map<UUID, String> names = new HashMap<>();
-        jdbc.sql("select id, name from channel").query(row -> {
-            names.put(row.getObject(1, UUID.class), row.getString(2));
-        });
+        Map<UUID, String> names = channelNames();
         Map<UUID, List<String>> channels = new HashMap<>();
         jdbc.sql("select offer_id, channel_id from offer_channel").query(row -> {
             channels.computeIfAbsent(row.getObject(1, UUID.class), offer -> new ArrayList<>(2))
                     .add(names.getOrDefault(row.getObject(2, UUID.class), ""));
         });
         return channels;
+    }
+
+    /** What each channel is called. */
+    Map<UUID, String> channelNames() {
+        return readings.of(Kept.CHANNEL_NAMES, () -> Names.of(jdbc, "channel"));
     }
 
     private Map<UUID, List<Span>> pauses() {
@@ -154,11 +165,12 @@ class Moves {
         return new Span(from, to == null ? null : to.plusDays(1));
     }
 
-    private static List<OfferFacts.Sold> sold(JdbcClient.StatementSpec asked) {
+    private List<OfferFacts.Sold> sold(JdbcClient.StatementSpec asked) {
+        Map<UUID, String> channels = channelNames();
         return asked.query((row, number) -> new OfferFacts.Sold(
                         row.getObject(1, UUID.class),
                         row.getObject(2, LocalDate.class),
-                        row.getString(3),
+                        channels.getOrDefault(row.getObject(3, UUID.class), ""),
                         row.getBoolean(4),
                         row.getLong(5),
                         row.getLong(6),
@@ -193,8 +205,7 @@ class Moves {
     private List<MoveFacts.Group> groups(String groupedBy) {
         return readings.of(
                 new Groups(groupedBy),
-                () -> jdbc.sql("select piece_id, name from piece_group where grouped_by = ?")
-                        .param(groupedBy)
+                () -> jdbc.sql("select piece_id, name from " + GROUPS.get(groupedBy))
                         .query((row, number) -> new MoveFacts.Group(row.getObject(1, UUID.class), row.getString(2)))
                         .list());
     }

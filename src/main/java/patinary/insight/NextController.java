@@ -23,14 +23,17 @@ import patinary.web.Window;
 class NextController {
 
     private final NextReport report;
-    private final PieceOutcomes pieces;
+    private final Outcomes outcomes;
+    private final PieceNames names;
     private final Traits traits;
     private final CurrentAims aims;
     private final CurrentShop shop;
 
-    NextController(NextReport report, PieceOutcomes pieces, Traits traits, CurrentAims aims, CurrentShop shop) {
+    NextController(
+            NextReport report, Outcomes outcomes, PieceNames names, Traits traits, CurrentAims aims, CurrentShop shop) {
         this.report = report;
-        this.pieces = pieces;
+        this.outcomes = outcomes;
+        this.names = names;
         this.traits = traits;
         this.aims = aims;
         this.shop = shop;
@@ -46,7 +49,7 @@ class NextController {
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
         MakeNext.Order known = known(order);
-        PieceOutcomes.Level level = level(by);
+        Together level = level(by);
         Narrowing narrowing = traits.narrowing(asked);
         List<NextRow> rows = report.rows(known, level, narrowing);
         model.addAttribute("narrowing", narrowing);
@@ -63,13 +66,15 @@ class NextController {
                         .map(one -> Choice.said(one.word(), "insight.next.order." + one.word()))
                         .toList());
         model.addAttribute("rows", rows);
-        model.addAttribute("ready", level == PieceOutcomes.Level.BOTH ? report.ready(rows) : Map.of());
+        model.addAttribute("ready", level == Together.BOTH ? report.ready(rows) : Map.of());
         model.addAttribute("fewest", WhatToPay.FEW);
         model.addAttribute("horizon", aims.get().horizonDays());
         if (!rows.isEmpty()) {
             NextRow opened = rows.get(row < 0 || row >= rows.size() ? 0 : row);
             model.addAttribute("opened", opened);
-            model.addAttribute("pieces", pieces.of(opened.group(), level, narrowing, Window.of(page)));
+            model.addAttribute(
+                    "pieces",
+                    names.page(outcomes.behind(opened.group(), level, narrowing), Outcome::piece, Window.of(page)));
         }
         return "insight/next";
     }
@@ -110,8 +115,8 @@ class NextController {
         return file.download("what-to-make-next.csv");
     }
 
-    private static PieceOutcomes.Level level(String word) {
-        return PieceOutcomes.Level.of(word).orElseThrow(() -> new NotFound("group " + word));
+    private static Together level(String word) {
+        return Together.of(word).orElseThrow(() -> new NotFound("group " + word));
     }
 
     private static MakeNext.Order known(String word) {

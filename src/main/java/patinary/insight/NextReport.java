@@ -21,7 +21,7 @@ class NextReport {
         NEEDS
     }
 
-    private record Asking(MakeNext.Order order, PieceOutcomes.Level by, List<Only> chosen, LocalDate today) {}
+    private record Asking(MakeNext.Order order, Together by, List<Only> chosen, LocalDate today) {}
 
     private final JdbcClient jdbc;
     private final Outcomes outcomes;
@@ -38,12 +38,12 @@ class NextReport {
     }
 
     /** @param by what the pieces are brought together by; each level learns from its own groups how far they lie apart */
-    List<NextRow> rows(MakeNext.Order order, PieceOutcomes.Level by, Narrowing narrowing) {
+    List<NextRow> rows(MakeNext.Order order, Together by, Narrowing narrowing) {
         return readings.of(
                 new Asking(order, by, narrowing.chosen(), shop.today()), () -> reckoned(order, by, narrowing));
     }
 
-    private List<NextRow> reckoned(MakeNext.Order order, PieceOutcomes.Level by, Narrowing narrowing) {
+    private List<NextRow> reckoned(MakeNext.Order order, Together by, Narrowing narrowing) {
         Aims now = aims.get();
         Map<PayRow.Group, Pool> groups = new LinkedHashMap<>();
         outcomes.cells(narrowing).forEach((cell, pool) -> groups.merge(by.of(cell), pool, Pool::plus));

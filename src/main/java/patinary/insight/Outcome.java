@@ -2,6 +2,7 @@ package patinary.insight;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
@@ -22,4 +23,64 @@ record Outcome(
         Amount supplies,
         BigDecimal minutes,
         Amount bought,
-        boolean worked) {}
+        boolean worked) {
+
+    private static final Comparator<@Nullable LocalDate> LATEST_DAY = Comparator.nullsLast(Comparator.reverseOrder());
+
+    /** Those sold last first, then what waits, offered last first. */
+    static final Comparator<Outcome> LATEST = Comparator.comparing(Outcome::soldOn, LATEST_DAY)
+            .thenComparing(Outcome::clockFrom, LATEST_DAY)
+            .thenComparing(Outcome::piece);
+
+    /**
+     * The days of a piece, each null where there was none.
+     *
+     * @param taken on which it was taken into the books from before
+     * @param letGo on which it went, of a piece that never was on offer
+     */
+    record Days(
+            @Nullable LocalDate offered,
+            @Nullable LocalDate sold,
+            @Nullable LocalDate taken,
+            @Nullable LocalDate letGo) {
+
+        /**
+         * The first day on offer: a sale implies an offer, and what was let go before had its time and did not sell. Null of what still waits
+         * at the bench, and of what was on offer before the books began: those like it that sold before are not in the books.
+         */
+        @Nullable
+        LocalDate clockFrom() {
+            LocalDate from = offered != null && (sold == null || !offered.isAfter(sold)) ? offered : sold;
+            if (from == null) {
+                return letGo;
+            }
+            return taken != null && !from.isAfter(taken) ? null : from;
+        }
+    }
+
+    /** @param worked whether it is finished and nothing done to it in the books waits for its cost */
+    static Outcome of(
+            UUID piece,
+            PayRow.Group group,
+            Days days,
+            @Nullable Amount net,
+            Amount supplies,
+            BigDecimal minutes,
+            Amount bought,
+            boolean worked) {
+        return new Outcome(
+                piece,
+                group,
+                days.clockFrom(),
+                days.sold(),
+                net,
+                supplies,
+                minutes,
+                bought,
+                worked && days.taken() == null);
+    }
+
+    public long wholeMinutes() {
+        return minutes.setScale(0, java.math.RoundingMode.HALF_UP).longValueExact();
+    }
+}

@@ -3,6 +3,7 @@ package patinary.insight;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,7 @@ class Outcomes {
     record Answer(List<PayRow> rows, @Nullable PayTrial trial) {}
 
     private static final String PIECES = """
-            select piece_id, kind_id, kind, style_id, style, clock_from, sold_on, net_minor, supplies_minor, minutes, bought_minor, worked
+            select piece_id, kind_id, style_id, offered_on, sold_on, taken_on, let_go_on, net_minor, supplies_minor, minutes, bought_minor, worked
             from piece_outcome""";
 
     private enum Kept {
@@ -42,6 +43,8 @@ class Outcomes {
     private record Tried(List<Only> chosen, LocalDate today) {}
 
     private record Cells(List<Only> chosen, LocalDate today) {}
+
+    private record Behind(PayRow.Group group, Together level, List<Only> chosen) {}
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
@@ -86,31 +89,64 @@ class Outcomes {
         return cells.isEmpty() ? List.of() : WhatToPay.rows(cells, aims.get(), shop.hourlyRate());
     }
 
+    /** The pieces that a group's figures rest on: those sold last first, then those offered last. */
+    List<Outcome> behind(PayRow.Group group, Together level, Narrowing narrowing) {
+        return readings.of(
+                new Behind(group, level, narrowing.chosen()),
+                () -> pieces(narrowing).stream()
+                        .filter(one -> level.holds(group, one.group()))
+                        .sorted(Outcome.LATEST)
+                        .toList());
+    }
+
     private List<Outcome> pieces(Narrowing narrowing) {
-        List<Outcome> all = readings.of(
-                Kept.PIECES,
-                () -> jdbc.sql(PIECES).query((row, number) -> past(row)).list());
+        List<Outcome> all = readings.of(Kept.PIECES, this::read);
         return narrowing.isWhole()
                 ? all
                 : all.stream().filter(one -> narrowing.has(one.piece())).toList();
     }
 
-    /** By hand: of so many rows, asking for the type of each column would take longer than reading it. */
-    private static Outcome past(ResultSet row) throws SQLException {
-        Long net = row.getObject("net_minor", Long.class);
-        return new Outcome(
-                row.getObject("piece_id", UUID.class),
-                new PayRow.Group(
-                        row.getObject("kind_id", UUID.class),
-                        row.getString("kind"),
-                        row.getObject("style_id", UUID.class),
-                        row.getString("style")),
-                row.getObject("clock_from", LocalDate.class),
-                row.getObject("sold_on", LocalDate.class),
+    private List<Outcome> read() {
+        PieceGroups groups = new PieceGroups(Names.of(jdbc, "object_kind"), Names.of(jdbc, "style"));
+        return jdbc.sql(PIECES).query((row, number) -> outcome(row, groups)).list();
+    }
+
+    /** By number: of so many rows, looking for the names of columns would take as long as reading them. */
+    private static Outcome outcome(ResultSet row, PieceGroups groups) throws SQLException {
+        Long net = row.getObject(8, Long.class);
+        return Outcome.of(
+                row.getObject(1, UUID.class),
+                groups.of(row.getObject(2, UUID.class), row.getObject(3, UUID.class)),
+                new Outcome.Days(
+                        row.getObject(4, LocalDate.class),
+                        row.getObject(5, LocalDate.class),
+                        row.getObject(6, LocalDate.class),
+                        row.getObject(7, LocalDate.class)),
                 net == null ? null : Amount.of(net),
-                Amount.of(row.getLong("supplies_minor")),
-                row.getBigDecimal("minutes"),
-                Amount.of(row.getLong("bought_minor")),
-                row.getBoolean("worked"));
+                Amount.of(row.getLong(9)),
+                row.getBigDecimal(10),
+                Amount.of(row.getLong(11)),
+                row.getBoolean(12));
+    }
+
+    /** Of many pieces the same few groups of kind and style, each made once. */
+    private static final class PieceGroups {
+
+        private record Ids(@Nullable UUID kind, @Nullable UUID style) {}
+
+        private final Map<UUID, String> kinds;
+        private final Map<UUID, String> styles;
+        private final Map<Ids, PayRow.Group> groups = new HashMap<>();
+
+        private PieceGroups(Map<UUID, String> kinds, Map<UUID, String> styles) {
+            this.kinds = kinds;
+            this.styles = styles;
+        }
+
+        private PayRow.Group of(@Nullable UUID kind, @Nullable UUID style) {
+            return groups.computeIfAbsent(
+                    new Ids(kind, style),
+                    ids -> new PayRow.Group(kind, kinds.getOrDefault(kind, ""), style, styles.getOrDefault(style, "")));
+        }
     }
 }

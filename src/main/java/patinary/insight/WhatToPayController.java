@@ -22,21 +22,13 @@ class WhatToPayController {
     private static final String OWNER = "OWNER";
 
     private final Outcomes outcomes;
-    private final PieceOutcomes pieces;
     private final Traits traits;
     private final PieceNames names;
     private final CurrentAims aims;
     private final CurrentShop shop;
 
-    WhatToPayController(
-            Outcomes outcomes,
-            PieceOutcomes pieces,
-            Traits traits,
-            PieceNames names,
-            CurrentAims aims,
-            CurrentShop shop) {
+    WhatToPayController(Outcomes outcomes, Traits traits, PieceNames names, CurrentAims aims, CurrentShop shop) {
         this.outcomes = outcomes;
-        this.pieces = pieces;
         this.traits = traits;
         this.names = names;
         this.aims = aims;
@@ -75,7 +67,11 @@ class WhatToPayController {
             model.addAttribute("chosen", chosen);
             model.addAttribute("worked", rows.get(chosen));
             model.addAttribute(
-                    "pieces", pieces.of(rows.get(chosen).group(), PieceOutcomes.Level.ANY, narrowing, Window.of(page)));
+                    "pieces",
+                    names.page(
+                            outcomes.behind(rows.get(chosen).group(), Together.ANY, narrowing),
+                            Outcome::piece,
+                            Window.of(page)));
         }
         return "insight/what-to-pay";
     }

@@ -45,7 +45,8 @@ import patinary.testing.ShopTest;
 @ShopTest
 class ArrangementsIT {
 
-    private static final List<String> INSIGHT = List.of("piece_sold", "offer_spell", "piece_outcome", "piece_group");
+    private static final List<String> INSIGHT =
+            List.of("piece_sold", "offer_spell", "piece_outcome", "piece_asked_first");
 
     @Autowired
     private MockMvc mvc;

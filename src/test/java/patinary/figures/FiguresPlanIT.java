@@ -39,14 +39,17 @@ class FiguresPlanIT {
         }
         List.of("account", "piece_id", "document_id", "supply_id", "origin_id", "doc_date")
                 .forEach(column -> jdbc.sql(UNKNOWN.formatted(column)).update());
-        assertThat(KeptFigure.values()).allSatisfy(figure -> assertThat(plan(figure))
-                .contains("touched_")
-                .doesNotContain("posting_account_ix"));
+        assertThat(KeptFigure.values())
+                .allSatisfy(
+                        figure -> assertThat(plan(figure)).contains("touched_").doesNotContain("posting_account_ix"));
     }
 
     private String plan(KeptFigure figure) {
         String rows = String.join(
-                "\n", jdbc.sql("explain select * from " + figure.definition()).query(String.class).list());
+                "\n",
+                jdbc.sql("explain select * from " + figure.definition())
+                        .query(String.class)
+                        .list());
         return rows.toLowerCase(Locale.ROOT);
     }
 }

@@ -150,7 +150,8 @@ public final class PlainNumbers {
         List<Spell> spells = new ArrayList<>();
         rows(SPELL + "where os.until_day is null or os.until_day >= :first", row -> spell(row, groups, spells));
         rows(
-                SPELL + "where os.until_day < :first and exists (select 1 from sale_part sp where sp.piece_id = op.piece_id "
+                SPELL
+                        + "where os.until_day < :first and exists (select 1 from sale_part sp where sp.piece_id = op.piece_id "
                         + "and sp.sold_on between :first and :last)",
                 row -> spell(row, groups, spells));
         MoveFacts facts = new MoveFacts(found, Map.of(), new OfferFacts(spells, pauses(), sold));
@@ -172,8 +173,7 @@ public final class PlainNumbers {
         lot.end();
         int days = Math.toIntExact(ChronoUnit.DAYS.between(year.first(), year.last()) + 1);
         MoneyTable.Grouping grouping = MoneyTable.Grouping.ofPieces(groups::of);
-        return new MoneyReport.Answer(
-                MoneyTable.of(new MoneyFacts(sales, stock, minutes), grouping, days), null, null);
+        return new MoneyReport.Answer(MoneyTable.of(new MoneyFacts(sales, stock, minutes), grouping, days), null, null);
     }
 
     /** Gathers the changes of one piece after the other, as they come in order. */
@@ -281,9 +281,10 @@ public final class PlainNumbers {
     }
 
     private List<Outcome> outcomes() {
-        Map<UUID, LocalDate> letGo = lastDays("select lg.piece_id, d.doc_date from letting_go lg join document d on d.id = lg.id");
-        Map<UUID, LocalDate> takenOver =
-                lastDays("select op.piece_id, d.doc_date from opening_piece op join document d on d.id = op.opening_id");
+        Map<UUID, LocalDate> letGo =
+                lastDays("select lg.piece_id, d.doc_date from letting_go lg join document d on d.id = lg.id");
+        Map<UUID, LocalDate> takenOver = lastDays(
+                "select op.piece_id, d.doc_date from opening_piece op join document d on d.id = op.opening_id");
         Map<UUID, String> kinds = names("object_kind");
         Map<UUID, String> styles = names("style");
         Set<UUID> others = others();
@@ -307,11 +308,7 @@ public final class PlainNumbers {
                     LocalDate taken = takenOver.get(piece);
                     outcomes.add(new Outcome(
                             piece,
-                            new PayRow.Group(
-                                    kind,
-                                    kinds.getOrDefault(kind, ""),
-                                    style,
-                                    styles.getOrDefault(style, "")),
+                            new PayRow.Group(kind, kinds.getOrDefault(kind, ""), style, styles.getOrDefault(style, "")),
                             taken != null && from != null && !from.isAfter(taken)
                                     ? null
                                     : from == null ? letGo.get(piece) : from,
@@ -457,8 +454,7 @@ public final class PlainNumbers {
             if (others.contains(piece)) {
                 return false;
             }
-            ofPiece.putIfAbsent(
-                    piece, ofStyle.computeIfAbsent(style, one -> List.of(styles.getOrDefault(one, ""))));
+            ofPiece.putIfAbsent(piece, ofStyle.computeIfAbsent(style, one -> List.of(styles.getOrDefault(one, ""))));
             return true;
         }
 

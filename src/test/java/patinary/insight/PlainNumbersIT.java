@@ -75,7 +75,7 @@ class PlainNumbersIT {
 
     @Test
     void whatToMakeNext() {
-        var rows = next.rows(MakeNext.Order.HOUR, PieceOutcomes.Level.BOTH, Narrowing.WHOLE);
+        var rows = next.rows(MakeNext.Order.HOUR, Together.BOTH, Narrowing.WHOLE);
         same("moves/next", new PlainNumbers.Next(rows, next.ready(rows)));
     }
 

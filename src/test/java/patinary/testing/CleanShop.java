@@ -45,7 +45,8 @@ public final class CleanShop implements BeforeEachCallback {
         List<String> tables = EMPTIED.computeIfAbsent(address, first -> tablesWithoutReferenceData(jdbc));
         for (int tries = 1; true; tries++) {
             try {
-                // A change that a browser of the test before began is waited for; what was kept of that shop is let go of after.
+                // A change that a browser of the test before began is waited for; what was kept of that shop is let go
+                // of after.
                 turn.take();
                 empty(jdbc, tables);
                 turn.take();
@@ -97,7 +98,8 @@ public final class CleanShop implements BeforeEachCallback {
         if (isEmbedded(jdbc)) {
             truncate(jdbc, filled);
         } else {
-            // One statement is one transaction; foreign keys are triggers there, and let go of with the others until its end.
+            // One statement is one transaction; foreign keys are triggers there, and let go of with the others until
+            // its end.
             jdbc.sql(filled.stream()
                             .map(table -> "delete from " + table)
                             .collect(Collectors.joining("; ", "set local session_replication_role = replica; ", "")))

@@ -108,8 +108,9 @@ class GuidePicturesIT {
             }
         }
         assertThat(now).as("pages as the guide's pictures show them").isEqualTo(then);
-        assertThat(kept()).hasSize(Taken.values().length).allSatisfy(file -> assertThat(Files.size(file))
-                .isLessThanOrEqualTo(HEAVIEST));
+        assertThat(kept())
+                .hasSize(Taken.values().length)
+                .allSatisfy(file -> assertThat(Files.size(file)).isLessThanOrEqualTo(HEAVIEST));
     }
 
     /** The same stay, signed in. */
