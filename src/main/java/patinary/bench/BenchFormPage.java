@@ -3,6 +3,7 @@ package patinary.bench;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -176,6 +177,8 @@ class BenchFormPage {
     List<WorkedPiece> chosen(BenchForm form) {
         LinkedHashSet<String> all = new LinkedHashSet<>(form.pieces);
         all.addAll(form.ready);
+        // A list that was numbered by hand may have gaps.
+        all.removeIf(Objects::isNull);
         form.pieces = List.copyOf(all);
         return pieces.withIds(ChosenIds.read(all));
     }

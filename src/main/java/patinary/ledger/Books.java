@@ -3,6 +3,7 @@ package patinary.ledger;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -52,6 +53,7 @@ public class Books {
         turn.take();
         trail.documents(several, null);
         refuseSealed(several);
+        refuseTaken(several);
         for (Document document : several) {
             document.recorded(clock.instant());
             documents.persist(document);
@@ -195,10 +197,24 @@ public class Books {
         documents.sealedUpTo().filter(last -> !step.isAfter(last)).ifPresent(last -> refuse(several));
     }
 
+    /** One that is there already as the same kind was sent twice, and whoever records it knows that. */
+    private void refuseTaken(List<? extends Document> several) {
+        Map<UUID, DocumentKind> known = documents.kinds(several);
+        refuse(
+                several.stream()
+                        .filter(document -> known.getOrDefault(document.id(), document.kind()) != document.kind())
+                        .toList(),
+                Problem.Reason.ID_TAKEN);
+    }
+
     private static void refuse(List<? extends Document> sealed) {
-        if (!sealed.isEmpty()) {
-            throw new Refused(sealed.stream()
-                    .map(document -> new Problem(document.ref(), Problem.Reason.YEAR_SEALED, null))
+        refuse(sealed, Problem.Reason.YEAR_SEALED);
+    }
+
+    private static void refuse(List<? extends Document> several, Problem.Reason reason) {
+        if (!several.isEmpty()) {
+            throw new Refused(several.stream()
+                    .map(document -> new Problem(document.ref(), reason, null))
                     .toList());
         }
     }

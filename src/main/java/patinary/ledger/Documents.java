@@ -1,10 +1,12 @@
 package patinary.ledger;
 
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.FlushModeType;
 import jakarta.persistence.metamodel.EntityType;
 import java.lang.reflect.Modifier;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,6 +69,17 @@ class Documents {
 
     <D extends Document> Optional<D> find(Class<D> type, UUID id) {
         return Optional.ofNullable(entities.find(type, id));
+    }
+
+    /** Of which kind those of the documents are that are stored already, by their ids. */
+    Map<UUID, DocumentKind> kinds(Collection<? extends Document> several) {
+        Map<UUID, DocumentKind> kinds = new HashMap<>();
+        entities.createQuery("select d.id, d.kindRank from Document d where d.id in :ids", Object[].class)
+                .setParameter("ids", several.stream().map(Document::id).toList())
+                .setFlushMode(FlushModeType.COMMIT)
+                .getResultList()
+                .forEach(row -> kinds.put((UUID) row[0], DocumentKind.values()[(int) row[1]]));
+        return kinds;
     }
 
     void persist(Document document) {

@@ -25,7 +25,9 @@ public record Problem(
         /** A mixed pot would be an ingredient of itself. */
         POT_OF_ITSELF,
         /** The document's amounts do not add to zero. */
-        UNBALANCED;
+        UNBALANCED,
+        /** Another kind of document has its id: a form was sent with the number of another form. */
+        ID_TAKEN;
 
         /** The key of the message that tells a person. */
         public String messageKey() {

@@ -231,6 +231,17 @@ class BenchIT {
     }
 
     @Test
+    void aListOfPiecesWithGapsIsReadAsItStands() throws Exception {
+        mvc.perform(post("/bench/new")
+                        .with(InventedShop.owner())
+                        .param("id", id.toString())
+                        .param("act", "cut")
+                        .param("pieces[3]", bench.crate.toString()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString(bench.crate.toString())));
+    }
+
+    @Test
     void twoDaysAreNotSettledInSilence() throws Exception {
         MockHttpServletRequestBuilder request = post("/bench/new")
                 .with(InventedShop.owner())

@@ -26,8 +26,8 @@ import patinary.testing.PageShape;
 final class Crawl {
 
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}");
-    /** What would end the stay, or is there before the shop is. */
-    private static final Set<String> LEFT_OUT = Set.of("/sign-out", "/sign-in", "/setup");
+    /** What would end the stay, is there before the shop is, or is another test's own. */
+    private static final Set<String> LEFT_OUT = Set.of("/sign-out", "/sign-in", "/setup", "/probe");
 
     private final Map<String, FoundForm> forms = new LinkedHashMap<>();
     private final List<Route> routes = new ArrayList<>();

@@ -152,6 +152,19 @@ class SuppliesIT {
                 .andExpect(content().string(containsString("for your state&#39;s rules")));
     }
 
+    @Test
+    void aFormWithTheNumberOfAnotherIsRefusedInWords() throws Exception {
+        UUID receipt = bench.receipt(LineKind.SHELF, bench.paint, BigDecimal.valueOf(200), "20.00", DAY);
+        mvc.perform(post("/supplies/" + bench.paint + "/take")
+                        .with(InventedShop.owner())
+                        .param("id", receipt.toString())
+                        .param("date", DAY.plusDays(1).toString())
+                        .param("quantity", "1/4 jar"))
+                .andExpect(status().is(422))
+                .andExpect(content().string(containsString("Something else was recorded with this form already")));
+        assertThat(bench.balance("BENCH")).isZero();
+    }
+
     /** 200 ml, one jar, on the shelf for 20.00, asked 32.00: margin 37.5, so 38%. A quarter taken: 15.00 is left. */
     @Test
     void theShelfIsShownAtCostOnAnyDay() throws Exception {
