@@ -8,12 +8,10 @@ drop view if exists mishap_rate cascade;
 
 create view mishap_rate as
 with tried as (
-    select s.supply_line_id, lower(trim(p.material)) as surface, up.piece_id as thing, 0 as failed, 1 as worked
-    from bench_use bu
-    join supply s on s.id = bu.supply_id
-    join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
-    join piece p on p.id = up.piece_id
-    where trim(p.material) <> ''
+    select pl.supply_line_id, lower(trim(p.material)) as surface, pl.piece_id as thing, 0 as failed, 1 as worked
+    from piece_line pl
+    join piece p on p.id = pl.piece_id
+    where pl.worked and trim(p.material) <> ''
     union all
     select s.supply_line_id, lower(trim(case when trim(m.surface) <> '' then m.surface else p.material end)),
            coalesce(m.piece_id, m.bench_entry_id), 1, 0

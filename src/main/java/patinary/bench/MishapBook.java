@@ -92,8 +92,12 @@ class MishapBook {
      * plain questions: one that joins the rates and the states of the pieces works both out for every row.
      *
      * @param known all supplies
+     * @param shown the pieces that are meant
      */
-    List<Again> couldFailAgain(List<SupplyCatalog.Known> known) {
+    List<Again> couldFailAgain(List<SupplyCatalog.Known> known, List<UUID> shown) {
+        if (shown.isEmpty()) {
+            return List.of();
+        }
         List<Failed> failed = jdbc.sql("""
                         select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried
                         from mishap_rate r
@@ -104,7 +108,7 @@ class MishapBook {
             return List.of();
         }
         Map<String, List<UUID>> pieces =
-                piecesHere(failed.stream().map(Failed::surface).distinct().toList());
+                piecesHere(failed.stream().map(Failed::surface).distinct().toList(), shown);
         Map<UUID, List<UUID>> supplies = known.stream()
                 .collect(Collectors.groupingBy(
                         supply -> supply.facts().lineId(),
@@ -121,15 +125,15 @@ class MishapBook {
                 .toList();
     }
 
-    /** The pieces that are neither sold nor gone, by what they are made of. */
-    private Map<String, List<UUID>> piecesHere(List<String> surfaces) {
+    /** Those of the pieces that are neither sold nor gone, by what they are made of. */
+    private Map<String, List<UUID>> piecesHere(List<String> surfaces, List<UUID> shown) {
         Map<String, List<UUID>> pieces = new HashMap<>();
         jdbc.sql("""
                         select p.id, lower(trim(p.material)) as surface
                         from piece_state st
                         left join piece p on p.id = st.piece_id
-                        where st.state not in ('SOLD', 'GONE') and lower(trim(p.material)) in (:surfaces)
-                        order by p.code""").param("surfaces", surfaces).query(row -> {
+                        where p.id in (:shown) and st.state not in ('SOLD', 'GONE') and lower(trim(p.material)) in (:surfaces)
+                        order by p.code""").param("surfaces", surfaces).param("shown", shown).query(row -> {
             pieces.computeIfAbsent(row.getString("surface"), first -> new ArrayList<>())
                     .add(row.getObject("id", UUID.class));
         });

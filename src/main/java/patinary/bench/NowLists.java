@@ -66,7 +66,8 @@ class NowLists implements PhoneLists {
                 words(said.mishaps()),
                 // What failed before, and the pieces and supplies with which it could fail again.
                 "bench-failed",
-                mishaps.couldFailAgain(known));
+                mishaps.couldFailAgain(
+                        known, pieces.stream().map(PieceRow::value).toList()));
     }
 
     private static List<WordsRow> words(List<String> texts) {

@@ -127,7 +127,10 @@ class NowPage {
         model.addAttribute("phrases", phrases);
         model.addAttribute("surfaces", before.surfaces());
         model.addAttribute("mishapWords", before.mishaps());
-        model.addAttribute("couldFail", mishaps.couldFailAgain(known));
+        model.addAttribute(
+                "couldFail",
+                mishaps.couldFailAgain(
+                        known, pieces.stream().map(PieceRow::value).toList()));
         cautions(model, pieces, supplies, phrases, finishes.rows(offer.all()));
         Instant now = time.instant();
         model.addAttribute("clock", clock.view(state, now));

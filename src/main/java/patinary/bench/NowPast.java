@@ -12,6 +12,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import patinary.bench.NowRows.LastUse;
 import patinary.bench.NowRows.StyleRow;
+import patinary.ledger.DocumentKind;
 import patinary.supplies.ToolUse;
 
 /** What earlier entries say about the next one: supplies in the order she last used them, and her own words. */
@@ -24,25 +25,33 @@ class NowPast {
     private static final int USES_OF_A_STYLE = 40;
     private static final int WORDS = 10;
 
+    /** So long before her last entry is looked: a season comes round in it, and ten years at the bench do not make the page slower. */
+    private static final int DAYS = 400;
+
+    private static final String LATELY =
+            "d.kind_rank = %1$d and d.doc_date >= (select max(l.doc_date) - %2$d from document l where l.kind_rank = %1$d)"
+                    .formatted(DocumentKind.BENCH_ENTRY.ordinal(), DAYS);
+
     /** Words of all three kinds, of each as many as say how she works now, and of each supply what was typed for it last. */
     private static final String LATEST = """
             select kind, words, supply_id from (
                 select 'DONE' as kind, e.done as words, cast(null as uuid) as supply_id,
                        row_number() over (order by d.doc_date desc, d.recorded_at desc) as latest
-                from bench_entry e join document d on d.id = e.id where e.done <> ''
+                from bench_entry e join document d on d.id = e.id where e.done <> '' and {lately}
                 union all
                 select 'SURFACE', m.surface, null, row_number() over (order by d.doc_date desc, d.recorded_at desc)
-                from bench_mishap m join document d on d.id = m.bench_entry_id where m.surface <> ''
+                from bench_mishap m join document d on d.id = m.bench_entry_id where m.surface <> '' and {lately}
                 union all
                 select 'WHAT', m.what, null, row_number() over (order by d.doc_date desc, d.recorded_at desc)
-                from bench_mishap m join document d on d.id = m.bench_entry_id where m.what <> ''
+                from bench_mishap m join document d on d.id = m.bench_entry_id where m.what <> '' and {lately}
                 union all
                 select 'USED', used.typed, used.supply_id,
                        row_number() over (order by used.doc_date desc, used.recorded_at desc, used.line)
                 from (select bu.supply_id, bu.typed, bu.line, d.doc_date, d.recorded_at,
                              row_number() over (partition by bu.supply_id
                                  order by d.doc_date desc, d.recorded_at desc, bu.line) as of_supply
-                      from bench_use bu join document d on d.id = bu.bench_entry_id) used
+                      from bench_use bu join document d on d.id = bu.bench_entry_id
+                      where {lately}) used
                 where used.of_supply = 1) said
             where latest <= :most or kind = 'USED'
             order by latest
@@ -63,12 +72,16 @@ class NowPast {
         this.jdbc = jdbc;
     }
 
-    /** The styles on whose pieces supplies were used. */
+    private JdbcClient.StatementSpec recent(String question) {
+        return jdbc.sql(question.replace("{lately}", LATELY));
+    }
+
+    /** The styles on whose pieces supplies were used lately. */
     List<StyleRow> styles() {
         Map<UUID, String> names = new LinkedHashMap<>();
         Map<UUID, List<LastUse>> last = new LinkedHashMap<>();
         Map<UUID, LinkedHashSet<UUID>> order = new LinkedHashMap<>();
-        jdbc.sql("""
+        recent("""
                         with touched as (
                             select distinct p.style_id, bu.bench_entry_id, bu.line, bu.supply_id, bu.typed, bu.estimated,
                                    bu.tool_uses is not null as tool, d.doc_date, d.recorded_at
@@ -76,7 +89,7 @@ class NowPast {
                             join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
                             join piece p on p.id = up.piece_id
                             join document d on d.id = bu.bench_entry_id
-                            where p.style_id is not null),
+                            where p.style_id is not null and {lately}),
                         ranked as (
                             select t.*, rank() over (partition by style_id order by doc_date desc, recorded_at desc,
                                                      cast(bench_entry_id as varchar(36)) desc) as latest
@@ -111,7 +124,7 @@ class NowPast {
     /** What earlier entries say, the latest first. */
     Entries entries() {
         List<Said> said =
-                jdbc.sql(LATEST).param("most", ENTRIES).query(Said.class).list();
+                recent(LATEST).param("most", ENTRIES).query(Said.class).list();
         Map<UUID, String> used = new LinkedHashMap<>();
         said.forEach(one -> Optional.ofNullable(one.supplyId()).ifPresent(supply -> used.put(supply, one.words())));
         return new Entries(of("DONE", said), of("SURFACE", said), of("WHAT", said), used);
