@@ -8,11 +8,11 @@ drop view if exists lot_keeps cascade;
 
 create view lot_keeps as
 with came as (
-    -- What documents bring is kept; few of the many rows bring anything.
+    -- What documents bring is kept; few of the many rows bring anything. The kind is asked of those alone, not of all documents first.
     select ds.document_id, ds.supply_id, d.kind, d.doc_date, d.kind_rank, sum(ds.quantity) as quantity
     from document_stock ds
     join document d on d.id = ds.document_id
-    where ds.quantity > 0 and d.kind in ('RECEIPT', 'OPENING', 'SUPPLY_GIFT')
+    where ds.quantity > 0 and case when ds.quantity > 0 then d.kind in ('RECEIPT', 'OPENING', 'SUPPLY_GIFT') else false end
     group by ds.document_id, ds.supply_id, d.kind, d.doc_date, d.kind_rank
     union all
     -- Of a pot that was kept by the postings: its own entry may have used of it too.
