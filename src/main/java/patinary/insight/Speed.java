@@ -82,6 +82,11 @@ record Speed(
         return count(Exit.OPEN);
     }
 
+    /** How many different pieces the rounds are of: more than stays where some were a set, fewer where one came back. */
+    public long pieces() {
+        return rounds.stream().map(Round::piece).distinct().count();
+    }
+
     private long count(Exit exit) {
         return stays.stream().filter(stay -> stay.exit() == exit).count();
     }

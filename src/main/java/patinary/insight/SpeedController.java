@@ -74,6 +74,7 @@ class SpeedController {
                 shop.currency(),
                 known.word(),
                 "rounds",
+                "pieces",
                 "sold",
                 "withdrawn",
                 "on_offer",
@@ -89,6 +90,7 @@ class SpeedController {
             file.row(
                     row.name(),
                     row.stays().size(),
+                    row.pieces(),
                     row.sold(),
                     row.withdrawn(),
                     row.open(),

@@ -120,6 +120,22 @@ class InsightIT {
                 .andExpect(content().string(containsString("half_sold_after_days")));
     }
 
+    /** The box sold; the tray and its lid wait on one offer, a set: two rounds, three pieces. */
+    @Test
+    void theFileOfDaysCountsPiecesBesideRounds() throws Exception {
+        shopWithTwoPieces(LAST);
+        UUID lid = UUID.randomUUID();
+        piece(lid, "P0003", "Lid of the tray");
+        jdbc.sql(
+                        "insert into offer_piece (offer_id, piece_id, weight) select offer_id, ?, 1 from offer_piece where piece_id = ?")
+                .params(lid, tray)
+                .update();
+        InventedShop.keepFigures(program);
+        mvc.perform(get("/moves/days.csv?by=style").with(owner()))
+                .andExpect(content().string(containsString("style,rounds,pieces,sold,withdrawn,on_offer,")))
+                .andExpect(content().string(containsString("Cottage,2,3,1,0,1,")));
+    }
+
     @Test
     void theSpeedOfAnEmptyShopSaysWhatToDo() throws Exception {
         mvc.perform(get("/moves/days").with(owner()))

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import patinary.insight.Speed.Verdict;
 import patinary.survival.Exit;
@@ -75,6 +76,29 @@ class SpeedTableTest {
         assertThat(whole.soldWithin(30)).isBetween(0, 100);
         assertThat(whole.soldWithin(1000)).isNull();
         assertThat(whole.sold() + whole.withdrawn() + whole.open()).isEqualTo(10);
+    }
+
+    /** Three pieces by hand: two sold as a set, one stay; the third came back twice and waits again, three stays. */
+    @Test
+    void countsEachPieceOnce() {
+        UUID set = new UUID(0, 9);
+        round(new UUID(0, 1), set, 5, Exit.SOLD);
+        round(new UUID(0, 2), set, 5, Exit.SOLD);
+        assertThat(table().whole().stays()).hasSize(1);
+        assertThat(table().whole().pieces()).isEqualTo(2);
+
+        round(new UUID(0, 3), null, 7, Exit.OPEN);
+        round(new UUID(0, 3), null, 11, Exit.OPEN);
+        round(new UUID(0, 3), null, 13, Exit.OPEN);
+        assertThat(table().whole().stays()).hasSize(4);
+        assertThat(table().whole().pieces()).isEqualTo(3);
+        assertThat(table().rows()).extracting(Speed::pieces).containsExactly(3L);
+    }
+
+    private void round(UUID piece, @Nullable UUID set, int days, Exit exit) {
+        Round round = new Round(piece, piece, set, LocalDate.of(2025, 1, 1), Stay.of(days, exit));
+        rounds.add(round);
+        groups.put(round, "made up");
     }
 
     private SpeedTable table() {
