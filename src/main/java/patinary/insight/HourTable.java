@@ -67,7 +67,7 @@ record HourTable(List<Month> months, Month whole) {
         }
 
         public long wholeMinutes() {
-            return minutes.setScale(0, RoundingMode.HALF_UP).longValueExact();
+            return Ratios.wholeMinutes(minutes);
         }
 
         /** Its first day, for the page; null for all together. */

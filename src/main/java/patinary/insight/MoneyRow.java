@@ -74,7 +74,7 @@ record MoneyRow(
     }
 
     public long wholeMinutes() {
-        return minutes.setScale(0, RoundingMode.HALF_UP).longValueExact();
+        return Ratios.wholeMinutes(minutes);
     }
 
     /** Gross margin return on stock, as of a year, with two decimals. */

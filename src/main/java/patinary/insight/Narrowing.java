@@ -1,6 +1,5 @@
 package patinary.insight;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -80,10 +79,5 @@ record Narrowing(
         return pieces == null
                 ? rounds
                 : rounds.stream().filter(round -> has(round.piece())).toList();
-    }
-
-    /** For a query: the pieces it is narrowed to; one that no piece has, where none belongs to both groups. */
-    Collection<UUID> ids() {
-        return pieces == null || pieces.isEmpty() ? List.of(new UUID(0, 0)) : pieces;
     }
 }

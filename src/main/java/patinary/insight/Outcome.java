@@ -81,6 +81,6 @@ record Outcome(
     }
 
     public long wholeMinutes() {
-        return minutes.setScale(0, java.math.RoundingMode.HALF_UP).longValueExact();
+        return Ratios.wholeMinutes(minutes);
     }
 }

@@ -44,7 +44,7 @@ class Outcomes {
 
     private record Cells(List<Only> chosen, LocalDate today) {}
 
-    private record Behind(PayRow.Group group, Together level, List<Only> chosen) {}
+    private record RestingOn(PayRow.Group group, Together level, List<Only> chosen) {}
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
@@ -92,7 +92,7 @@ class Outcomes {
     /** The pieces that a group's figures rest on: those sold last first, then those offered last. */
     List<Outcome> behind(PayRow.Group group, Together level, Narrowing narrowing) {
         return readings.of(
-                new Behind(group, level, narrowing.chosen()),
+                new RestingOn(group, level, narrowing.chosen()),
                 () -> pieces(narrowing).stream()
                         .filter(one -> level.holds(group, one.group()))
                         .sorted(Outcome.LATEST)

@@ -42,4 +42,9 @@ final class Ratios {
     static @Nullable BigDecimal twoDecimals(double number) {
         return Double.isFinite(number) ? BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP) : null;
     }
+
+    /** Minutes as pages and files show them, half up. */
+    static long wholeMinutes(BigDecimal minutes) {
+        return minutes.setScale(0, RoundingMode.HALF_UP).longValueExact();
+    }
 }

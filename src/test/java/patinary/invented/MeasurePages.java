@@ -202,7 +202,7 @@ final class MeasurePages {
             look(page, counts ? changed : new Looks());
             look(page, counts ? again : new Looks());
             long start = System.nanoTime();
-            beside = numbers.of(page) != null | plain.read(page);
+            beside = numbers.of(page) != null || plain.read(page);
             if (counts) {
                 apart.add((System.nanoTime() - start) / MILLION);
             }

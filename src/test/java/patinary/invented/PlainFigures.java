@@ -30,8 +30,8 @@ final class PlainFigures {
     }
 
     /**
-     * Runs the queries of a page and reads whatever they give; says whether it has any. Each is written a little differently each time, since the embedded database
-     * would answer the same one with what it found before.
+     * Runs the queries of a page and reads whatever they give; says whether it has any. Each is written a little differently each time,
+     * since the embedded database would answer the same one with what it found before.
      */
     boolean read(String page) {
         List<String> queries = of(page);

@@ -1,10 +1,12 @@
 package patinary.testing;
 
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.platform.commons.support.AnnotationSupport;
@@ -12,6 +14,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.dao.PessimisticLockingFailureException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.junit.jupiter.SpringExtension;
+import patinary.durable.Engine;
 import patinary.ledger.Turn;
 
 /**
@@ -42,13 +45,14 @@ public final class CleanShop implements BeforeEachCallback {
         JdbcClient jdbc = program.getBean(JdbcClient.class);
         String address = program.getEnvironment().getRequiredProperty("spring.datasource.url");
         Turn turn = program.getBean(Turn.class);
+        Engine engine = engine(program);
         List<String> tables = EMPTIED.computeIfAbsent(address, first -> tablesWithoutReferenceData(jdbc));
         for (int tries = 1; true; tries++) {
             try {
                 // A change that a browser of the test before began is waited for; what was kept of that shop is let go
                 // of after.
                 turn.take();
-                empty(jdbc, tables);
+                empty(jdbc, tables, engine);
                 turn.take();
                 return;
             } catch (PessimisticLockingFailureException lateQuestion) {
@@ -85,7 +89,7 @@ public final class CleanShop implements BeforeEachCallback {
         return emptied;
     }
 
-    private static void empty(JdbcClient jdbc, List<String> tables) {
+    private static void empty(JdbcClient jdbc, List<String> tables, Engine engine) {
         // A test fills a few of the many tables, and to ask which is much cheaper than to empty all of them.
         List<String> filled = jdbc.sql(tables.stream()
                         .map("select '%1$s' where exists (select 1 from %1$s)"::formatted)
@@ -95,7 +99,7 @@ public final class CleanShop implements BeforeEachCallback {
         if (filled.isEmpty()) {
             return;
         }
-        if (isEmbedded(jdbc)) {
+        if (engine == Engine.H2) {
             truncate(jdbc, filled);
         } else {
             // One statement is one transaction; foreign keys are triggers there, and let go of with the others until
@@ -107,12 +111,12 @@ public final class CleanShop implements BeforeEachCallback {
         }
     }
 
-    private static boolean isEmbedded(JdbcClient jdbc) {
-        return jdbc.sql("select 1 from information_schema.tables where lower(table_name) = 'settings' "
-                        + "and lower(table_schema) = 'information_schema'")
-                .query(Integer.class)
-                .optional()
-                .isPresent();
+    private static Engine engine(ApplicationContext program) {
+        try {
+            return Engine.of(program.getBean(DataSource.class));
+        } catch (SQLException gone) {
+            throw new IllegalStateException(gone);
+        }
     }
 
     private static void truncate(JdbcClient jdbc, List<String> tables) {

@@ -27,7 +27,7 @@ final class PageBudget {
               new PerformanceObserver(list => list.getEntries().forEach(one => shift += one.hadRecentInput ? 0 : one.value))
                   .observe({ type: 'layout-shift', buffered: true });
               const files = performance.getEntriesByType('resource')
-                  .filter(one => !one.name.includes('/photos/') && !one.name.endsWith('.jpeg'));
+                  .filter(one => !one.name.includes('/photos/') && !/[/]guide[/][a-z0-9-]+[.]jpeg$/.test(one.name));
               const bytes = of => of.reduce((sum, one) => sum + one.encodedBodySize, 0);
               const ending = word => files.filter(one => new URL(one.name).pathname.endsWith(word));
               const page = performance.getEntriesByType('navigation')[0].encodedBodySize;
