@@ -14,10 +14,13 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.supplies.SupplyCatalog;
 
 /** What went wrong so far, and how often. */
 @Repository
+@Transactional(readOnly = true)
 class MishapBook {
 
     /** Surfaces that everybody meets; her own words come beside them. */
@@ -27,6 +30,13 @@ class MishapBook {
     private static final String RATES = """
             select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried, r.known
             from mishap_rate r join supply_line l on l.id = r.supply_line_id""";
+
+    private static final String FAILED = """
+            select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried
+            from mishap_rate r
+            left join supply_line l on l.id = r.supply_line_id
+            where r.failed > 0
+            order by lower(l.name), r.surface""";
 
     /** One mishap as it was told. */
     record Told(
@@ -55,9 +65,11 @@ class MishapBook {
     private record Failed(UUID lineId, String line, String surface, long failed, long tried) {}
 
     private final JdbcClient jdbc;
+    private final Readings readings;
 
-    MishapBook(JdbcClient jdbc) {
+    MishapBook(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
     /** Every supply line on every surface on which it failed or was used, those that failed most first. */
@@ -98,12 +110,8 @@ class MishapBook {
         if (shown.isEmpty()) {
             return List.of();
         }
-        List<Failed> failed = jdbc.sql("""
-                        select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried
-                        from mishap_rate r
-                        left join supply_line l on l.id = r.supply_line_id
-                        where r.failed > 0
-                        order by lower(l.name), r.surface""").query(Failed.class).list();
+        List<Failed> failed = readings.of(
+                Failed.class, () -> jdbc.sql(FAILED).query(Failed.class).list());
         if (failed.isEmpty()) {
             return List.of();
         }

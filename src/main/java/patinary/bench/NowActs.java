@@ -50,7 +50,7 @@ class NowActs {
 
     /** Takes the supplies of the last time; what is tapped already stays as it is. */
     private void asLastTime(UUID style, NowForm form) {
-        past.styles().stream()
+        past.read().styles().stream()
                 .filter(row -> row.value().equals(style))
                 .flatMap(row -> row.last().stream())
                 .forEach(last -> take(last, form));

@@ -32,6 +32,28 @@ class NowChoices {
 
     private static final UUID NOBODY = new UUID(0, 0);
 
+    /** Which pieces, by where they stand, and then what is shown of these few and of the chosen ones. */
+    private static final String PIECES = """
+            select p.id, p.code, p.title, p.material, coalesce(k.name, '') as kind,
+                   coalesce(cast(p.style_id as varchar(36)), '') as style, s.state,
+                   coalesce(p.area_cm2, k.area_cm2) as area,
+                   coalesce(cast(p.planned_finish_id as varchar(36)), '') as finish
+            from (select id from piece where id in (:chosen)
+                  union
+                  select * from (select st.piece_id from piece_state st %s
+                                 where st.state in ('BENCH', 'FOUND', 'READY', :more) and st.piece_id not in (:chosen)
+                                 order by case st.state when 'BENCH' then 1 when 'FOUND' then 2 else 3 end,
+                                          coalesce(st.since, date '1970-01-01') desc, st.piece_id
+                                 fetch first :most rows only) latest) found
+            join piece p on p.id = found.id
+            join piece_state s on s.piece_id = p.id
+            left join object_kind k on k.id = p.kind_id
+            order by case when p.id in (:chosen) then 0 when s.state = 'BENCH' then 1 when s.state = 'FOUND' then 2 else 3 end,
+                     coalesce(s.since, date '1970-01-01') desc, p.code desc""";
+
+    private static final String CALLED =
+            "join piece c on c.id = st.piece_id and (lower(c.code) like :words or lower(c.title) like :words)";
+
     private final JdbcClient jdbc;
     private final Cautions cautions;
     private final MessageSource messages;
@@ -60,26 +82,11 @@ class NowChoices {
      */
     List<PieceRow> pieces(String words, Collection<UUID> chosen, int most) {
         return jdbc
-                .sql("""
-                        select p.id, p.code, p.title, p.material, coalesce(k.name, '') as kind,
-                               coalesce(cast(p.style_id as varchar(36)), '') as style, s.state,
-                               coalesce(p.area_cm2, k.area_cm2) as area,
-                               coalesce(cast(p.planned_finish_id as varchar(36)), '') as finish
-                        from piece p
-                        join piece_state s on s.piece_id = p.id
-                        left join object_kind k on k.id = p.kind_id
-                        where p.id in (:chosen)
-                           or s.state in ('BENCH', 'FOUND', 'READY', :more)
-                              and (lower(p.code) like :words or lower(p.title) like :words)
-                        order by case when p.id in (:chosen) then 0 when s.state = 'BENCH' then 1
-                                      when s.state = 'FOUND' then 2 else 3 end,
-                                 coalesce(s.since, date '1970-01-01') desc, p.code desc
-                        fetch first :most rows only
-                        """)
+                .sql(PIECES.formatted(words.isBlank() ? "" : CALLED))
                 .param("chosen", chosen.isEmpty() ? List.of(NOBODY) : List.copyOf(chosen))
                 .param("more", words.isBlank() ? "READY" : "OFFERED")
                 .param("words", "%" + words.strip().toLowerCase(Locale.ROOT) + "%")
-                .param("most", most + chosen.size())
+                .param("most", most)
                 .query(Found.class)
                 .list()
                 .stream()

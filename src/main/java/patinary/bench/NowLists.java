@@ -37,7 +37,8 @@ class NowLists implements PhoneLists {
     public Map<String, ?> all() {
         List<PieceRow> pieces = choices.pieces("", List.of(), PIECES);
         List<SupplyCatalog.Known> known = catalog.all();
-        NowPast.Entries said = past.entries();
+        NowPast.Past earlier = past.read();
+        NowPast.Entries said = earlier.entries();
         List<SupplyRow> supplies = choices.supplies(known, said.lastUsed());
         List<WordsRow> phrases = choices.phrases(said.phrases());
         List<FinishRow> followed = finishes.rows();
@@ -59,7 +60,7 @@ class NowLists implements PhoneLists {
                 "bench-cautions",
                 choices.cautions(called),
                 "bench-styles",
-                past.styles(),
+                earlier.styles(),
                 "bench-surfaces",
                 words(said.surfaces()),
                 "bench-mishaps",

@@ -105,12 +105,13 @@ class NowPage {
         page.work(model, form, known, offer, worked);
         List<UUID> chosen = ChosenIds.read(form.pieces);
         List<PieceRow> pieces = choices.pieces(form.pieceWords, chosen, PIECES);
-        List<StyleRow> styles = past.styles();
+        NowPast.Past earlier = past.read();
+        List<StyleRow> styles = earlier.styles();
         Set<String> own = pieces.stream()
                 .filter(piece -> chosen.contains(piece.value()))
                 .map(PieceRow::style)
                 .collect(Collectors.toSet());
-        NowPast.Entries before = past.entries();
+        NowPast.Entries before = earlier.entries();
         List<SupplyRow> supplies = NowChoices.inOrderOf(
                 choices.supplies(known, before.lastUsed()),
                 styles.stream()

@@ -10,13 +10,16 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
 import patinary.bench.NowRows.LastUse;
 import patinary.bench.NowRows.StyleRow;
 import patinary.ledger.DocumentKind;
+import patinary.ledger.Readings;
 import patinary.supplies.ToolUse;
 
 /** What earlier entries say about the next one: supplies in the order she last used them, and her own words. */
 @Repository
+@Transactional(readOnly = true)
 class NowPast {
 
     /** As many earlier entries as say how she works now. */
@@ -28,9 +31,15 @@ class NowPast {
     /** So long before her last entry is looked: a season comes round in it, and ten years at the bench do not make the page slower. */
     private static final int DAYS = 400;
 
-    private static final String LATELY =
-            "d.kind_rank = %1$d and d.doc_date >= (select max(l.doc_date) - %2$d from document l where l.kind_rank = %1$d)"
-                    .formatted(DocumentKind.BENCH_ENTRY.ordinal(), DAYS);
+    /** And at most at so many entries and the others of their first day: of who works that much, they are enough. */
+    private static final int MOST = 600;
+
+    private static final String LATELY = """
+            d.kind_rank = %1$d and d.doc_date >= (
+                select greatest(max(l.doc_date) - %2$d, min(l.doc_date))
+                from (select doc_date from document where kind_rank = %1$d
+                      order by kind_rank desc, doc_date desc
+                      fetch first %3$d rows only) l)""".formatted(DocumentKind.BENCH_ENTRY.ordinal(), DAYS, MOST);
 
     /** Words of all three kinds, of each as many as say how she works now, and of each supply what was typed for it last. */
     private static final String LATEST = """
@@ -64,12 +73,22 @@ class NowPast {
      */
     record Entries(List<String> phrases, List<String> surfaces, List<String> mishaps, Map<UUID, String> lastUsed) {}
 
+    /** All that is asked of the past. */
+    record Past(List<StyleRow> styles, Entries entries) {}
+
     private record Said(String kind, String words, @Nullable UUID supplyId) {}
 
     private final JdbcClient jdbc;
+    private final Readings readings;
 
-    NowPast(JdbcClient jdbc) {
+    NowPast(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
+    }
+
+    /** What earlier entries say. */
+    Past read() {
+        return readings.of(Past.class, () -> new Past(styles(), entries()));
     }
 
     private JdbcClient.StatementSpec recent(String question) {
@@ -77,7 +96,7 @@ class NowPast {
     }
 
     /** The styles on whose pieces supplies were used lately. */
-    List<StyleRow> styles() {
+    private List<StyleRow> styles() {
         Map<UUID, String> names = new LinkedHashMap<>();
         Map<UUID, List<LastUse>> last = new LinkedHashMap<>();
         Map<UUID, LinkedHashSet<UUID>> order = new LinkedHashMap<>();
@@ -122,7 +141,7 @@ class NowPast {
     }
 
     /** What earlier entries say, the latest first. */
-    Entries entries() {
+    private Entries entries() {
         List<Said> said =
                 recent(LATEST).param("most", ENTRIES).query(Said.class).list();
         Map<UUID, String> used = new LinkedHashMap<>();

@@ -50,17 +50,12 @@ class BuyController {
         BuyForm form = new BuyForm();
         form.id = UUID.randomUUID().toString();
         BuyEdits.atLeastOne(form);
-        if (who != null) {
-            form.source = lists.sources().stream()
-                    .findFirst()
-                    .map(BuyLists.SourceRow::value)
-                    .orElse("");
-            form.paidWith =
-                    lists.paid().stream().findFirst().map(BuyLists.Row::value).orElse("");
-        }
+        BuyLists.Offered offered = who == null ? BuyLists.Offered.NOTHING : lists.offered();
+        offered.sources().stream().findFirst().ifPresent(last -> form.source = last.value());
+        offered.paid().stream().findFirst().ifPresent(usual -> form.paidWith = usual.value());
         model.addAttribute("form", form);
         model.addAttribute("fresh", true);
-        return page(model, who != null);
+        return page(model, offered);
     }
 
     @PostMapping
@@ -72,7 +67,7 @@ class BuyController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         if (BuyEdits.carryOut(form, action)) {
-            return page(model, true);
+            return page(model, lists.offered());
         }
         BuyEdits.tidy(form);
         ReceiptReader.Outcome outcome = reader.read(form, errors);
@@ -82,7 +77,7 @@ class BuyController {
         if (errors.hasErrors()) {
             model.addAttribute("difference", outcome.difference());
             response.setStatus(422);
-            return page(model, true);
+            return page(model, lists.offered());
         }
         Notice.next(redirect, "buying.receipt.recorded");
         return "redirect:/receipts/" + outcome.draft().id();
@@ -130,13 +125,13 @@ class BuyController {
         }
     }
 
-    private String page(Model model, boolean inside) {
-        model.addAttribute("kinds", inside ? choices(lists.kinds()) : List.of());
-        model.addAttribute("styles", inside ? choices(lists.styles()) : List.of());
-        model.addAttribute("percents", inside ? lists.percents() : List.of());
-        model.addAttribute("sources", inside ? lists.sources() : List.of());
-        model.addAttribute("paidWith", inside ? lists.paid() : List.of());
-        model.addAttribute("money", inside ? lists.money() : null);
+    private String page(Model model, BuyLists.Offered offered) {
+        model.addAttribute("kinds", choices(offered.kinds()));
+        model.addAttribute("styles", choices(offered.styles()));
+        model.addAttribute("percents", offered.percents());
+        model.addAttribute("sources", offered.sources());
+        model.addAttribute("paidWith", offered.paid());
+        model.addAttribute("money", offered.money());
         model.addAttribute("uses", USES);
         model.addAttribute("settlements", SETTLEMENTS);
         model.addAttribute("mostRounding", ReceiptReader.Difference.MOST_ROUNDING);

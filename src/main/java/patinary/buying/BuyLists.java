@@ -1,6 +1,10 @@
 package patinary.buying;
 
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
@@ -17,19 +21,6 @@ import patinary.web.Fmt;
 @Repository
 @Transactional(readOnly = true)
 class BuyLists {
-
-    private static final String WORDS = """
-            select w.id, w.name from %1$s w
-            left join (select p.%2$s as word_id, max(d.recorded_at) as used_at
-                       from piece p join receipt_piece rp on rp.piece_id = p.id join document d on d.id = rp.receipt_id
-                       group by p.%2$s) u on u.word_id = w.id
-            order by case when u.used_at is null then 1 else 0 end, u.used_at desc, lower(w.name), w.id""";
-
-    private static final String SOURCES = """
-            select s.id, s.name, s.tax_percent, s.resale_certificate from source s
-            left join (select r.source_id, max(d.recorded_at) as used_at
-                       from receipt r join document d on d.id = r.id group by r.source_id) u on u.source_id = s.id
-            order by case when u.used_at is null then 1 else 0 end, u.used_at desc, lower(s.name), s.id""";
 
     /** An answer of a list. */
     record Row(String value, String text) {}
@@ -48,7 +39,21 @@ class BuyLists {
      */
     record Money(String code, int digits, List<String> signs) {}
 
+    /** All of it at once, for the page. */
+    record Offered(
+            List<Row> kinds,
+            List<Row> styles,
+            List<SourceRow> sources,
+            List<Row> percents,
+            List<Row> paid,
+            @Nullable Money money) {
+
+        /** For somebody who is not signed in: nothing of the shop. */
+        static final Offered NOTHING = new Offered(List.of(), List.of(), List.of(), List.of(), List.of(), null);
+    }
+
     private final JdbcClient jdbc;
+    private final LastBought bought;
     private final QuickPercents percents;
     private final MoneyPlaces places;
     private final ReceiptChoices choices;
@@ -58,6 +63,7 @@ class BuyLists {
 
     BuyLists(
             JdbcClient jdbc,
+            LastBought bought,
             QuickPercents percents,
             MoneyPlaces places,
             ReceiptChoices choices,
@@ -65,6 +71,7 @@ class BuyLists {
             MessageSource messages,
             Fmt fmt) {
         this.jdbc = jdbc;
+        this.bought = bought;
         this.percents = percents;
         this.places = places;
         this.choices = choices;
@@ -73,25 +80,21 @@ class BuyLists {
         this.fmt = fmt;
     }
 
+    public Offered offered() {
+        LastBought.Used used = bought.read();
+        return new Offered(kinds(used), styles(used), sources(used), percents(), paid(), money());
+    }
+
     public List<Row> kinds() {
-        return words("object_kind", "kind_id");
+        return kinds(bought.read());
     }
 
     public List<Row> styles() {
-        return words("style", "style_id");
+        return styles(bought.read());
     }
 
     public List<SourceRow> sources() {
-        return jdbc.sql(SOURCES)
-                .query((row, number) -> {
-                    var tax = row.getBigDecimal("tax_percent");
-                    return new SourceRow(
-                            row.getObject("id", UUID.class).toString(),
-                            row.getString("name"),
-                            tax == null ? null : tax.stripTrailingZeros().toPlainString(),
-                            !row.getString("resale_certificate").isBlank());
-                })
-                .list();
+        return sources(bought.read());
     }
 
     public List<Row> percents() {
@@ -104,7 +107,7 @@ class BuyLists {
         String usual = choices.usual();
         return PaidWith.choices(places.findAllByOrderByName(), false).stream()
                 .map(choice -> new Row(choice.value(), choice.message() ? said(choice.text()) : choice.text()))
-                .sorted(java.util.Comparator.comparing(row -> !row.value().equals(usual)))
+                .sorted(Comparator.comparing(row -> !row.value().equals(usual)))
                 .toList();
     }
 
@@ -113,10 +116,38 @@ class BuyLists {
         return new Money(currency.code(), currency.digits(), currency.signs());
     }
 
-    private List<Row> words(String table, String column) {
-        return jdbc.sql(WORDS.formatted(table, column))
-                .query((row, number) -> new Row(row.getObject("id", UUID.class).toString(), row.getString("name")))
-                .list();
+    private List<Row> kinds(LastBought.Used used) {
+        return words("object_kind", used.kinds());
+    }
+
+    private List<Row> styles(LastBought.Used used) {
+        return words("style", used.styles());
+    }
+
+    private List<Row> words(String table, Map<UUID, Instant> used) {
+        record Word(UUID id, String name) {}
+        return jdbc.sql("select id, name from " + table + " order by lower(name), id").query(Word.class).list().stream()
+                .sorted(Comparator.comparing(Word::id, LastBought.Used.lastFirst(used)))
+                .map(word -> new Row(word.id().toString(), word.name()))
+                .toList();
+    }
+
+    private List<SourceRow> sources(LastBought.Used used) {
+        record Known(UUID id, String name, @Nullable BigDecimal taxPercent, String resaleCertificate) {}
+        return jdbc
+                .sql("select id, name, tax_percent, resale_certificate from source order by lower(name), id")
+                .query(Known.class)
+                .list()
+                .stream()
+                .sorted(Comparator.comparing(Known::id, LastBought.Used.lastFirst(used.sources())))
+                .map(source -> new SourceRow(
+                        source.id().toString(),
+                        source.name(),
+                        source.taxPercent() == null
+                                ? null
+                                : source.taxPercent().stripTrailingZeros().toPlainString(),
+                        !source.resaleCertificate().isBlank()))
+                .toList();
     }
 
     private String said(String key, Object... details) {

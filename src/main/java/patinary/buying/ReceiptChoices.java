@@ -6,6 +6,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import patinary.ledger.DocumentKind;
 import patinary.pieces.ObjectKinds;
 import patinary.pieces.Styles;
 import patinary.shop.MoneyPlaces;
@@ -17,12 +18,22 @@ import patinary.web.Choice;
 class ReceiptChoices {
 
     private static final String TRIPS = """
-            select t.id, d.doc_date, t.destination from trip t join document d on d.id = t.id
-            order by d.doc_date desc, d.id fetch first 30 rows only""";
+            select t.id, d.doc_date, t.destination
+            from (select id, doc_date from document where kind_rank = %d
+                  order by kind_rank desc, doc_date desc, recorded_at desc
+                  fetch first 30 rows only) d
+            join trip t on t.id = d.id
+            order by d.doc_date desc, d.id""".formatted(DocumentKind.TRIP.ordinal());
 
+    /** The latest receipt of those typed last that was paid from a place; more of them than she pays otherwise in a row. */
     private static final String USUAL = """
-            select p.place_id from receipt_payment p join document d on d.id = p.receipt_id
-            where p.place_id is not null order by d.recorded_at desc, d.id fetch first 1 row only""";
+            select p.place_id
+            from (select id, recorded_at from document where kind_rank = %d
+                  order by kind_rank desc, recorded_at desc
+                  fetch first 100 rows only) d
+            join receipt_payment p on p.receipt_id = d.id
+            where p.place_id is not null
+            order by d.recorded_at desc, d.id fetch first 1 row only""".formatted(DocumentKind.RECEIPT.ordinal());
 
     private final Sources sources;
     private final MoneyPlaces places;

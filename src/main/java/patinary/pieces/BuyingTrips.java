@@ -23,10 +23,10 @@ class BuyingTrips {
                     where r.trip_id = t.id) as pieces,
                    (select count(distinct rp.piece_id) from receipt_piece rp join receipt r on r.id = rp.receipt_id
                     where r.trip_id = t.id and cast(rp.piece_id as varchar(36)) < :text) as before
-            from trip t
+            from (select distinct r.trip_id from receipt_piece rp join receipt r on r.id = rp.receipt_id
+                  where rp.piece_id = :piece) own
+            join trip t on t.id = own.trip_id
             join document d on d.id = t.id
-            where exists (select 1 from receipt_piece rp join receipt r on r.id = rp.receipt_id
-                          where r.trip_id = t.id and rp.piece_id = :piece)
             order by d.doc_date, t.id""";
 
     private final JdbcClient jdbc;

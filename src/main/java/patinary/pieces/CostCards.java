@@ -39,25 +39,26 @@ class CostCards {
 
     private static final String WAITING = """
             select distinct d.id as bench_entry_id, d.doc_date as date, s.name as supply
-            from uncosted_use u
+            from bench_use_piece up
+            join bench_use bu on bu.bench_entry_id = up.bench_entry_id and bu.line = up.line
+            join uncosted_use u on u.document_id = bu.bench_entry_id and u.supply_id = bu.supply_id
             join document d on d.id = u.document_id
             join supply s on s.id = u.supply_id
-            join bench_use bu on bu.bench_entry_id = u.document_id and bu.supply_id = u.supply_id
-            join bench_use_piece up on up.bench_entry_id = bu.bench_entry_id and up.line = bu.line
             where up.piece_id = ?
             order by d.doc_date, s.name""";
 
+    /** The other pieces of its regroupings: those first, which are few, so that not all pieces that were ever regrouped are looked at. */
     private static final String PARTS = """
             select o.piece_id, p.code, p.title, o.regrouping_id, o.from_side, f.minutes
-            from (select regrouping_id, piece_id, true as from_side from regrouping_from
+            from (select regrouping_id from regrouping_from where piece_id = ?
+                  union
+                  select regrouping_id from regrouping_to where piece_id = ?) own
+            join (select regrouping_id, piece_id, true as from_side from regrouping_from
                   union all
-                  select regrouping_id, piece_id, false from regrouping_to) o
+                  select regrouping_id, piece_id, false from regrouping_to) o on o.regrouping_id = own.regrouping_id
             join piece p on p.id = o.piece_id
             join piece_figures f on f.piece_id = o.piece_id
             where o.piece_id <> ?
-              and o.regrouping_id in (select regrouping_id from regrouping_from where piece_id = ?
-                                      union
-                                      select regrouping_id from regrouping_to where piece_id = ?)
             order by p.code, o.from_side desc""";
 
     private final JdbcClient jdbc;

@@ -42,9 +42,10 @@ class OwnLists {
 
     @Transactional(readOnly = true)
     public List<Choice> choices(OwnList list) {
-        return rows(list).stream()
-                .map(row -> Choice.named(row.id().toString(), row.name()))
-                .toList();
+        return jdbc.sql("select id, name from " + list.table() + " order by lower(name), id")
+                .query((row, number) ->
+                        Choice.named(row.getObject("id", UUID.class).toString(), row.getString("name")))
+                .list();
     }
 
     @Transactional(readOnly = true)

@@ -66,11 +66,29 @@ class PieceList {
         long total = readings.of(new Counted(where, Map.copyOf(values)), () -> count(where, values));
         values.put("offset", window.offset());
         values.put("size", window.size());
-        List<Row> rows = jdbc.sql(ROWS.formatted(FROM, where, query.order().order()))
+        String shown = where;
+        if (where.isEmpty() && query.order() == PieceQuery.Sort.NEWEST) {
+            shown = lastDay(window, values);
+        }
+        List<Row> rows = jdbc.sql(ROWS.formatted(FROM, shown, query.order().order()))
                 .params(values)
                 .query(Row.class)
                 .list();
         return Page.of(window, rows, total);
+    }
+
+    /** The pieces found on the days that the window and all before it show: an index has the days in order, so that no more are sorted. */
+    private String lastDay(Window window, Map<String, Object> values) {
+        return jdbc.sql("select found_on from piece_state order by found_on desc nulls last"
+                        + " offset :last rows fetch next 1 row only")
+                .param("last", window.offset() + window.size() - 1)
+                .query(LocalDate.class)
+                .optional()
+                .map(day -> {
+                    values.put("day", day);
+                    return "where s.found_on >= :day";
+                })
+                .orElse("");
     }
 
     private long count(String where, Map<String, Object> values) {

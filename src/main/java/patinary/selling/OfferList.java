@@ -11,14 +11,17 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 import patinary.web.Page;
 import patinary.web.Window;
 
 /** The offers as lists and pages read them. */
-@Component
+@Repository
+@Transactional(readOnly = true)
 class OfferList {
 
     /** What a list of offers may be narrowed by; empty texts ask for everything. */
@@ -62,8 +65,7 @@ class OfferList {
             @Nullable LocalDate endedOn,
             long firstPriceMinor,
             long priceMinor,
-            boolean doubled,
-            long alike) {}
+            boolean doubled) {}
 
     /** The code of a piece that an offer has, or a pause of it. */
     private record Detail(
@@ -72,72 +74,88 @@ class OfferList {
             @Nullable LocalDate pausedFrom,
             @Nullable LocalDate pausedTo) {}
 
-    /** Every offer; doubled where it is live and another live one has a piece of it too. */
-    private static final String OFFERS = """
-            from (select os.offer_id, o.title, o.alike_id, os.started_on, os.ended_on, os.first_price_minor, os.price_minor,
-                         case when os.state = 'LIVE' and exists (
-                             select 1 from offer_pause pa
-                             where pa.offer_id = os.offer_id and pa.paused_from <= :today
-                               and (pa.paused_to is null or pa.paused_to >= :today)) then 'PAUSED'
-                         else os.state end as state,
-                         os.state = 'LIVE' and os.offer_id in (
-                             select op.offer_id
-                             from (select lp.piece_id
-                                   from offer_state ls
-                                   left join offer_piece lp on lp.offer_id = ls.offer_id
-                                   where ls.state = 'LIVE'
-                                   group by lp.piece_id
-                                   having count(*) > 1) twice
-                             join offer_piece op on op.piece_id = twice.piece_id) as doubled
-                  from offer_state os
-                  left join offer o on o.id = os.offer_id) r""";
+    /** Where an offer stands today. */
+    private static final String STATE = """
+            case when os.state = 'LIVE' and exists (
+                select 1 from offer_pause pa
+                where pa.offer_id = os.offer_id and pa.paused_from <= :today
+                  and (pa.paused_to is null or pa.paused_to >= :today)) then 'PAUSED'
+            else os.state end""";
 
-    /** One row for all of a group that stand alike, the latest of them. */
-    private static final String FOLDED = """
-            from (select r.*,
-                         row_number() over (partition by coalesce(r.alike_id, r.offer_id), r.state
-                                            order by r.started_on desc, r.offer_id) as nth,
-                         count(*) over (partition by coalesce(r.alike_id, r.offer_id), r.state) as alike
-                  %s) r
-            where r.nth = 1""";
+    private static final UUID NOBODY = new UUID(0, 0);
+
+    private static final String OFFERS = " from offer_state os join offer o on o.id = os.offer_id";
+
+    /** Of those that are alike and stand alike the latest, and how many it stands for. */
+    private static final String GROUPS = """
+            select g.offer_id, g.alike
+            from (select os.offer_id,
+                         row_number() over (partition by o.alike_id, %1$s order by os.started_on desc, os.offer_id) as nth,
+                         count(*) over (partition by o.alike_id, %1$s) as alike
+                  %2$s%3$s) g
+            where g.nth = 1""";
+
+    /** What is shown of some; doubled where it is live and another live one has a piece of it too. */
+    private static final String SHOWN = """
+            select os.offer_id, o.title, %1$s as state, os.started_on, os.ended_on, os.first_price_minor, os.price_minor,
+                   os.state = 'LIVE' and exists (
+                       select 1 from offer_piece mine
+                       join offer_piece theirs on theirs.piece_id = mine.piece_id and theirs.offer_id <> mine.offer_id
+                       join offer_state other on other.offer_id = theirs.offer_id
+                       where mine.offer_id = os.offer_id and other.state = 'LIVE') as doubled
+            from (select os.offer_id as id %2$s) shown
+            join offer_state os on os.offer_id = shown.id
+            join offer o on o.id = os.offer_id
+            order by %3$s""";
+
+    private static final String LATEST = "os.started_on desc, o.title, os.offer_id";
+
+    private record Counted(String sql, Map<String, Object> values) {}
+
+    private record Group(UUID offerId, long alike) {}
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
+    private final Readings readings;
 
-    OfferList(JdbcClient jdbc, CurrentShop shop) {
+    OfferList(JdbcClient jdbc, CurrentShop shop, Readings readings) {
+        this.readings = readings;
         this.jdbc = jdbc;
         this.shop = shop;
     }
 
     Page<Row> page(Search search, Window window) {
         Where where = where(search);
-        String folded = FOLDED.formatted(OFFERS + where.sql());
-        long total = jdbc.sql("select count(*) " + folded)
-                .params(where.values())
-                .query(Long.class)
-                .single();
-        where.with("size", window.size()).with("offset", window.offset());
-        return Page.of(
-                window,
-                rows(
-                        "select r.* " + folded
-                                + " order by r.started_on desc, r.title, r.offer_id"
-                                + " offset :offset rows fetch next :size rows only",
-                        where),
-                total);
+        // Most have none alike. They come in the order of an index, so that the page ends where it is full; the groups
+        // are few.
+        String groups = GROUPS.formatted(STATE, OFFERS, where.sql("o.alike_id is not null"));
+        Map<UUID, Long> alike = jdbc.sql(groups).params(where.values()).query(Group.class).list().stream()
+                .collect(Collectors.toMap(Group::offerId, Group::alike));
+        Where folded = where.and("(o.alike_id is null or os.offer_id in (:folded))")
+                .with("folded", alike.isEmpty() ? List.of(NOBODY) : List.copyOf(alike.keySet()));
+        String found = OFFERS + folded.sql();
+        long total = readings.of(
+                new Counted(found, Map.copyOf(folded.values())),
+                () -> jdbc.sql("select count(*)" + found)
+                        .params(folded.values())
+                        .query(Long.class)
+                        .single());
+        folded.with("size", window.size()).with("offset", window.offset());
+        String page =
+                found + " order by os.started_on desc, os.offer_id offset :offset rows fetch next :size rows only";
+        return Page.of(window, rows(page, LATEST, folded, alike), total);
     }
 
     /** One offer, or nothing. */
     List<Row> find(UUID id) {
-        return each(new Where().with("today", shop.today()).and("r.offer_id = :id", "id", id), "");
+        return each(new Where().and("os.offer_id = :id", "id", id), LATEST);
     }
 
     /** The others of an offer's group, sold ones too. */
     List<Row> alike(UUID id) {
         Where where = new Where()
-                .with("today", shop.today())
-                .and("r.alike_id = (select alike_id from offer where id = :id) and r.offer_id <> :id", "id", id);
-        return each(where, " order by r.started_on").stream()
+                .and("o.alike_id = (select alike_id from offer where id = :id) and os.offer_id <> :id", "id", id);
+        return each(where, "os.started_on").stream()
                 .sorted(Comparator.comparing(Row::startedOn)
                         .thenComparing(Row::codes, Comparator.nullsLast(Comparator.naturalOrder())))
                 .toList();
@@ -146,14 +164,13 @@ class OfferList {
     /** The other live offers that have a piece in common with one. */
     List<Row> beside(UUID id) {
         Where where = new Where()
-                .with("today", shop.today())
-                .and("r.state in ('LIVE', 'PAUSED') and r.offer_id <> :id")
+                .and("os.state = 'LIVE' and os.offer_id <> :id")
                 .and(
                         "exists (select 1 from offer_piece a join offer_piece b on b.piece_id = a.piece_id"
-                                + " where a.offer_id = r.offer_id and b.offer_id = :id)",
+                                + " where a.offer_id = os.offer_id and b.offer_id = :id)",
                         "id",
                         id);
-        return each(where, " order by r.title");
+        return each(where, "o.title");
     }
 
     /** Everything that can be sold from an offer now, to choose from. */
@@ -176,43 +193,47 @@ class OfferList {
     private Where where(Search search) {
         Where where = new Where().with("today", shop.today());
         where.words("""
-                (lower(r.title) like :words escape '!' or exists (
+                (lower(o.title) like :words escape '!' or exists (
                     select 1 from offer_piece op join piece p on p.id = op.piece_id
-                    where op.offer_id = r.offer_id
+                    where op.offer_id = os.offer_id
                       and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
         Ids.read(search.channel())
                 .ifPresent(id -> where.and(
-                        "exists (select 1 from offer_channel oc where oc.offer_id = r.offer_id and oc.channel_id = :channel)",
+                        "exists (select 1 from offer_channel oc where oc.offer_id = os.offer_id and oc.channel_id = :channel)",
                         "channel",
                         id));
         Ids.read(search.style())
                 .ifPresent(id -> where.and(
                         "exists (select 1 from offer_piece op join piece p on p.id = op.piece_id"
-                                + " where op.offer_id = r.offer_id and p.style_id = :style)",
+                                + " where op.offer_id = os.offer_id and p.style_id = :style)",
                         "style",
                         id));
         if (!search.state().isBlank()) {
-            where.and("r.state = :state", "state", search.state());
+            where.and(STATE + " = :state", "state", search.state());
         }
         return where;
     }
 
     /** Every offer as a row of its own. */
     private List<Row> each(Where where, String order) {
-        return rows("select r.*, 1 as alike " + OFFERS + where.sql() + order, where);
+        return rows(OFFERS + where.with("today", shop.today()).sql(), order, where, Map.of());
     }
 
-    private List<Row> rows(String sql, Where where) {
-        List<Stored> stored =
-                jdbc.sql(sql).params(where.values()).query(Stored.class).list();
+    /** @param alike how many stand behind a row, where they are more than itself */
+    private List<Row> rows(String found, String order, Where where, Map<UUID, Long> alike) {
+        List<Stored> stored = jdbc.sql(SHOWN.formatted(STATE, found, order))
+                .params(where.values())
+                .query(Stored.class)
+                .list();
         Map<UUID, List<Detail>> details =
                 details(stored.stream().map(Stored::offerId).toList());
         return stored.stream()
-                .map(row -> complete(row, details.getOrDefault(row.offerId(), List.of())))
+                .map(row -> complete(
+                        row, details.getOrDefault(row.offerId(), List.of()), alike.getOrDefault(row.offerId(), 1L)))
                 .toList();
     }
 
-    private Row complete(Stored row, List<Detail> details) {
+    private Row complete(Stored row, List<Detail> details, long alike) {
         List<Offer.Pause> pauses = details.stream()
                 .flatMap(detail ->
                         Optional.ofNullable(detail.pausedFrom())
@@ -233,7 +254,7 @@ class OfferList {
                 row.doubled(),
                 codes.isEmpty() ? null : codes,
                 DaysOnOffer.count(row.startedOn(), to, pauses),
-                row.alike());
+                alike);
     }
 
     private Map<UUID, List<Detail>> details(List<UUID> ids) {

@@ -39,6 +39,11 @@ final class Where {
         return conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions);
     }
 
+    /** The same with one condition more, which is not kept. */
+    String sql(String more) {
+        return conditions.isEmpty() ? " where " + more : sql() + " and " + more;
+    }
+
     Map<String, Object> values() {
         return values;
     }

@@ -229,7 +229,7 @@ class NowIT {
     void whatIsOfferedHoldsTheMeasuresAndTheCautions() {
         NowChoices choices = program.getBean(NowChoices.class);
         List<SupplyCatalog.Known> known = program.getBean(SupplyCatalog.class).all();
-        Map<UUID, String> last = program.getBean(NowPast.class).entries().lastUsed();
+        Map<UUID, String> last = program.getBean(NowPast.class).read().entries().lastUsed();
         assertThat(choices.supplies(known, last))
                 .filteredOn(row -> row.value().equals(bench.paint))
                 .singleElement()
