@@ -22,6 +22,8 @@ import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import patinary.testing.ShopTest;
 import patinary.testing.Trestle;
+import patinary.web.Page;
+import patinary.web.Window;
 
 /** Several like pieces sold one by one, and sets that are weighed, sold in part and taken apart. Goods are invented. */
 @ShopTest
@@ -65,6 +67,48 @@ class AlikeOffersIT {
         mvc.perform(get("/offers").with(owner()))
                 .andExpect(content().string(containsString("and 1 more alike")))
                 .andExpect(content().string(not(containsString("??"))));
+    }
+
+    @Test
+    void aGroupIsOneRowForEachStateHoweverTheListIsNarrowedOrPaged() throws Exception {
+        trestle.piece("Lamp", "Box 1");
+        typed("ALIKE", "P0001 P0002 P0003");
+        sell("P0002");
+        trestle.offered("Clock", "Box 1", 900);
+        mvc.perform(offer(UUID.randomUUID(), "SET", "P0004")).andExpect(status().is3xxRedirection());
+
+        List<OfferList.Row> all = rows("", "", 1, 50);
+        assertThat(all).hasSize(4);
+        assertThat(all).filteredOn(row -> row.alike() == 2).singleElement().satisfies(row -> {
+            assertThat(row.state()).isEqualTo("LIVE");
+            assertThat(row.codes()).isIn("P0001", "P0003");
+        });
+        assertThat(all)
+                .filteredOn(row -> row.state().equals("SOLD"))
+                .singleElement()
+                .satisfies(row -> {
+                    assertThat(row.codes()).isEqualTo("P0002");
+                    assertThat(row.alike()).isEqualTo(1);
+                });
+        // One of the group alone is found, even where another of it stands for them all elsewhere.
+        for (String code : List.of("P0001", "P0003")) {
+            assertThat(rows(code, "", 1, 50)).singleElement().satisfies(row -> {
+                assertThat(row.codes()).isEqualTo(code);
+                assertThat(row.alike()).isEqualTo(1);
+            });
+        }
+        assertThat(rows("", "LIVE", 1, 50)).hasSize(3);
+        assertThat(List.of(1, 2, 3, 4))
+                .flatExtracting(page -> rows("", "", page, 1))
+                .extracting(OfferList.Row::offerId)
+                .containsExactlyInAnyOrderElementsOf(
+                        all.stream().map(OfferList.Row::offerId).toList());
+    }
+
+    private List<OfferList.Row> rows(String words, String state, int page, int size) {
+        Page<OfferList.Row> found = offers.page(new OfferList.Search(words, "", "", state), new Window(page, size));
+        assertThat(found.total()).isGreaterThanOrEqualTo(found.rows().size());
+        return found.rows();
     }
 
     @Test
