@@ -49,12 +49,18 @@ public class Readings {
         }
         Long began = within.get();
         if (began != null) {
-            return slot(what, began).as(began, reading);
+            return slot(what, began).as(began, () -> new Known<>(began, reading.get()));
         }
+        long changes = turn.changes();
+        return slot(what, changes).as(changes, () -> afresh(reading));
+    }
+
+    /** Reads now, whatever was changed while others read and this one waited: so nobody of those who wait has to read it once more. */
+    private <T> Known<T> afresh(Supplier<T> reading) {
         long changes = turn.changes();
         within.set(changes);
         try {
-            return slot(what, changes).as(changes, reading);
+            return new Known<>(changes, reading.get());
         } finally {
             within.remove();
         }
@@ -70,6 +76,9 @@ public class Readings {
         }
     }
 
+    /** What was read, after so many changes. */
+    private record Known<T>(long changes, T what) {}
+
     /** One thing read. */
     private static final class Reading {
 
@@ -78,12 +87,13 @@ public class Readings {
 
         /** A newer one does as well: whoever began earlier would see the same rows now. */
         @SuppressWarnings("unchecked")
-        synchronized <T> T as(long wanted, Supplier<T> reading) {
+        synchronized <T> T as(long wanted, Supplier<Known<T>> reading) {
             Object known = changes >= wanted ? read.get() : null;
             if (known == null) {
-                known = reading.get();
+                Known<T> fresh = reading.get();
+                known = fresh.what();
                 read = new SoftReference<>(known);
-                changes = wanted;
+                changes = fresh.changes();
             }
             return (T) known;
         }

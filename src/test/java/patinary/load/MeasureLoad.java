@@ -19,6 +19,7 @@ import patinary.testing.Visitor;
  * Many people at one program at once; {@code .ci/measure-load} starts the program, and this on a core of its own:
  *
  * <ul>
+ *   <li>{@code warm PORT PASSWORD TIMES}: one person does each kind of step so many times, as a program that has run for days has done.
  *   <li>{@code people PORT PASSWORD COUNT SECONDS}: each does a step of the {@link Mix}, reads for two seconds on average, and goes on.
  *   <li>{@code list PORT NAME PASSWORD PATH SECONDS}: eight connections ask for one page as fast as it is answered.
  * </ul>
@@ -37,10 +38,21 @@ final class MeasureLoad {
 
     public static void main(String[] arguments) throws Exception {
         int port = Integer.parseInt(arguments[1]);
-        if (arguments[0].equals("people")) {
-            people(port, arguments[2], Integer.parseInt(arguments[3]), Integer.parseInt(arguments[4]));
-        } else {
-            list(port, Map.of("username", arguments[2], "name", arguments[2], "password", arguments[3]), arguments);
+        switch (arguments[0]) {
+            case "warm" -> warm(port, arguments[2], Integer.parseInt(arguments[3]));
+            case "people" -> people(port, arguments[2], Integer.parseInt(arguments[3]), Integer.parseInt(arguments[4]));
+            default ->
+                list(port, Map.of("username", arguments[2], "name", arguments[2], "password", arguments[3]), arguments);
+        }
+    }
+
+    private static void warm(int port, String password, int times) throws Exception {
+        Mix mix = new Mix(signedIn(port, Map.of("name", "Owner", "password", password)), new Random(0));
+        mix.lookAround();
+        for (int time = 0; time < times; time++) {
+            for (String what : Mix.kinds()) {
+                mix.does(what, mix.prepared(what));
+            }
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import patinary.testing.Visitor;
 
 /**
@@ -58,6 +59,11 @@ final class Mix {
         if (pieces.isEmpty()) {
             throw new IllegalStateException("No pieces to look at");
         }
+    }
+
+    /** All kinds of steps. */
+    static List<String> kinds() {
+        return Stream.concat(PAGES.stream().map(Share::page), Stream.of(RECORD)).toList();
     }
 
     /** The kind of the next step. */
