@@ -1,5 +1,6 @@
 package patinary.bench;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,12 +35,15 @@ class NowPast {
     /** And at most at so many entries and the others of their first day: of who works that much, they are enough. */
     private static final int MOST = 600;
 
-    private static final String LATELY = """
-            d.kind_rank = %1$d and d.doc_date >= (
-                select greatest(max(l.doc_date) - %2$d, min(l.doc_date))
-                from (select doc_date from document where kind_rank = %1$d
-                      order by kind_rank desc, doc_date desc
-                      fetch first %3$d rows only) l)""".formatted(DocumentKind.BENCH_ENTRY.ordinal(), DAYS, MOST);
+    private static final String LATELY =
+            "d.kind_rank = %d and d.doc_date >= :since".formatted(DocumentKind.BENCH_ENTRY.ordinal());
+
+    /** Asked by itself: within another question H2 asks it again for each row while somebody else writes. */
+    private static final String SINCE = """
+            select greatest(max(l.doc_date) - %2$d, min(l.doc_date))
+            from (select doc_date from document where kind_rank = %1$d
+                  order by kind_rank desc, doc_date desc
+                  fetch first %3$d rows only) l""".formatted(DocumentKind.BENCH_ENTRY.ordinal(), DAYS, MOST);
 
     /** Words of all three kinds, of each as many as say how she works now, and of each supply what was typed for it last. */
     private static final String LATEST = """
@@ -88,15 +92,23 @@ class NowPast {
 
     /** What earlier entries say. */
     Past read() {
-        return readings.of(Past.class, () -> new Past(styles(), entries()));
+        return readings.of(
+                Past.class,
+                () -> since().map(day -> new Past(styles(day), entries(day)))
+                        .orElseGet(() -> new Past(List.of(), new Entries(List.of(), List.of(), List.of(), Map.of()))));
     }
 
-    private JdbcClient.StatementSpec recent(String question) {
-        return jdbc.sql(question.replace("{lately}", LATELY));
+    /** From which day on is looked; none where there is no entry yet. */
+    private Optional<LocalDate> since() {
+        return jdbc.sql(SINCE).query(LocalDate.class).optional();
+    }
+
+    private JdbcClient.StatementSpec recent(String question, LocalDate since) {
+        return jdbc.sql(question.replace("{lately}", LATELY)).param("since", since);
     }
 
     /** The styles on whose pieces supplies were used lately. */
-    private List<StyleRow> styles() {
+    private List<StyleRow> styles(LocalDate since) {
         Map<UUID, String> names = new LinkedHashMap<>();
         Map<UUID, List<LastUse>> last = new LinkedHashMap<>();
         Map<UUID, LinkedHashSet<UUID>> order = new LinkedHashMap<>();
@@ -117,7 +129,7 @@ class NowPast {
                         from ranked r join style s on s.id = r.style_id
                         where r.latest <= :most
                         order by s.name, r.latest, r.line
-                        """).param("most", USES_OF_A_STYLE).query(row -> {
+                        """, since).param("most", USES_OF_A_STYLE).query(row -> {
             UUID style = row.getObject("style_id", UUID.class);
             UUID supply = row.getObject("supply_id", UUID.class);
             names.put(style, row.getString("name"));
@@ -141,9 +153,9 @@ class NowPast {
     }
 
     /** What earlier entries say, the latest first. */
-    private Entries entries() {
+    private Entries entries(LocalDate since) {
         List<Said> said =
-                recent(LATEST).param("most", ENTRIES).query(Said.class).list();
+                recent(LATEST, since).param("most", ENTRIES).query(Said.class).list();
         Map<UUID, String> used = new LinkedHashMap<>();
         said.forEach(one -> Optional.ofNullable(one.supplyId()).ifPresent(supply -> used.put(supply, one.words())));
         return new Entries(of("DONE", said), of("SURFACE", said), of("WHAT", said), used);
