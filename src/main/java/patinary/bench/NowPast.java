@@ -38,7 +38,7 @@ class NowPast {
     private static final String LATELY =
             "d.kind_rank = %d and d.doc_date >= :since".formatted(DocumentKind.BENCH_ENTRY.ordinal());
 
-    /** Asked by itself: within another question H2 asks it again for each row while somebody else writes. */
+    /** Asked by itself: within another question H2 seems to ask it again and again while somebody else writes. */
     private static final String SINCE = """
             select greatest(max(l.doc_date) - %2$d, min(l.doc_date))
             from (select doc_date from document where kind_rank = %1$d
