@@ -101,7 +101,8 @@ class EndAndOutageIT {
     private void endWhileAFormIsUnderWay(JarProgram program) throws IOException, InterruptedException {
         UUID receipt = UUID.randomUUID();
         try (HalfSent form = new HalfSent(program.port(), visitor, "/receipts", purchase(receipt, "Bread board"))) {
-            // Whole other visits lie between, so that the half is in work and not only in line; on a busy machine one did not suffice.
+            // Whole other visits lie between, so that the half is in work and not only in line; on a busy machine one
+            // did not suffice.
             for (int visit = 0; visit < VISITS; visit++) {
                 assertThat(visitor.get("receipts").statusCode()).isEqualTo(200);
             }
