@@ -92,7 +92,7 @@ class NowPast {
 
     /** What earlier entries say. */
     Past read() {
-        return readings.of(
+        return readings.ahead(
                 Past.class,
                 () -> since().map(day -> new Past(styles(day), entries(day)))
                         .orElseGet(() -> new Past(List.of(), new Entries(List.of(), List.of(), List.of(), Map.of()))));

@@ -51,7 +51,7 @@ class HourReport {
     HourTable table(Period asked) {
         Period period = new Period(
                 asked.first().withDayOfMonth(1), YearMonth.from(asked.last()).atEndOfMonth());
-        return readings.of(new Asking(period), () -> reckoned(period));
+        return readings.ahead(new Asking(period), () -> reckoned(period));
     }
 
     private HourTable reckoned(Period period) {

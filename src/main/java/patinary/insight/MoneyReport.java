@@ -70,7 +70,8 @@ class MoneyReport {
     }
 
     Answer answer(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
-        return readings.of(new Asking(by, first, last, narrowing.chosen()), () -> reckoned(by, first, last, narrowing));
+        return narrowing.kept(
+                readings, new Asking(by, first, last, narrowing.chosen()), those -> reckoned(by, first, last, those));
     }
 
     private Answer reckoned(MoneyBy by, LocalDate first, LocalDate last, Narrowing narrowing) {
@@ -108,7 +109,7 @@ class MoneyReport {
     }
 
     MoneyFacts facts(LocalDate first, LocalDate last) {
-        return readings.of(new Facts(first, last), () -> sold(first, last).beside(stock(first, last)));
+        return readings.ahead(new Facts(first, last), () -> sold(first, last).beside(stock(first, last)));
     }
 
     /** The same, for who does not ask what lay in stock. */

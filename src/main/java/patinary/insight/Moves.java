@@ -72,7 +72,8 @@ class Moves {
     }
 
     MoveTable table(By by, LocalDate first, LocalDate last, Narrowing narrowing) {
-        return readings.of(new Table(by, first, last, narrowing.chosen()), () -> reckoned(by, first, last, narrowing));
+        return narrowing.kept(
+                readings, new Table(by, first, last, narrowing.chosen()), those -> reckoned(by, first, last, those));
     }
 
     private MoveTable reckoned(By by, LocalDate first, LocalDate last, Narrowing narrowing) {
@@ -90,7 +91,7 @@ class Moves {
 
     /** What is known of the pieces that came, were on offer or sold on these days; on no channel. */
     private MoveFacts facts(LocalDate first, LocalDate last) {
-        return readings.of(
+        return readings.ahead(
                 new Facts(first, last),
                 () -> new MoveFacts(
                         found(first, last),
@@ -103,7 +104,7 @@ class Moves {
 
     /** When pieces were on offer and when they sold. */
     OfferFacts offers() {
-        return readings.of(
+        return readings.ahead(
                 Kept.OFFERS, () -> new OfferFacts(spells(jdbc.sql(SPELLS)), pauses(), sold(jdbc.sql(SOLD + IN_ORDER))));
     }
 
@@ -129,7 +130,7 @@ class Moves {
 
     /** The names of each offer's channels. */
     private Map<UUID, List<String>> channels() {
-        return readings.of(Kept.CHANNELS, this::readChannels);
+        return readings.ahead(Kept.CHANNELS, this::readChannels);
     }
 
     private Map<UUID, List<String>> readChannels() {
@@ -144,11 +145,11 @@ class Moves {
 
     /** What each channel is called. */
     Map<UUID, String> channelNames() {
-        return readings.of(Kept.CHANNEL_NAMES, () -> Names.of(jdbc, "channel"));
+        return readings.ahead(Kept.CHANNEL_NAMES, () -> Names.of(jdbc, "channel"));
     }
 
     private Map<UUID, List<Span>> pauses() {
-        return readings.of(Kept.PAUSES, this::readPauses);
+        return readings.ahead(Kept.PAUSES, this::readPauses);
     }
 
     private Map<UUID, List<Span>> readPauses() {
@@ -180,12 +181,12 @@ class Moves {
 
     /** The names of the groups that each piece is in, of one grouping: a style, kinds, supply lines, and so on. */
     Map<UUID, List<String>> groupsOfPieces(String groupedBy) {
-        return readings.of(new OfPieces(groupedBy), () -> byPiece(groupedBy));
+        return readings.ahead(new OfPieces(groupedBy), () -> byPiece(groupedBy));
     }
 
     /** What was first asked for each piece that was ever offered for a price. */
     Map<UUID, Amount> firstPrices() {
-        return readings.of(Kept.FIRST_PRICES, () -> {
+        return readings.ahead(Kept.FIRST_PRICES, () -> {
             Map<UUID, Amount> prices = new HashMap<>();
             jdbc.sql("select piece_id, price_minor from piece_asked_first").query(row -> {
                 prices.put(row.getObject(1, UUID.class), Amount.of(row.getLong(2)));
@@ -203,7 +204,7 @@ class Moves {
     }
 
     private List<MoveFacts.Group> groups(String groupedBy) {
-        return readings.of(
+        return readings.ahead(
                 new Groups(groupedBy),
                 () -> jdbc.sql("select piece_id, name from " + GROUPS.get(groupedBy))
                         .query((row, number) -> new MoveFacts.Group(row.getObject(1, UUID.class), row.getString(2)))

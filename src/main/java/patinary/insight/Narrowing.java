@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import patinary.ledger.Readings;
 
 /**
  * The pieces that a page looks at: of one group, or of two groups at once, or all.
@@ -42,6 +44,16 @@ record Narrowing(
 
     private String word(int which) {
         return which < chosen.size() ? chosen.get(which).word() : "";
+    }
+
+    /**
+     * What is reckoned of these pieces, kept. Of the whole shop it is read ahead after a change too; which pieces belong to a group may
+     * be others then.
+     */
+    <T> T kept(Readings readings, Object what, Function<Narrowing, T> reckoning) {
+        return isWhole()
+                ? readings.ahead(what, () -> reckoning.apply(WHOLE))
+                : readings.of(what, () -> reckoning.apply(this));
     }
 
     MoveFacts of(MoveFacts facts) {

@@ -39,8 +39,8 @@ class NextReport {
 
     /** @param by what the pieces are brought together by; each level learns from its own groups how far they lie apart */
     List<NextRow> rows(MakeNext.Order order, Together by, Narrowing narrowing) {
-        return readings.of(
-                new Asking(order, by, narrowing.chosen(), shop.today()), () -> reckoned(order, by, narrowing));
+        return narrowing.kept(
+                readings, new Asking(order, by, narrowing.chosen(), shop.today()), those -> reckoned(order, by, those));
     }
 
     private List<NextRow> reckoned(MakeNext.Order order, Together by, Narrowing narrowing) {
@@ -51,7 +51,7 @@ class NextReport {
     }
 
     Map<PayRow.Group, Readiness> ready(List<NextRow> rows) {
-        List<Readiness.Need> needs = readings.of(
+        List<Readiness.Need> needs = readings.ahead(
                 Kept.NEEDS,
                 () -> jdbc.sql(
                                 "select finish_id, finish, kind_id, style_id, pieces, supply, needed, on_bench from finish_of_kind")

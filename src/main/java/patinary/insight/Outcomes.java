@@ -64,14 +64,15 @@ class Outcomes {
     }
 
     List<PayRow> whatToPay(Narrowing narrowing) {
-        return readings.of(new Paying(narrowing.chosen(), shop.today()), () -> rows(cells(narrowing)));
+        return narrowing.kept(readings, new Paying(narrowing.chosen(), shop.today()), those -> rows(cells(those)));
     }
 
     /** The advice tried on her own past, where that is long enough. */
     Optional<PayTrial> trial(Narrowing narrowing) {
-        return readings.of(
+        return narrowing.kept(
+                readings,
                 new Tried(narrowing.chosen(), shop.today()),
-                () -> PayTrial.of(pieces(narrowing), aims.get(), shop.hourlyRate(), shop.today()));
+                those -> PayTrial.of(pieces(those), aims.get(), shop.hourlyRate(), shop.today()));
     }
 
     Answer answer(Narrowing narrowing) {
@@ -80,9 +81,10 @@ class Outcomes {
 
     /** What is known of the pieces today, by kind and style. */
     Map<PayRow.Group, Pool> cells(Narrowing narrowing) {
-        return readings.of(
+        return narrowing.kept(
+                readings,
                 new Cells(narrowing.chosen(), shop.today()),
-                () -> Pools.of(pieces(narrowing), aims.get().horizonDays(), shop.today()));
+                those -> Pools.of(pieces(those), aims.get().horizonDays(), shop.today()));
     }
 
     private List<PayRow> rows(Map<PayRow.Group, Pool> cells) {
@@ -100,7 +102,7 @@ class Outcomes {
     }
 
     private List<Outcome> pieces(Narrowing narrowing) {
-        List<Outcome> all = readings.of(Kept.PIECES, this::read);
+        List<Outcome> all = readings.ahead(Kept.PIECES, this::read);
         return narrowing.isWhole()
                 ? all
                 : all.stream().filter(one -> narrowing.has(one.piece())).toList();

@@ -31,9 +31,9 @@ class SeasonReport {
     }
 
     Answer answer(Narrowing narrowing, LocalDate today) {
-        return readings.of(new Asking(narrowing.chosen(), today), () -> {
-            SeasonDays days = SeasonDays.of(narrowing.of(moves.offers()), today);
-            return new Answer(days, days.seasons(), Cohort.of(narrowing.of(speeds.rounds(today)), today));
+        return narrowing.kept(readings, new Asking(narrowing.chosen(), today), those -> {
+            SeasonDays days = SeasonDays.of(those.of(moves.offers()), today);
+            return new Answer(days, days.seasons(), Cohort.of(those.of(speeds.rounds(today)), today));
         });
     }
 }

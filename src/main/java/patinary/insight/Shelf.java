@@ -83,7 +83,7 @@ class Shelf {
 
     /** Every list that has rows, in the order of the front page. */
     List<Heap> heaps(LocalDate today) {
-        return readings.of(new Asking(today), () -> read(today));
+        return readings.ahead(new Asking(today), () -> read(today));
     }
 
     private List<Heap> read(LocalDate today) {

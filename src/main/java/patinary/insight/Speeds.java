@@ -54,7 +54,7 @@ class Speeds {
     }
 
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
-        return readings.of(new Asking(by, narrowing.chosen(), today), () -> reckoned(by, narrowing, today));
+        return narrowing.kept(readings, new Asking(by, narrowing.chosen(), today), those -> reckoned(by, those, today));
     }
 
     private Answer reckoned(SpeedBy by, Narrowing narrowing, LocalDate today) {
@@ -72,7 +72,7 @@ class Speeds {
 
     /** The rounds of all pieces as they stand on a day. */
     List<Round> rounds(LocalDate today) {
-        return readings.of(new Stood(today), () -> Rounds.of(moves.offers(), days(), today));
+        return readings.ahead(new Stood(today), () -> Rounds.of(moves.offers(), days(), today));
     }
 
     /** Some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */

@@ -94,7 +94,7 @@ class Traits {
 
     /** What is asked for and no group of the shop is not asked for. */
     Narrowing narrowing(Asked asked) {
-        Choosable known = readings.of(Kept.CHOICES, this::choosable);
+        Choosable known = readings.ahead(Kept.CHOICES, this::choosable);
         List<Only> chosen = Stream.of(asked.only, asked.also)
                 .flatMap(word -> Only.of(word, known.choices()).stream())
                 .distinct()

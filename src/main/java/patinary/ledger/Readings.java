@@ -1,7 +1,14 @@
 package patinary.ledger;
 
+import java.io.Serial;
 import java.lang.ref.SoftReference;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -16,24 +23,21 @@ import org.springframework.transaction.support.TransactionSynchronizationManager
 @Component
 public class Readings {
 
-    /** So many readings at once; the one that nobody asked for longest goes first. All go when memory is short. */
+    /** So many readings at once. All go when memory is short. */
     private static final int MOST = 24;
 
     private final Turn turn;
-    private final Map<Object, Reading> readings = new LinkedHashMap<>(MOST, 0.75f, true) {
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Object, Reading> eldest) {
-            return size() > MOST;
-        }
-    };
+    private final Clock clock;
+    private final Map<Object, Reading> readings = new Latest<>();
+    private final Map<Object, Asked> asked = new Latest<>();
     /** Within a reading, the number of changes that the outermost one began with; what it reads itself is asked for as of then. */
     private final ThreadLocal<Long> within = new ThreadLocal<>();
 
     private long newest = -1;
 
-    Readings(Turn turn) {
+    Readings(Turn turn, Clock clock) {
         this.turn = turn;
+        this.clock = clock;
     }
 
     /**
@@ -66,6 +70,34 @@ public class Readings {
         }
     }
 
+    /**
+     * The same, for what depends on nothing but the database and {@code what}: after a change it is read once more before anybody asks, where
+     * it was asked for lately ({@link ReadAhead}).
+     *
+     * @param reading gives the same at any time as long as nothing changes, so it may hold nothing that was read before
+     */
+    public <T> T ahead(Object what, Supplier<T> reading) {
+        synchronized (asked) {
+            asked.put(what, new Asked(reading, clock.instant()));
+        }
+        return of(what, reading);
+    }
+
+    /** What may be read ahead and was asked for within this time, the latest first: each to be run in a transaction of its own. */
+    List<Runnable> askedWithin(Duration time) {
+        Instant since = clock.instant().minus(time);
+        List<Runnable> wanted = new ArrayList<>();
+        synchronized (asked) {
+            asked.forEach((what, one) -> {
+                if (!one.at().isBefore(since)) {
+                    wanted.add(() -> of(what, one.reading()));
+                }
+            });
+        }
+        Collections.reverse(wanted);
+        return wanted;
+    }
+
     private Reading slot(Object what, long changes) {
         synchronized (readings) {
             if (changes > newest) {
@@ -75,6 +107,25 @@ public class Readings {
             return readings.computeIfAbsent(what, one -> new Reading());
         }
     }
+
+    /** As many as are kept; the one that nobody asked for longest goes first. */
+    private static final class Latest<V> extends LinkedHashMap<Object, V> {
+
+        @Serial
+        private static final long serialVersionUID = 1;
+
+        private Latest() {
+            super(MOST, 0.75f, true);
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Object, V> eldest) {
+            return size() > MOST;
+        }
+    }
+
+    /** How it is read, and when it was asked for last. */
+    private record Asked(Supplier<?> reading, Instant at) {}
 
     /** What was read, after so many changes. */
     private record Known<T>(long changes, T what) {}

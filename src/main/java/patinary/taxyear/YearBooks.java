@@ -110,7 +110,7 @@ class YearBooks {
     YearParts parts(int year) {
         LocalDate first = first(year);
         LocalDate last = last(year);
-        return readings.of(new Parts(first, last), () -> parts(first, last));
+        return readings.ahead(new Parts(first, last), () -> parts(first, last));
     }
 
     private YearParts parts(LocalDate first, LocalDate last) {
@@ -137,7 +137,7 @@ class YearBooks {
     /** What lay in stock when the year began, at cost. */
     Amount stockBefore(int year) {
         LocalDate first = first(year);
-        return readings.of(
+        return readings.ahead(
                 new Before(first),
                 () -> Amount.of(
                         jdbc.sql(STOCK_BEFORE).param(first).query(Long.class).single()));

@@ -3,6 +3,7 @@ package patinary.ledger;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
@@ -30,6 +31,9 @@ class ReadingsIT {
 
     @Autowired
     private Turn turn;
+
+    @Autowired
+    private Clock clock;
 
     @Autowired
     private Trail trail;
@@ -81,7 +85,7 @@ class ReadingsIT {
 
     @Test
     void anotherCopyOfTheProgramTellsByTheNumberOfChanges() {
-        Readings another = new Readings(turn);
+        Readings another = new Readings(turn, clock);
         assertThat(styles()).isZero();
         assertThat(styles(another)).isZero();
 
