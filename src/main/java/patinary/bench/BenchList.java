@@ -1,27 +1,30 @@
 package patinary.bench;
 
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.DocumentKind;
+import patinary.lists.LatestDays;
+import patinary.lists.ListTotals;
+import patinary.lists.Where;
 import patinary.web.Choice;
 import patinary.web.Page;
 import patinary.web.Window;
 
 /** The list of bench entries. */
 @Repository
+@Transactional(readOnly = true)
 class BenchList {
 
     private static final String ROWS = """
             from bench_entry e
-            join document d on d.id = e.id
-            """;
+            join document d on d.id = e.id""";
 
     record Filter(
             String words, @Nullable UUID piece, @Nullable UUID supply, boolean mishapsOnly) {}
@@ -41,20 +44,19 @@ class BenchList {
     record Label(UUID entryId, UUID pieceId, String code, String title, boolean ready) {}
 
     private final JdbcClient jdbc;
+    private final ListTotals totals;
+    private final LatestDays days;
 
-    BenchList(JdbcClient jdbc) {
+    BenchList(JdbcClient jdbc, ListTotals totals, LatestDays days) {
         this.jdbc = jdbc;
+        this.totals = totals;
+        this.days = days;
     }
 
     Page<Row> find(Filter filter, Window window) {
-        Map<String, Object> parameters = new HashMap<>();
-        String where = where(filter, parameters);
-        long total = jdbc.sql("select count(*) " + ROWS + where)
-                .params(parameters)
-                .query(Long.class)
-                .single();
-        parameters.put("offset", window.offset());
-        parameters.put("size", window.size());
+        Where where = where(filter);
+        long total = totals.of("select count(*) " + ROWS + where.sql(), where.values(), Long.class);
+        days.narrow(where, DocumentKind.BENCH_ENTRY, window);
         List<Row> rows = jdbc.sql("""
                         select e.id, d.doc_date as dated, e.minutes, e.done,
                                (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
@@ -63,11 +65,13 @@ class BenchList {
                                exists (select 1 from uncosted_use u where u.document_id = e.id) as waiting,
                                (select count(*) from bench_mishap m where m.bench_entry_id = e.id) as mishaps,
                                (select count(*) from bench_piece bp where bp.bench_entry_id = e.id) as pieces
-                        """ + ROWS + where + """
+                        """ + ROWS + where.sql() + """
                          order by d.doc_date desc, d.recorded_at desc, cast(e.id as varchar(36)) desc
                         offset :offset rows fetch next :size rows only
                         """)
-                .params(parameters)
+                .params(where.values())
+                .param("offset", window.offset())
+                .param("size", window.size())
                 .query(Row.class)
                 .list();
         return Page.of(window, rows, total);
@@ -99,31 +103,29 @@ class BenchList {
                 .list();
     }
 
-    private static String where(Filter filter, Map<String, Object> parameters) {
-        StringBuilder where = new StringBuilder(" where 1 = 1");
-        if (!filter.words().isBlank()) {
-            where.append(" and ").append("""
-                    (lower(e.done) like :words or lower(d.note) like :words
-                          or exists (select 1 from bench_piece bp join piece p on p.id = bp.piece_id
-                                     where bp.bench_entry_id = e.id
-                                       and (lower(p.code) like :words or lower(p.title) like :words))
-                          or exists (select 1 from bench_use bu join supply s on s.id = bu.supply_id
-                                     where bu.bench_entry_id = e.id and lower(s.name) like :words))""");
-            parameters.put("words", "%" + filter.words().strip().toLowerCase(Locale.ROOT) + "%");
-        }
+    private static Where where(Filter filter) {
+        Where where = new Where().words("""
+                (lower(e.done) like :words escape '!' or lower(d.note) like :words escape '!'
+                 or exists (select 1 from bench_piece bp join piece p on p.id = bp.piece_id
+                            where bp.bench_entry_id = e.id
+                              and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!'))
+                 or exists (select 1 from bench_use bu join supply s on s.id = bu.supply_id
+                            where bu.bench_entry_id = e.id and lower(s.name) like :words escape '!'))""", filter.words());
         if (filter.piece() != null) {
-            where.append(" and exists (select 1 from bench_piece bp where bp.bench_entry_id = e.id"
-                    + " and bp.piece_id = :piece)");
-            parameters.put("piece", filter.piece());
+            where.and(
+                    "exists (select 1 from bench_piece bp where bp.bench_entry_id = e.id and bp.piece_id = :piece)",
+                    "piece",
+                    filter.piece());
         }
         if (filter.supply() != null) {
-            where.append(" and exists (select 1 from bench_use bu where bu.bench_entry_id = e.id"
-                    + " and bu.supply_id = :supply)");
-            parameters.put("supply", filter.supply());
+            where.and(
+                    "exists (select 1 from bench_use bu where bu.bench_entry_id = e.id and bu.supply_id = :supply)",
+                    "supply",
+                    filter.supply());
         }
         if (filter.mishapsOnly()) {
-            where.append(" and exists (select 1 from bench_mishap m where m.bench_entry_id = e.id)");
+            where.and("exists (select 1 from bench_mishap m where m.bench_entry_id = e.id)");
         }
-        return where.toString();
+        return where;
     }
 }

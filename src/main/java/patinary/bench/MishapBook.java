@@ -29,14 +29,9 @@ class MishapBook {
 
     private static final String RATES = """
             select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried, r.known
-            from mishap_rate r join supply_line l on l.id = r.supply_line_id""";
+            from mishap_rate r left join supply_line l on l.id = r.supply_line_id""";
 
-    private static final String FAILED = """
-            select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried
-            from mishap_rate r
-            left join supply_line l on l.id = r.supply_line_id
-            where r.failed > 0
-            order by lower(l.name), r.surface""";
+    private static final String FAILED = RATES + " where r.failed > 0 order by lower(l.name), r.surface";
 
     /** One mishap as it was told. */
     record Told(
@@ -61,8 +56,6 @@ class MishapBook {
 
     /** A combination that failed before, by the pieces and supplies that would be it again. */
     record Again(String value, String text, long failed, long tried, List<UUID> pieces, List<UUID> supplies) {}
-
-    private record Failed(UUID lineId, String line, String surface, long failed, long tried) {}
 
     private final JdbcClient jdbc;
     private final Readings readings;
@@ -110,13 +103,13 @@ class MishapBook {
         if (shown.isEmpty()) {
             return List.of();
         }
-        List<Failed> failed = readings.of(
-                Failed.class, () -> jdbc.sql(FAILED).query(Failed.class).list());
+        List<MishapRate> failed = readings.ahead(
+                MishapRate.class, () -> jdbc.sql(FAILED).query(MishapRate.class).list());
         if (failed.isEmpty()) {
             return List.of();
         }
         Map<String, List<UUID>> pieces =
-                piecesHere(failed.stream().map(Failed::surface).distinct().toList(), shown);
+                piecesHere(failed.stream().map(MishapRate::surface).distinct().toList(), shown);
         Map<UUID, List<UUID>> supplies = known.stream()
                 .collect(Collectors.groupingBy(
                         supply -> supply.facts().lineId(),

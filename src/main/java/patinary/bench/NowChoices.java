@@ -25,31 +25,31 @@ import patinary.supplies.Supply;
 import patinary.supplies.SupplyCatalog;
 import patinary.supplies.SupplyMeasures;
 import patinary.supplies.ToolUse;
+import patinary.web.Ids;
 
 /** What the bench page offers to choose from. */
 @Component
 class NowChoices {
 
-    private static final UUID NOBODY = new UUID(0, 0);
-
     /** Which pieces, by where they stand, and then what is shown of these few and of the chosen ones. */
     private static final String PIECES = """
             select p.id, p.code, p.title, p.material, coalesce(k.name, '') as kind,
-                   coalesce(cast(p.style_id as varchar(36)), '') as style, s.state,
+                   coalesce(cast(p.style_id as varchar(36)), '') as style, st.state,
                    coalesce(p.area_cm2, k.area_cm2) as area,
                    coalesce(cast(p.planned_finish_id as varchar(36)), '') as finish
             from (select id from piece where id in (:chosen)
                   union
-                  select * from (select st.piece_id from piece_state st %s
+                  select * from (select st.piece_id from piece_state st %1$s
                                  where st.state in ('BENCH', 'FOUND', 'READY', :more) and st.piece_id not in (:chosen)
-                                 order by case st.state when 'BENCH' then 1 when 'FOUND' then 2 else 3 end,
-                                          coalesce(st.since, date '1970-01-01') desc, st.piece_id
+                                 order by %2$s, coalesce(st.since, date '1970-01-01') desc, st.piece_id
                                  fetch first :most rows only) latest) found
             join piece p on p.id = found.id
-            join piece_state s on s.piece_id = p.id
+            join piece_state st on st.piece_id = p.id
             left join object_kind k on k.id = p.kind_id
-            order by case when p.id in (:chosen) then 0 when s.state = 'BENCH' then 1 when s.state = 'FOUND' then 2 else 3 end,
-                     coalesce(s.since, date '1970-01-01') desc, p.code desc""";
+            order by case when p.id in (:chosen) then 0 else %2$s end, coalesce(st.since, date '1970-01-01') desc, p.code desc""";
+
+    /** Those on the bench come first, then those found. */
+    private static final String STANDING = "case st.state when 'BENCH' then 1 when 'FOUND' then 2 else 3 end";
 
     private static final String CALLED =
             "join piece c on c.id = st.piece_id and (lower(c.code) like :words or lower(c.title) like :words)";
@@ -82,8 +82,8 @@ class NowChoices {
      */
     List<PieceRow> pieces(String words, Collection<UUID> chosen, int most) {
         return jdbc
-                .sql(PIECES.formatted(words.isBlank() ? "" : CALLED))
-                .param("chosen", chosen.isEmpty() ? List.of(NOBODY) : List.copyOf(chosen))
+                .sql(PIECES.formatted(words.isBlank() ? "" : CALLED, STANDING))
+                .param("chosen", Ids.orNone(chosen))
                 .param("more", words.isBlank() ? "READY" : "OFFERED")
                 .param("words", "%" + words.strip().toLowerCase(Locale.ROOT) + "%")
                 .param("most", most)

@@ -6,6 +6,7 @@
             "measure",
             "survival",
             "ledger",
+            "lists",
             "shop",
             "web",
             "pieces",

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import patinary.ledger.DocumentKind;
+import patinary.ledger.Readings;
 
 /** What the receipts typed last were about, so that what was used last stands first in a list. */
 @Repository
@@ -55,14 +56,19 @@ class LastBought {
     }
 
     private final JdbcClient jdbc;
+    private final Readings readings;
 
-    LastBought(JdbcClient jdbc) {
+    LastBought(JdbcClient jdbc, Readings readings) {
         this.jdbc = jdbc;
+        this.readings = readings;
     }
 
+    /** Kept until anything changes: each list that a phone takes with it asks for it. */
     Used read() {
-        Used used = new Used();
-        jdbc.sql(LATELY).query(used::note);
-        return used;
+        return readings.of(Used.class, () -> {
+            Used used = new Used();
+            jdbc.sql(LATELY).query(used::note);
+            return used;
+        });
     }
 }

@@ -1,18 +1,24 @@
 package patinary.buying;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.DocumentKind;
+import patinary.lists.LatestDays;
+import patinary.lists.ListTotals;
+import patinary.lists.Where;
 import patinary.web.Page;
 import patinary.web.Window;
 
 /** Finds receipts for the list. */
 @Repository
+@Transactional(readOnly = true)
 class ReceiptList {
 
     /**
@@ -30,58 +36,63 @@ class ReceiptList {
     /** What {@link Query#kind} asks for beside the kinds of lines: receipts with an open question. */
     static final String OPEN = "OPEN";
 
-    private static final String QUESTION = """
-            exists (select 1 from receipt_line ql where ql.receipt_id = r.id and ql.title = ?
-                    union all
-                    select 1 from receipt_charge qc where qc.receipt_id = r.id and qc.title = ?)""";
+    /** So many lines say what a receipt was about. */
+    private static final int TITLES = 3;
 
-    private static final String FROM = """
-            from receipt r
+    private static final String QUESTION = """
+            exists (select 1 from receipt_line ql where ql.receipt_id = r.id and ql.title = :question
+                    union all
+                    select 1 from receipt_charge qc where qc.receipt_id = r.id and qc.title = :question)""";
+
+    private static final String FROM =
+            " from receipt r join document d on d.id = r.id left join source s on s.id = r.source_id";
+
+    /** The receipts of the page are found first; only theirs are looked up elsewhere. */
+    private static final String ROWS = """
+            select r.id, d.doc_date as date, coalesce(s.name, '') as source, r.till_total_minor as total,
+                   (select cast(coalesce(-sum(p.amount_minor), 0) as bigint)
+                    from posting p
+                    where p.document_id = r.id and p.origin_id is null and p.account = 'PAYABLE')
+                   + (select cast(coalesce(-sum(p.amount_minor), 0) as bigint)
+                      from posting p
+                      where p.origin_id = r.id and p.account = 'PAYABLE') as owed,
+                   %s as open
+            from (select r.id%s%%s
+                  order by d.doc_date desc, d.recorded_at desc, d.id
+                  offset :offset rows fetch next :size rows only) found
+            join receipt r on r.id = found.id
             join document d on d.id = r.id
             left join source s on s.id = r.source_id
-            left join owed_by_shop o on o.receipt_id = r.id""";
+            order by d.doc_date desc, d.recorded_at desc, d.id""".formatted(QUESTION, FROM);
 
     private final JdbcClient jdbc;
+    private final ListTotals totals;
+    private final LatestDays days;
     private final OpenQuestion question;
 
-    ReceiptList(JdbcClient jdbc, OpenQuestion question) {
+    ReceiptList(JdbcClient jdbc, ListTotals totals, LatestDays days, OpenQuestion question) {
         this.jdbc = jdbc;
+        this.totals = totals;
+        this.days = days;
         this.question = question;
     }
 
     Found find(Query query, Window window) {
-        List<Object> values = new ArrayList<>();
-        String where = where(query, values);
-        Totals totals = jdbc.sql("select count(*), coalesce(sum(r.till_total_minor), 0) " + FROM + where)
-                .params(values)
-                .query((row, number) -> new Totals(row.getLong(1), row.getLong(2)))
-                .single();
-        List<Row> rows = rows(where, values, window);
-        return new Found(Page.of(window, named(rows), totals.count()), totals.amount());
-    }
-
-    private List<Row> rows(String where, List<Object> values, Window window) {
-        List<Object> paged = new ArrayList<>(List.of(question.title(), question.title()));
-        paged.addAll(values);
-        paged.add(window.offset());
-        paged.add(window.size());
-        return jdbc.sql("select r.id, d.doc_date, coalesce(s.name, '') as source_name, r.till_total_minor,"
-                        + " coalesce(o.amount_minor, 0) as owed_minor, case when "
-                        + QUESTION
-                        + " then 1 else 0 end as questions "
-                        + FROM
-                        + where
-                        + " order by d.doc_date desc, d.recorded_at desc, d.id offset ? rows fetch next ? rows only")
-                .params(paged)
-                .query((row, number) -> new Row(
-                        row.getObject("id", UUID.class),
-                        row.getDate("doc_date").toLocalDate(),
-                        row.getString("source_name"),
-                        "",
-                        row.getLong("till_total_minor"),
-                        row.getLong("owed_minor"),
-                        row.getInt("questions") > 0))
+        Where where = where(query);
+        Totals found = totals.of(
+                "select count(*) as receipts, cast(coalesce(sum(r.till_total_minor), 0) as bigint) as minor" + FROM
+                        + where.sql(),
+                where.values(),
+                Totals.class);
+        days.narrow(where, DocumentKind.RECEIPT, window);
+        List<Stored> rows = jdbc.sql(ROWS.formatted(where.sql()))
+                .params(where.values())
+                .param("question", question.title())
+                .param("offset", window.offset())
+                .param("size", window.size())
+                .query(Stored.class)
                 .list();
+        return new Found(Page.of(window, named(rows), found.receipts()), found.minor());
     }
 
     /** The years in which something was bought, latest first. */
@@ -92,82 +103,62 @@ class ReceiptList {
                 .list();
     }
 
-    private record Totals(long count, long amount) {}
+    private record Totals(long receipts, long minor) {}
 
-    private record Title(UUID receipt, String title) {}
+    private record Stored(UUID id, LocalDate date, String source, long total, long owed, boolean open) {}
+
+    private record Title(UUID receiptId, String title) {}
 
     /** Adds the titles of the lines, in one query for the whole page. */
-    private List<Row> named(List<Row> rows) {
+    private List<Row> named(List<Stored> rows) {
         if (rows.isEmpty()) {
-            return rows;
+            return List.of();
         }
-        List<Title> titles = jdbc.sql("select receipt_id, title from receipt_line where receipt_id in (:ids)"
-                        + " order by receipt_id, line")
-                .param("ids", rows.stream().map(Row::id).toList())
-                .query((row, number) -> new Title(row.getObject("receipt_id", UUID.class), row.getString("title")))
-                .list();
+        Map<UUID, List<String>> titles = jdbc
+                .sql("select receipt_id, title from receipt_line where receipt_id in (:ids) order by receipt_id, line")
+                .param("ids", rows.stream().map(Stored::id).toList())
+                .query(Title.class)
+                .list()
+                .stream()
+                .collect(
+                        Collectors.groupingBy(Title::receiptId, Collectors.mapping(Title::title, Collectors.toList())));
         return rows.stream()
                 .map(row -> new Row(
                         row.id(),
                         row.date(),
                         row.source(),
-                        what(titles, row.id()),
+                        what(titles.getOrDefault(row.id(), List.of())),
                         row.total(),
                         row.owed(),
                         row.open()))
                 .toList();
     }
 
-    private static String what(List<Title> titles, UUID receipt) {
-        List<String> own = titles.stream()
-                .filter(title -> title.receipt().equals(receipt))
-                .map(Title::title)
-                .toList();
-        String first = String.join(", ", own.subList(0, Math.min(3, own.size())));
-        return own.size() > 3 ? first + " …" : first;
+    private static String what(List<String> titles) {
+        String first = titles.stream().limit(TITLES).collect(Collectors.joining(", "));
+        return titles.size() > TITLES ? first + " …" : first;
     }
 
-    private String where(Query query, List<Object> values) {
-        StringBuilder where = new StringBuilder(" where 1 = 1");
-        text(query.text(), where, values);
-        if (List.of(LineKind.values()).stream().anyMatch(kind -> kind.name().equals(query.kind()))) {
-            where.append(" and exists (select 1 from receipt_line k where k.receipt_id = r.id and k.kind = ?)");
-            values.add(query.kind());
+    private Where where(Query query) {
+        Where where = new Where().words("""
+                (lower(coalesce(s.name, '')) like :words escape '!' or lower(d.note) like :words escape '!'
+                 or exists (select 1 from receipt_line l
+                            where l.receipt_id = r.id and lower(l.title) like :words escape '!'))""", query.text());
+        where.id(query.source(), "r.source_id = :source", "source");
+        if (Stream.of(LineKind.values()).anyMatch(kind -> kind.name().equals(query.kind()))) {
+            where.and(
+                    "exists (select 1 from receipt_line k where k.receipt_id = r.id and k.kind = :kind)",
+                    "kind",
+                    query.kind());
         }
         if (OPEN.equals(query.kind())) {
-            where.append(" and ").append(QUESTION);
-            values.addAll(List.of(question.title(), question.title()));
-        }
-        UUID source = uuid(query.source());
-        if (source != null) {
-            where.append(" and r.source_id = ?");
-            values.add(source);
+            where.and(QUESTION, "question", question.title());
         }
         if (query.year().matches("[0-9]{4}")) {
             int year = Integer.parseInt(query.year());
-            where.append(" and d.doc_date between ? and ?");
-            values.add(LocalDate.of(year, 1, 1));
-            values.add(LocalDate.of(year, 12, 31));
+            where.and("d.doc_date between :first and :last", "first", LocalDate.of(year, 1, 1))
+                    .with("last", LocalDate.of(year, 12, 31));
         }
-        return where.toString();
-    }
-
-    /** Looks for words in the source, the note and what was bought; signs that mean "anything" stand for themselves. */
-    private static void text(String text, StringBuilder where, List<Object> values) {
-        if (!text.isBlank()) {
-            String like = "%" + text.strip().toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%";
-            where.append(" and (lower(coalesce(s.name, '')) like ? escape '!' or lower(d.note) like ? escape '!'"
-                    + " or exists (select 1 from receipt_line l where l.receipt_id = r.id"
-                    + " and lower(l.title) like ? escape '!'))");
-            values.addAll(List.of(like, like, like));
-        }
-    }
-
-    private static @Nullable UUID uuid(String text) {
-        try {
-            return text.isBlank() ? null : UUID.fromString(text);
-        } catch (IllegalArgumentException unknown) {
-            return null;
-        }
+        return where;
     }
 }

@@ -6,6 +6,7 @@
             "money",
             "measure",
             "ledger",
+            "lists",
             "shop",
             "web",
             "phone",

@@ -1,6 +1,6 @@
 /** Pieces, their lists of styles and kinds, the cost card, and what happens to a piece without a sale. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "figures", "shop", "web"})
+@ApplicationModule(allowedDependencies = {"money", "measure", "ledger", "figures", "lists", "shop", "web"})
 package patinary.pieces;
 
 import org.jspecify.annotations.NullMarked;

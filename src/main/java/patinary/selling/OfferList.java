@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
-import patinary.ledger.Readings;
+import patinary.lists.ListTotals;
+import patinary.lists.Where;
 import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 import patinary.web.Page;
@@ -82,8 +83,6 @@ class OfferList {
                   and (pa.paused_to is null or pa.paused_to >= :today)) then 'PAUSED'
             else os.state end""";
 
-    private static final UUID NOBODY = new UUID(0, 0);
-
     private static final String OFFERS = " from offer_state os join offer o on o.id = os.offer_id";
 
     /** Of those that are alike and stand alike the latest, and how many it stands for. */
@@ -110,18 +109,16 @@ class OfferList {
 
     private static final String LATEST = "os.started_on desc, o.title, os.offer_id";
 
-    private record Counted(String sql, Map<String, Object> values) {}
-
     private record Group(UUID offerId, long alike) {}
 
     private final JdbcClient jdbc;
     private final CurrentShop shop;
-    private final Readings readings;
+    private final ListTotals totals;
 
-    OfferList(JdbcClient jdbc, CurrentShop shop, Readings readings) {
-        this.readings = readings;
+    OfferList(JdbcClient jdbc, CurrentShop shop, ListTotals totals) {
         this.jdbc = jdbc;
         this.shop = shop;
+        this.totals = totals;
     }
 
     Page<Row> page(Search search, Window window) {
@@ -132,14 +129,9 @@ class OfferList {
         Map<UUID, Long> alike = jdbc.sql(groups).params(where.values()).query(Group.class).list().stream()
                 .collect(Collectors.toMap(Group::offerId, Group::alike));
         Where folded = where.and("(o.alike_id is null or os.offer_id in (:folded))")
-                .with("folded", alike.isEmpty() ? List.of(NOBODY) : List.copyOf(alike.keySet()));
+                .with("folded", Ids.orNone(alike.keySet()));
         String found = OFFERS + folded.sql();
-        long total = readings.of(
-                new Counted(found, Map.copyOf(folded.values())),
-                () -> jdbc.sql("select count(*)" + found)
-                        .params(folded.values())
-                        .query(Long.class)
-                        .single());
+        long total = totals.of("select count(*)" + found, folded.values(), Long.class);
         folded.with("size", window.size()).with("offset", window.offset());
         String page =
                 found + " order by os.started_on desc, os.offer_id offset :offset rows fetch next :size rows only";
@@ -197,17 +189,15 @@ class OfferList {
                     select 1 from offer_piece op join piece p on p.id = op.piece_id
                     where op.offer_id = os.offer_id
                       and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
-        Ids.read(search.channel())
-                .ifPresent(id -> where.and(
+        where.id(
+                        search.channel(),
                         "exists (select 1 from offer_channel oc where oc.offer_id = os.offer_id and oc.channel_id = :channel)",
-                        "channel",
-                        id));
-        Ids.read(search.style())
-                .ifPresent(id -> where.and(
+                        "channel")
+                .id(
+                        search.style(),
                         "exists (select 1 from offer_piece op join piece p on p.id = op.piece_id"
                                 + " where op.offer_id = os.offer_id and p.style_id = :style)",
-                        "style",
-                        id));
+                        "style");
         if (!search.state().isBlank()) {
             where.and(STATE + " = :state", "state", search.state());
         }

@@ -9,13 +9,18 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.stereotype.Component;
-import patinary.web.Ids;
+import org.springframework.stereotype.Repository;
+import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.DocumentKind;
+import patinary.lists.LatestDays;
+import patinary.lists.ListTotals;
+import patinary.lists.Where;
 import patinary.web.Page;
 import patinary.web.Window;
 
 /** The sales as a list reads them. */
-@Component
+@Repository
+@Transactional(readOnly = true)
 class SaleList {
 
     /** What the list may be narrowed by; {@code only} is "unposted", "owed" or empty. */
@@ -76,15 +81,22 @@ class SaleList {
                     from owed_to_shop o join sale s on s.id = o.sale_id join document d on d.id = s.id %%1$s) as owed_minor""".formatted(NET, COSTS, SALES);
 
     private final JdbcClient jdbc;
+    private final ListTotals totals;
+    private final LatestDays days;
 
-    SaleList(JdbcClient jdbc) {
+    SaleList(JdbcClient jdbc, ListTotals totals, LatestDays days) {
         this.jdbc = jdbc;
+        this.totals = totals;
+        this.days = days;
     }
 
     Page<Row> page(Search search, Window window, long total) {
-        Where where = where(search).with("size", window.size()).with("offset", window.offset());
+        Where where = where(search);
+        days.narrow(where, DocumentKind.SALE, window);
         List<Row> rows = jdbc.sql(PAGE.formatted(where.sql()))
                 .params(where.values())
+                .param("offset", window.offset())
+                .param("size", window.size())
                 .query(Row.class)
                 .list();
         return Page.of(window, rows, total);
@@ -92,10 +104,7 @@ class SaleList {
 
     Totals totals(Search search) {
         Where where = where(search);
-        return jdbc.sql(TOTALS.formatted(where.sql()))
-                .params(where.values())
-                .query(Totals.class)
-                .single();
+        return totals.of(TOTALS.formatted(where.sql()), where.values(), Totals.class);
     }
 
     /** What was sold, in one line of text for each sale. */
@@ -125,7 +134,7 @@ class SaleList {
                             join piece p on p.id = sp.piece_id
                             where sp.sale_id = s.id
                               and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
-        Ids.read(search.channel()).ifPresent(id -> where.and("s.channel_id = :channel", "channel", id));
+        where.id(search.channel(), "s.channel_id = :channel", "channel");
         month(search.month(), where);
         if (search.only().equals("unposted")) {
             where.and("s.posted_on is null and not " + UNDELIVERED);

@@ -5,6 +5,7 @@
             "money",
             "measure",
             "ledger",
+            "lists",
             "shop",
             "web",
             "salestax",

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.lists.ListTotals;
 import patinary.money.Amount;
 import patinary.web.Page;
 import patinary.web.Window;
@@ -55,9 +56,11 @@ class MoneyReports {
     private static final LocalDate LATEST = LocalDate.of(9999, 12, 31);
 
     private final JdbcClient jdbc;
+    private final ListTotals totals;
 
-    MoneyReports(JdbcClient jdbc) {
+    MoneyReports(JdbcClient jdbc, ListTotals totals) {
         this.jdbc = jdbc;
+        this.totals = totals;
     }
 
     Page<Row> rows(Wanted wanted, Window window) {
@@ -68,10 +71,7 @@ class MoneyReports {
                 .param("size", window.size())
                 .query(Row.class)
                 .list();
-        long total = jdbc.sql("select count(*)" + WHERE)
-                .params(parameters(wanted))
-                .query(Long.class)
-                .single();
+        long total = totals.of("select count(*)" + WHERE, parameters(wanted), Long.class);
         return Page.of(window, rows, total);
     }
 

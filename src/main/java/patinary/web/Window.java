@@ -28,4 +28,9 @@ public record Window(int number, int size) {
     public long offset() {
         return (number - 1L) * size;
     }
+
+    /** How many rows there are up to its end, where the list is that long. */
+    public long end() {
+        return offset() + size;
+    }
 }
