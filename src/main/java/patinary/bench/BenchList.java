@@ -22,9 +22,26 @@ import patinary.web.Window;
 @Transactional(readOnly = true)
 class BenchList {
 
+    private static final String FROM = " from bench_entry e join document d on d.id = e.id";
+
+    private static final String IN_ORDER =
+            " order by d.doc_date desc, d.recorded_at desc, cast(e.id as varchar(36)) desc";
+
+    /** The entries of the page are found first; only theirs are added up. */
     private static final String ROWS = """
-            from bench_entry e
-            join document d on d.id = e.id""";
+            select e.id, d.doc_date as dated, e.minutes, e.done,
+                   (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
+                    where p.document_id = e.id and p.supply_id is not null and p.account not in ('BENCH', 'SHELF'))
+                   + (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
+                      where p.origin_id = e.id and p.document_id <> e.id
+                        and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')) as cost_minor,
+                   exists (select 1 from uncosted_use u where u.document_id = e.id) as waiting,
+                   (select count(*) from bench_mishap m where m.bench_entry_id = e.id) as mishaps,
+                   (select count(*) from bench_piece bp where bp.bench_entry_id = e.id) as pieces
+            from (select e.id%1$s%%s%2$s
+                  offset :offset rows fetch next :size rows only) found
+            join bench_entry e on e.id = found.id
+            join document d on d.id = e.id%2$s""".formatted(FROM, IN_ORDER);
 
     record Filter(
             String words, @Nullable UUID piece, @Nullable UUID supply, boolean mishapsOnly) {}
@@ -55,20 +72,9 @@ class BenchList {
 
     Page<Row> find(Filter filter, Window window) {
         Where where = where(filter);
-        long total = totals.of("select count(*) " + ROWS + where.sql(), where.values(), Long.class);
+        long total = totals.of("select count(*)" + FROM + where.sql(), where.values(), Long.class);
         days.narrow(where, DocumentKind.BENCH_ENTRY, window);
-        List<Row> rows = jdbc.sql("""
-                        select e.id, d.doc_date as dated, e.minutes, e.done,
-                               (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
-                                where (p.document_id = e.id or p.origin_id = e.id)
-                                  and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')) as cost_minor,
-                               exists (select 1 from uncosted_use u where u.document_id = e.id) as waiting,
-                               (select count(*) from bench_mishap m where m.bench_entry_id = e.id) as mishaps,
-                               (select count(*) from bench_piece bp where bp.bench_entry_id = e.id) as pieces
-                        """ + ROWS + where.sql() + """
-                         order by d.doc_date desc, d.recorded_at desc, cast(e.id as varchar(36)) desc
-                        offset :offset rows fetch next :size rows only
-                        """)
+        List<Row> rows = jdbc.sql(ROWS.formatted(where.sql()))
                 .params(where.values())
                 .param("offset", window.offset())
                 .param("size", window.size())
