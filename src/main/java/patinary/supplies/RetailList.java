@@ -95,34 +95,43 @@ class RetailList {
         }
     }
 
+    /**
+     * Added up for all supplies at once, beginning with the sums: joined to each supply, H2 adds up all postings for each of them. It would
+     * begin with the index of pieces where none is set, which are most of all postings, so that is asked behind a case.
+     */
     private static final String ROWS = """
-            with moved as (
-                select p.supply_id,
-                       sum(case when p.account = 'SHELF' then p.quantity else 0 end) as quantity,
-                       sum(case when p.account = 'SHELF' then p.amount_minor else 0 end) as cost_minor,
-                       sum(case when p.account = 'SHELF' and d.kind in ('SALE', 'REFUND') then -p.quantity else 0 end)
-                           as sold_quantity,
-                       sum(case when p.account in ('SALES', 'REFUNDS') then -p.amount_minor else 0 end) as sales_minor,
-                       sum(case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end) as sold_cost_minor
-                from posting p
-                join document d on d.id = p.document_id
-                where p.supply_id is not null and p.piece_id is null and p.doc_date <= :day
-                  and p.account in ('SHELF', 'SALES', 'REFUNDS', 'COST_OF_RETAIL')
-                group by p.supply_id)
             select s.id, s.name, l.name as line_name, s.dimension,
-                   coalesce(m.quantity, 0) as quantity,
-                   cast(coalesce(m.cost_minor, 0) as bigint) as cost_minor,
+                   m.quantity,
+                   cast(m.cost_minor as bigint) as cost_minor,
                    s.retail_price_minor as price_minor,
                    k.name as pack,
                    coalesce(k.quantity, case when s.dimension = 'COUNT' then 1 end) as pack_quantity,
-                   coalesce(m.sold_quantity, 0) as sold_quantity,
-                   cast(coalesce(m.sales_minor, 0) as bigint) as sales_minor,
-                   cast(coalesce(m.sold_cost_minor, 0) as bigint) as sold_cost_minor,
-                   s.retail_price_minor is not null
-                       and coalesce(m.quantity, 0) < coalesce(k.quantity, 1) as is_low
-            from supply s
-            join supply_line l on l.id = s.supply_line_id
-            left join moved m on m.supply_id = s.id
+                   m.sold_quantity,
+                   cast(m.sales_minor as bigint) as sales_minor,
+                   cast(m.sold_cost_minor as bigint) as sold_cost_minor,
+                   s.retail_price_minor is not null and m.quantity < coalesce(k.quantity, 1) as is_low
+            from (select a.supply_id,
+                         sum(a.quantity) as quantity,
+                         sum(a.cost_minor) as cost_minor,
+                         sum(a.sold_quantity) as sold_quantity,
+                         sum(a.sales_minor) as sales_minor,
+                         sum(a.sold_cost_minor) as sold_cost_minor
+                  from (select id as supply_id, 0 as quantity, 0 as cost_minor, 0 as sold_quantity, 0 as sales_minor, 0 as sold_cost_minor
+                        from supply
+                        union all
+                        select p.supply_id,
+                               case when p.account = 'SHELF' then p.quantity else 0 end,
+                               case when p.account = 'SHELF' then p.amount_minor else 0 end,
+                               case when p.account = 'SHELF' and d.kind in ('SALE', 'REFUND') then -p.quantity else 0 end,
+                               case when p.account in ('SALES', 'REFUNDS') then -p.amount_minor else 0 end,
+                               case when p.account = 'COST_OF_RETAIL' then p.amount_minor else 0 end
+                        from posting p
+                        left join document d on d.id = p.document_id
+                        where p.account in ('SHELF', 'SALES', 'REFUNDS', 'COST_OF_RETAIL') and p.doc_date <= :day
+                          and case when p.supply_id is not null and p.piece_id is null then 1 else 0 end = 1) a
+                  group by a.supply_id) m
+            left join supply s on s.id = m.supply_id
+            left join supply_line l on l.id = s.supply_line_id
             left join (select sp.supply_id, sp.name, sp.quantity,
                               row_number() over (partition by sp.supply_id order by sp.quantity, sp.name) as nth
                        from supply_pack sp) k on k.supply_id = s.id and k.nth = 1

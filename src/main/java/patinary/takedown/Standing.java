@@ -8,8 +8,9 @@ import java.util.UUID;
  * A channel and the offers that may still stand there.
  *
  * @param offers the one that has been over for longest first
+ * @param more how many there are beside these
  */
-record Standing(UUID channelId, String channel, List<Offer> offers) {
+record Standing(UUID channelId, String channel, List<Offer> offers, long more) {
 
     /**
      * An offer that is over.

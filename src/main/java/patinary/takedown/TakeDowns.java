@@ -24,6 +24,9 @@ class TakeDowns {
     /** Offers that were over longer ago are shown when asked for; the first look at an old shop would be all history. */
     static final int RECENT = 60;
 
+    /** So many of a channel are shown at once; the next come up as she says so of these. */
+    static final int SHOWN = 50;
+
     /** Something she said today, which she may take back. */
     record Done(UUID offerId, UUID channelId, String title, String channel) {}
 
@@ -37,7 +40,8 @@ class TakeDowns {
             String title,
             boolean sold,
             LocalDate endedOn,
-            @Nullable Long stillThere) {
+            @Nullable Long stillThere,
+            long ofChannel) {
 
         Standing.Offer offer(LocalDate today) {
             return new Standing.Offer(
@@ -50,19 +54,20 @@ class TakeDowns {
         }
     }
 
+    /** How many like it are on offer on the channel; asked for what is shown only. */
+    private static final String STILL_THERE = """
+            case when o.alike_id is not null then (
+                select count(*)
+                from offer lo
+                join offer_state ls on ls.offer_id = lo.id
+                join offer_channel lc on lc.offer_id = lo.id
+                where lo.alike_id = o.alike_id and ls.state = 'LIVE' and lc.channel_id = r.channel_id) end""";
+
     private static final String STANDING = """
             from offer_state os
             left join offer o on o.id = os.offer_id
             left join offer_channel oc on oc.offer_id = os.offer_id
             left join channel c on c.id = oc.channel_id
-            left join (
-                select lo.alike_id, lc.channel_id, count(*) as pieces
-                from offer_state ls
-                left join offer lo on lo.id = ls.offer_id
-                left join offer_channel lc on lc.offer_id = ls.offer_id
-                where ls.state = 'LIVE' and lo.alike_id is not null
-                group by lo.alike_id, lc.channel_id) alike
-                on alike.alike_id = o.alike_id and alike.channel_id = oc.channel_id
             where c.id is not null and os.state <> 'LIVE' and os.ended_on >= :since
               and not exists (select 1 from channel_unlisted cu where cu.channel_id = oc.channel_id)
               and not exists (
@@ -91,19 +96,28 @@ class TakeDowns {
     @Transactional(readOnly = true)
     List<Standing> due(boolean older) {
         LocalDate today = shop.today();
-        Map<UUID, List<Row>> byChannel = rows(older, "", Map.of()).stream()
+        Map<UUID, List<Row>> byChannel = rows(older).stream()
                 .collect(Collectors.groupingBy(Row::channelId, LinkedHashMap::new, Collectors.toList()));
         return byChannel.values().stream().map(rows -> standing(rows, today)).toList();
     }
 
-    private List<Row> rows(boolean older, String which, Map<String, UUID> ids) {
-        return jdbc.sql("select c.id as channel_id, c.name as channel, os.offer_id, o.title, os.state = 'SOLD' as sold,"
-                        + " os.ended_on, alike.pieces as still_there " + STANDING + which
-                        + " order by lower(c.name), os.ended_on, lower(o.title), os.offer_id")
-                .param("since", older ? LocalDate.EPOCH : shop.today().minusDays(RECENT))
-                .params(ids)
+    private List<Row> rows(boolean older) {
+        return jdbc.sql(
+                        "select r.channel_id, r.channel, r.offer_id, o.title, r.state = 'SOLD' as sold, r.ended_on, "
+                                + STILL_THERE
+                                + " as still_there, r.of_channel from (select c.id as channel_id, c.name as channel, os.offer_id, os.state, os.ended_on,"
+                                + " row_number() over (partition by c.id order by os.ended_on, lower(o.title), os.offer_id) as nth,"
+                                + " count(*) over (partition by c.id) as of_channel "
+                                + STANDING
+                                + ") r join offer o on o.id = r.offer_id where r.nth <= :shown order by lower(r.channel), r.channel_id, r.nth")
+                .param("since", since(older))
+                .param("shown", SHOWN)
                 .query(Row.class)
                 .list();
+    }
+
+    private LocalDate since(boolean older) {
+        return older ? LocalDate.EPOCH : shop.today().minusDays(RECENT);
     }
 
     private static Standing standing(List<Row> rows, LocalDate today) {
@@ -111,31 +125,37 @@ class TakeDowns {
         return new Standing(
                 first.channelId(),
                 first.channel(),
-                rows.stream().map(row -> row.offer(today)).toList());
+                rows.stream().map(row -> row.offer(today)).toList(),
+                first.ofChannel() - rows.size());
     }
 
     /** Says that an offer no longer stands on a channel. @return whether it was to be taken down there */
     boolean done(UUID offer, UUID channel) {
-        return keep(rows(
+        return keep(
                         true,
                         " and oc.channel_id = :channel and os.offer_id = :offer",
-                        Map.of("channel", channel, "offer", offer)))
+                        Map.of("channel", channel, "offer", offer))
                 > 0;
     }
 
-    /** Says so of everything that the list shows for a channel. @return how many those were */
+    /** Says so of everything that is due on a channel, shown or not. @return how many those were */
     int allDone(UUID channel, boolean older) {
-        return keep(rows(older, " and oc.channel_id = :channel", Map.of("channel", channel)));
+        return keep(older, " and oc.channel_id = :channel", Map.of("channel", channel));
     }
 
-    private int keep(List<Row> over) {
-        over.forEach(row -> {
-            back(row.offerId(), row.channelId());
-            jdbc.sql("insert into offer_taken_down (offer_id, channel_id, ended_on, done_on) values (?, ?, ?, ?)")
-                    .params(row.offerId(), row.channelId(), row.endedOn(), shop.today())
-                    .update();
-        });
-        return over.size();
+    /** What was said of an earlier end of an offer makes room. */
+    private int keep(boolean older, String which, Map<String, UUID> ids) {
+        jdbc.sql("delete from offer_taken_down where (offer_id, channel_id) in (select os.offer_id, oc.channel_id "
+                        + STANDING + which + ")")
+                .param("since", since(older))
+                .params(ids)
+                .update();
+        return jdbc.sql("insert into offer_taken_down (offer_id, channel_id, ended_on, done_on)"
+                        + " select os.offer_id, oc.channel_id, os.ended_on, :today " + STANDING + which)
+                .param("since", since(older))
+                .param("today", shop.today())
+                .params(ids)
+                .update();
     }
 
     /** Takes back what was said of an offer on a channel: it is asked again. */

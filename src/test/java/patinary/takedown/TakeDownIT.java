@@ -134,6 +134,27 @@ class TakeDownIT {
     }
 
     @Test
+    void ofManyTheFirstAreShownAndAllCanBeSaid() throws Exception {
+        int all = TakeDowns.SHOWN + 2;
+        for (int each = 0; each < all; each++) {
+            offer("Tin tray " + each, today.minusDays(5), trestle.piece("Tin tray " + each, "Box 1"));
+        }
+        Standing standing = downs.due(false).get(1);
+        assertThat(standing.channel()).isEqualTo("Web shop");
+        assertThat(standing.offers()).hasSize(TakeDowns.SHOWN);
+        assertThat(standing.more()).isEqualTo(2);
+        mvc.perform(get("/take-down").with(owner()))
+                .andExpect(content().string(containsString("2 more come up as you say so of these.")))
+                .andExpect(content().string(containsString("All 52 are down on Web shop")));
+
+        say("/take-down/" + web + "/" + standing.offers().get(0).offerId());
+        assertThat(downs.due(false).get(1).more()).isOne();
+        say("/take-down/" + web + "/all");
+        assertThat(downs.due(false)).extracting(Standing::channel).containsExactly("Stall");
+        assertThat(downs.doneToday()).hasSize(all);
+    }
+
+    @Test
     void whatIsNotDueIsNotNotedDown() throws Exception {
         UUID offer = offer("Tin tray", null, tray);
         say("/take-down/" + web + "/" + offer);
