@@ -7,19 +7,12 @@ drop view if exists count_outcome cascade;
 
 create view count_outcome as
 select c.id as count_id, c.supply_id, c.place, d.doc_date as counted_on, c.quantity, coalesce(c.waste, false) as waste, c.step_quantity,
-       coalesce(m.moved, 0) as difference,
-       row_number() over (partition by c.supply_id, c.place
-                          order by d.doc_date, d.kind_rank, cast(d.id as varchar(36))) as nth
+       coalesce((select sum(p.quantity)
+                 from posting p
+                 where p.document_id = c.id and case when p.account in ('BENCH', 'SHELF') then 1 else 0 end = 1), 0) as difference
 from supply_count c
-join document d on d.id = c.id
-left join (select p.document_id, sum(p.quantity) as moved
-           from posting p
-           join supply_count counted on counted.id = p.document_id
-           where p.account in ('BENCH', 'SHELF')
-           group by p.document_id) m on m.document_id = c.id;
+join document d on d.id = c.id;
 
--- What the bench and the packing of sales took of a supply, as it was typed. Of a tool that is a number of uses, not a
--- quantity judged by eye.
 drop view if exists bench_taken cascade;
 
 create view bench_taken as

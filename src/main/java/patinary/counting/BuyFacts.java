@@ -16,8 +16,16 @@ import org.springframework.transaction.annotation.Transactional;
 @Transactional(readOnly = true)
 class BuyFacts {
 
-    /** What is left of a supply at both places, and the day of its first movement. */
+    /** What is left of a supply at both places, and since when it is watched, but not before the day that was asked from. */
     record Standing(UUID supplyId, BigDecimal quantity, LocalDate since) {}
+
+    /** Whether there is an earlier movement ends at the first that is found; all are looked through only of what is new. */
+    private static final String STANDING =
+            """
+            select s.supply_id, s.quantity,
+                   case when exists (select 1 from posting p where p.supply_id = s.supply_id and p.doc_date <= :from and %1$s) then :from
+                        else (select min(p.doc_date) from posting p where p.supply_id = s.supply_id and %1$s) end as since
+            from (select supply_id, sum(quantity) as quantity from supply_stock group by supply_id) s""".formatted("case when p.account in ('BENCH', 'SHELF') then 1 else 0 end = 1");
 
     private record SoldRow(UUID supplyId, LocalDate soldOn, BigDecimal quantity) {}
 
@@ -27,11 +35,9 @@ class BuyFacts {
         this.jdbc = jdbc;
     }
 
-    Map<UUID, Standing> standing() {
-        return jdbc.sql("""
-                        select supply_id, sum(quantity) as quantity, min(doc_date) as since
-                        from posting where account in ('BENCH', 'SHELF') and supply_id is not null
-                        group by supply_id""").query(Standing.class).stream()
+    /** @param from earlier movements are as if they were of this day */
+    Map<UUID, Standing> standing(LocalDate from) {
+        return jdbc.sql(STANDING).param("from", from).query(Standing.class).stream()
                 .collect(Collectors.toMap(Standing::supplyId, Function.identity()));
     }
 

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.supplies.SupplyCatalog;
 
 /** How long every supply lasts, and what to buy where. */
@@ -31,12 +32,16 @@ class BuyingList {
         }
     }
 
+    private record Asking(LocalDate today) {}
+
+    private final Readings readings;
     private final SupplyCatalog catalog;
     private final CountFacts counts;
     private final BuyFacts facts;
     private final WaitingNeeds needs;
 
-    BuyingList(SupplyCatalog catalog, CountFacts counts, BuyFacts facts, WaitingNeeds needs) {
+    BuyingList(Readings readings, SupplyCatalog catalog, CountFacts counts, BuyFacts facts, WaitingNeeds needs) {
+        this.readings = readings;
         this.catalog = catalog;
         this.counts = counts;
         this.facts = facts;
@@ -45,9 +50,13 @@ class BuyingList {
 
     /** All supplies that can be bought and ever came in, went out or are needed; what lasts shortest first, then what cannot be told. */
     List<BuyRow> rows(LocalDate today) {
+        return readings.ahead(new Asking(today), () -> reckoned(today));
+    }
+
+    private List<BuyRow> reckoned(LocalDate today) {
         Map<UUID, List<Spans.Count>> counted = counts.counts();
         Map<UUID, List<Spans.Taken>> taken = counts.taken();
-        Map<UUID, BuyFacts.Standing> standing = facts.standing();
+        Map<UUID, BuyFacts.Standing> standing = facts.standing(Pace.from(today));
         Map<UUID, List<Pace.Sold>> sold = facts.sold(today.minusWeeks(Pace.WEEKS));
         Map<UUID, BuyRow.Bought> bought = facts.bought();
         Map<UUID, BuyRow.Need> need = needs.all();

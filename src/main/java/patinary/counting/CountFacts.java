@@ -46,6 +46,8 @@ class CountFacts {
             select supply_id, count_id, counted_on, difference, waste, step_quantity from count_outcome
             where place = 'BENCH'""";
 
+    private static final String IN_ORDER = " order by supply_id, counted_on, cast(count_id as varchar(36))";
+
     private static final String TAKEN = "select supply_id, used_on, typed, quantity, estimated from bench_taken";
 
     private final JdbcClient jdbc;
@@ -56,7 +58,7 @@ class CountFacts {
 
     Facts of(UUID supply) {
         return new Facts(
-                jdbc.sql(COUNTS + " and supply_id = ? order by nth").param(supply).query(CountRow.class).stream()
+                jdbc.sql(COUNTS + " and supply_id = ?" + IN_ORDER).param(supply).query(CountRow.class).stream()
                         .map(CountRow::count)
                         .toList(),
                 jdbc.sql(TAKEN + " where supply_id = ? and not of_tool").param(supply).query(TakenRow.class).stream()
@@ -65,7 +67,7 @@ class CountFacts {
     }
 
     Map<UUID, List<Spans.Count>> counts() {
-        return jdbc.sql(COUNTS + " order by supply_id, nth").query(CountRow.class).stream()
+        return jdbc.sql(COUNTS + IN_ORDER).query(CountRow.class).stream()
                 .collect(Collectors.groupingBy(
                         CountRow::supplyId, Collectors.mapping(CountRow::count, Collectors.toList())));
     }

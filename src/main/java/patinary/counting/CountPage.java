@@ -56,7 +56,8 @@ class CountPage {
     }
 
     private Set<UUID> countedOn(LocalDate day) {
-        return new HashSet<>(jdbc.sql("select supply_id from count_outcome where place = 'BENCH' and counted_on = ?")
+        return new HashSet<>(jdbc.sql("select c.supply_id from supply_count c join document d on d.id = c.id"
+                        + " where c.place = 'BENCH' and d.doc_date = ?")
                 .param(day)
                 .query(UUID.class)
                 .list());

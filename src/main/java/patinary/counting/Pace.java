@@ -21,13 +21,18 @@ final class Pace {
     /** One sale from the retail shelf. */
     record Sold(LocalDate soldOn, BigDecimal quantity) {}
 
+    /** The first day that counts. */
+    static LocalDate from(LocalDate today) {
+        return today.minusWeeks(WEEKS).plusDays(1);
+    }
+
     /**
      * @param known since when the supply is watched: its first movement
      * @param today the day it is reckoned on, which counts
      */
     static Optional<UseRate> of(
             Known supply, CountFacts.Facts facts, List<Sold> sold, LocalDate known, LocalDate today) {
-        LocalDate half = today.minusWeeks(WEEKS).plusDays(1);
+        LocalDate half = from(today);
         LocalDate from = known.isAfter(half) ? known : half;
         double weeks = (ChronoUnit.DAYS.between(from, today) + 1) / WEEK;
         List<Span> spans = Spans.of(supply, facts.counts(), facts.taken());

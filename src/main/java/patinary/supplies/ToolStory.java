@@ -14,7 +14,8 @@ import patinary.money.Amount;
 class ToolStory {
 
     private static final String COUNTS = """
-            select counted_on, waste from count_outcome where supply_id = ? and place = 'BENCH' order by nth""";
+            select counted_on, waste from count_outcome where supply_id = ? and place = 'BENCH'
+            order by counted_on, cast(count_id as varchar(36))""";
 
     private static final String USED = """
             select d.doc_date, sum(u.tool_uses) as uses

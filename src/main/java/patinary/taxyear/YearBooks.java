@@ -47,8 +47,9 @@ class YearBooks {
         }
     }
 
-    /** One thing in stock at the end of a day. */
-    record StockRow(String account, String code, String title, BigDecimal quantity, long amountMinor) {}
+    /** One thing in stock at the end of a day; a piece has no quantity. */
+    record StockRow(
+            String account, String code, String title, @Nullable BigDecimal quantity, long amountMinor) {}
 
     /**
      * Something that was bought to be sold and then used by herself.
@@ -73,6 +74,26 @@ class YearBooks {
     private static final String STOCK_BEFORE = """
             select coalesce(sum(amount_minor), 0) from posting
             where account in ('PIECES', 'BENCH', 'SHELF') and doc_date < ?""";
+
+    /** By the kept sums of each piece's days and each document's supplies: ten years of postings need not be added up. */
+    private static final String STOCK = """
+            select 'PIECES' as account, p.code, p.title, cast(null as numeric(30, 14)) as quantity, s.amount_minor
+            from (select piece_id, cast(sum(amount_minor) as bigint) as amount_minor
+                  from piece_stock
+                  where doc_date <= :day
+                  group by piece_id
+                  having sum(amount_minor) <> 0) s
+            left join piece p on p.id = s.piece_id
+            union all
+            select s.place, '', su.name, s.quantity, s.cost_minor
+            from (select o.place, o.supply_id, sum(o.quantity) as quantity, cast(sum(o.cost_minor) as bigint) as cost_minor
+                  from document_stock o
+                  left join document d on d.id = o.document_id
+                  where d.doc_date <= :day
+                  group by o.place, o.supply_id
+                  having sum(o.cost_minor) <> 0 or sum(o.quantity) <> 0) s
+            left join supply su on su.id = s.supply_id
+            order by 1 desc, 2, 3""";
 
     private static final String BY_DOCUMENT = """
             select r.document_id, r.doc_date, r.kind, r.note,
@@ -127,11 +148,11 @@ class YearBooks {
 
     /** Profit by the ledger from one day to another, both included. */
     Amount profit(LocalDate from, LocalDate to) {
-        return Amount.of(jdbc.sql("select coalesce(-sum(amount_minor), 0) from year_row"
-                        + " where part in ('INCOME', 'EXPENSE', 'COST') and doc_date between ? and ?")
-                .params(from, to)
-                .query(Long.class)
-                .single());
+        return Amount.of(
+                jdbc.sql("select coalesce(sum(profit_minor), 0) from document_profit where doc_date between ? and ?")
+                        .params(from, to)
+                        .query(Long.class)
+                        .single());
     }
 
     /** What lay in stock when the year began, at cost. */
@@ -176,15 +197,7 @@ class YearBooks {
 
     /** What was in stock at the end of a day, pieces first. */
     List<StockRow> stock(LocalDate day) {
-        return jdbc.sql("""
-                        select account, coalesce(piece_code, '') as code, coalesce(piece_title, supply, '') as title,
-                               sum(quantity) as quantity, cast(sum(amount_minor) as bigint) as amount_minor
-                        from year_row
-                        where part = 'STOCK' and doc_date <= ?
-                        group by account, piece_id, case when account = 'PIECES' then null else supply_id end,
-                                 coalesce(piece_code, ''), coalesce(piece_title, supply, '')
-                        having sum(amount_minor) <> 0 or sum(quantity) <> 0
-                        order by account desc, code, title""").param(day).query(StockRow.class).list();
+        return jdbc.sql(STOCK).param("day", day).query(StockRow.class).list();
     }
 
     /** What was taken from the retail shelf for own use, by the day of the taking. */

@@ -198,6 +198,7 @@ class CountingIT {
         jdbc.sql("update supply set low_quantity = 100 where id = ?")
                 .param(bench.paint)
                 .update();
+        jdbc.sql("update books set changes = changes + 1").update();
         String wish = "1*" + bench.paint + "/jar";
         read("/buying-list")
                 .andExpect(content().string(containsString("1 × jar")))
