@@ -3,6 +3,18 @@
 -- What is left of supplies and of money, and what is owed; all from the postings.
 -- Views depend on views of lower numbers: after changing one, change the later files too, so that they are made anew.
 
+-- Every posting by each document that it is about: the one that made it, and the one that it came from where that is
+-- another. Asked for with an "or" over both columns instead, H2 goes through all postings.
+drop view if exists posting_about cascade;
+
+create view posting_about as
+select p.document_id as about_id, p.document_id, p.line, p.doc_date, p.account, p.piece_id, p.supply_id, p.quantity, p.amount_minor
+from posting p
+union all
+select p.origin_id, p.document_id, p.line, p.doc_date, p.account, p.piece_id, p.supply_id, p.quantity, p.amount_minor
+from posting p
+where p.origin_id is not null and p.origin_id <> p.document_id;
+
 drop view if exists document_stock_anew cascade;
 
 create view document_stock_anew as

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.selling.DaysOnOffer;
 import patinary.selling.Offer;
 import patinary.shop.CurrentShop;
@@ -23,7 +25,7 @@ class PastOffers {
 
     /** A database need not have an order of ids; of their texts it has one. */
     private static final String LIKE = """
-            select op.offer_id,
+            select op.offer_id, count(*) as things,
                    case when count(p.kind_id) = count(*) and count(distinct p.kind_id) = 1
                         then min(cast(p.kind_id as varchar(36))) end as kind,
                    case when count(p.style_id) = count(*) and count(distinct p.style_id) = 1
@@ -31,9 +33,7 @@ class PastOffers {
             from offer_piece op
             join piece p on p.id = op.piece_id
             where not exists (select 1 from piece_owner po where po.piece_id = op.piece_id)
-            group by op.offer_id
-            having sum(case when op.piece_id in (:own) then 1 else 0 end) = 0
-               and (count(*) > 1) = :set""";
+            group by op.offer_id""";
 
     /** The first day on which a withdrawn offer no longer was is the day after its last. */
     private static final String OFFERS = """
@@ -44,7 +44,10 @@ class PastOffers {
             left join offer o on o.id = os.offer_id""";
 
     private record LikeRow(
-            UUID offerId, @Nullable String kind, @Nullable String style) {}
+            UUID offerId,
+            long things,
+            @Nullable String kind,
+            @Nullable String style) {}
 
     private record OfferRow(
             UUID offerId,
@@ -55,12 +58,19 @@ class PastOffers {
             long firstPriceMinor,
             long priceMinor) {}
 
+    /** An offer of the past, and of how many things it was. */
+    private record Past(PastOffer offer, long things) {}
+
+    private record Asking(LocalDate today) {}
+
     private final JdbcClient jdbc;
+    private final Readings readings;
     private final OfferPauses pauses;
     private final CurrentShop shop;
 
-    PastOffers(JdbcClient jdbc, OfferPauses pauses, CurrentShop shop) {
+    PastOffers(JdbcClient jdbc, Readings readings, OfferPauses pauses, CurrentShop shop) {
         this.jdbc = jdbc;
+        this.readings = readings;
         this.pauses = pauses;
         this.shop = shop;
     }
@@ -71,13 +81,27 @@ class PastOffers {
      * @param own the pieces for which a price is sought; at least one
      */
     List<PastOffer> of(Collection<UUID> own) {
-        Map<UUID, LikeRow> like =
-                jdbc.sql(LIKE).param("own", own).param("set", own.size() > 1).query(LikeRow.class).list().stream()
-                        .collect(Collectors.toMap(LikeRow::offerId, Function.identity()));
+        boolean set = own.size() > 1;
+        Set<UUID> theirs = Set.copyOf(jdbc.sql("select distinct offer_id from offer_piece where piece_id in (:own)")
+                .param("own", own)
+                .query(UUID.class)
+                .list());
+        return readings.ahead(new Asking(shop.today()), this::read).stream()
+                .filter(past -> past.things() > 1 == set)
+                .map(Past::offer)
+                .filter(offer -> !theirs.contains(offer.offerId()))
+                .toList();
+    }
+
+    private List<Past> read() {
+        Map<UUID, LikeRow> like = jdbc.sql(LIKE).query(LikeRow.class).list().stream()
+                .collect(Collectors.toMap(LikeRow::offerId, Function.identity()));
         Map<UUID, List<Offer.Pause>> paused = pauses.all();
         return jdbc.sql(OFFERS + " order by os.started_on desc, os.offer_id").query(OfferRow.class).list().stream()
                 .filter(row -> like.containsKey(row.offerId()))
-                .map(row -> past(row, like.get(row.offerId()), paused.getOrDefault(row.offerId(), List.of())))
+                .map(row -> new Past(
+                        past(row, like.get(row.offerId()), paused.getOrDefault(row.offerId(), List.of())),
+                        like.get(row.offerId()).things()))
                 .toList();
     }
 

@@ -72,7 +72,7 @@ class BenchController {
         model.addAttribute("piece", piece == null ? "" : piece.toString());
         model.addAttribute("supply", supply == null ? "" : supply.toString());
         model.addAttribute("mishap", mishap);
-        model.addAttribute("pieces", list.pieceChoices());
+        model.addAttribute("pieces", list.pieceChoices(piece));
         model.addAttribute("supplies", catalog.choices());
         model.addAttribute("mishaps", List.of(Choice.said("yes", "bench.mishaps.only")));
         model.addAttribute("filtered", !q.isBlank() || piece != null || supply != null || mishapsOnly);

@@ -60,8 +60,8 @@ class BenchCosts {
                         left join (select p.supply_id, cast(sum(p.amount_minor) as bigint) as cost_minor,
                                           cast(sum(case when d.kind = 'COUNT' then p.amount_minor else 0 end) as bigint)
                                               as counted_minor
-                                   from posting p join document d on d.id = p.document_id
-                                   where (p.document_id = :entry or p.origin_id = :entry)
+                                   from posting_about p join document d on d.id = p.document_id
+                                   where p.about_id = :entry
                                      and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')
                                    group by p.supply_id) c on c.supply_id = u.supply_id
                         order by u.line
@@ -72,9 +72,9 @@ class BenchCosts {
         return jdbc.sql("""
                         select p.supply_id, p.account, p.piece_id, x.code, x.title,
                                cast(sum(p.amount_minor) as bigint) as cost_minor
-                        from posting p
+                        from posting_about p
                         left join piece x on x.id = p.piece_id
-                        where (p.document_id = :entry or p.origin_id = :entry)
+                        where p.about_id = :entry
                           and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')
                         group by p.supply_id, p.account, p.piece_id, x.code, x.title
                         order by p.supply_id, x.code, p.account

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -14,6 +15,7 @@ import patinary.lists.LatestDays;
 import patinary.lists.ListTotals;
 import patinary.lists.Where;
 import patinary.web.Choice;
+import patinary.web.Ids;
 import patinary.web.Page;
 import patinary.web.Window;
 
@@ -30,11 +32,8 @@ class BenchList {
     /** The entries of the page are found first; only theirs are added up. */
     private static final String ROWS = """
             select e.id, d.doc_date as dated, e.minutes, e.done,
-                   (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
-                    where p.document_id = e.id and p.supply_id is not null and p.account not in ('BENCH', 'SHELF'))
-                   + (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
-                      where p.origin_id = e.id and p.document_id <> e.id
-                        and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')) as cost_minor,
+                   (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting_about p
+                    where p.about_id = e.id and p.supply_id is not null and p.account not in ('BENCH', 'SHELF')) as cost_minor,
                    exists (select 1 from uncosted_use u where u.document_id = e.id) as waiting,
                    (select count(*) from bench_mishap m where m.bench_entry_id = e.id) as mishaps,
                    (select count(*) from bench_piece bp where bp.bench_entry_id = e.id) as pieces
@@ -42,6 +41,9 @@ class BenchList {
                   offset :offset rows fetch next :size rows only) found
             join bench_entry e on e.id = found.id
             join document d on d.id = e.id%2$s""".formatted(FROM, IN_ORDER);
+
+    /** As many as a list on a phone can be looked through. */
+    private static final int CHOICES = 100;
 
     record Filter(
             String words, @Nullable UUID piece, @Nullable UUID supply, boolean mishapsOnly) {}
@@ -96,13 +98,19 @@ class BenchList {
                 .collect(Collectors.groupingBy(Label::entryId));
     }
 
-    /** The pieces that were ever worked on. */
-    List<Choice> pieceChoices() {
+    /** The latest pieces that were worked on, and the chosen one; any other is found by its words. */
+    List<Choice> pieceChoices(@Nullable UUID chosen) {
         return jdbc.sql("""
-                        select p.id, p.code, p.title from piece p
-                        where exists (select 1 from bench_piece bp where bp.piece_id = p.id)
-                        order by p.code desc
-                        """)
+                        select id, code, title from (
+                            select p.id, p.code, p.title from piece p
+                            where exists (select 1 from bench_piece bp where bp.piece_id = p.id)
+                            order by p.code desc
+                            fetch first :most rows only) latest
+                        union
+                        select id, code, title from piece where id in (:chosen)
+                        order by 2 desc""")
+                .param("most", CHOICES)
+                .param("chosen", Ids.orNone(Stream.ofNullable(chosen).toList()))
                 .query((row, number) -> Choice.named(
                         row.getObject("id", UUID.class).toString(),
                         row.getString("code") + " " + row.getString("title")))

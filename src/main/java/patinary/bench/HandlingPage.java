@@ -111,8 +111,8 @@ class HandlingPage {
         Map<UUID, Long> kept = new HashMap<>();
         if (!pots.isEmpty()) {
             jdbc.sql("""
-                            select p.supply_id, cast(sum(p.amount_minor) as bigint) as kept_minor from posting p
-                            where p.supply_id in (:pots) and p.account = 'BENCH' and (p.document_id = :entry or p.origin_id = :entry)
+                            select p.supply_id, cast(sum(p.amount_minor) as bigint) as kept_minor from posting_about p
+                            where p.about_id = :entry and p.supply_id in (:pots) and p.account = 'BENCH'
                             group by p.supply_id
                             """).param("pots", pots).param("entry", entry).query(row -> {
                 kept.put(row.getObject("supply_id", UUID.class), row.getLong("kept_minor"));

@@ -3,6 +3,7 @@ package patinary.bench;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,8 +31,6 @@ class MishapBook {
     private static final String RATES = """
             select r.supply_line_id as line_id, l.name as line, r.surface, r.failed, r.tried, r.known
             from mishap_rate r left join supply_line l on l.id = r.supply_line_id""";
-
-    private static final String FAILED = RATES + " where r.failed > 0 order by lower(l.name), r.surface";
 
     /** One mishap as it was told. */
     record Told(
@@ -67,9 +66,11 @@ class MishapBook {
 
     /** Every supply line on every surface on which it failed or was used, those that failed most first. */
     List<MishapRate> rates() {
-        return jdbc.sql(RATES + " order by r.failed desc, r.tried, lower(l.name), r.surface")
-                .query(MishapRate.class)
-                .list();
+        return readings.ahead(
+                MishapRate.class,
+                () -> jdbc.sql(RATES + " order by r.failed desc, r.tried, lower(l.name), r.surface")
+                        .query(MishapRate.class)
+                        .list());
     }
 
     /** What failed before among these supplies' lines on these surfaces. */
@@ -103,8 +104,11 @@ class MishapBook {
         if (shown.isEmpty()) {
             return List.of();
         }
-        List<MishapRate> failed = readings.ahead(
-                MishapRate.class, () -> jdbc.sql(FAILED).query(MishapRate.class).list());
+        List<MishapRate> failed = rates().stream()
+                .filter(rate -> rate.failed() > 0)
+                .sorted(Comparator.comparing(MishapRate::line, String.CASE_INSENSITIVE_ORDER)
+                        .thenComparing(MishapRate::surface))
+                .toList();
         if (failed.isEmpty()) {
             return List.of();
         }

@@ -109,8 +109,8 @@ class SalePage {
                         join supply s on s.id = w.supply_id
                         join supply_line l on l.id = s.supply_line_id
                         left join (select p.supply_id, cast(sum(p.amount_minor) as bigint) as cost_minor
-                                   from posting p
-                                   where (p.document_id = :id or p.origin_id = :id)
+                                   from posting_about p
+                                   where p.about_id = :id
                                      and p.account = 'EXPENSE' and p.supply_id is not null
                                    group by p.supply_id) c on c.supply_id = w.supply_id
                         order by w.line""").param("id", sale).query(Packed.class).list();

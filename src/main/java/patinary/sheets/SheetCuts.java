@@ -66,8 +66,8 @@ class SheetCuts {
                         select * from (
                             select u.bench_entry_id as entry_id, d.doc_date as dated, u.typed, u.quantity, c.width_cm as width,
                                    c.height_cm as height, coalesce(c.how_many, 1) as how_many, u.line,
-                                   (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p
-                                    where (p.document_id = u.bench_entry_id or p.origin_id = u.bench_entry_id)
+                                   (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting_about p
+                                    where p.about_id = u.bench_entry_id
                                       and p.supply_id = u.supply_id and p.account not in ('BENCH', 'SHELF')) as cost_minor
                             from bench_use u
                             join document d on d.id = u.bench_entry_id

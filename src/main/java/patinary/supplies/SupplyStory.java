@@ -64,9 +64,8 @@ class SupplyStory {
         return jdbc.sql("""
                         select p.document_id, d.kind, p.doc_date as dated, s.name as source, p.account as place, p.quantity,
                                case when d.kind = 'BENCH_ENTRY'
-                                    then (select cast(coalesce(sum(m.amount_minor), 0) as bigint) from posting m
-                                          where m.supply_id = p.supply_id and m.account = p.account
-                                            and (m.document_id = d.id or m.origin_id = d.id))
+                                    then (select cast(coalesce(sum(m.amount_minor), 0) as bigint) from posting_about m
+                                          where m.about_id = d.id and m.supply_id = p.supply_id and m.account = p.account)
                                     else p.amount_minor end as cost_minor, p.estimated
                         from posting p
                         join document d on d.id = p.document_id

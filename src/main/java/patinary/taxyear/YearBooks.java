@@ -49,7 +49,11 @@ class YearBooks {
 
     /** One thing in stock at the end of a day; a piece has no quantity. */
     record StockRow(
-            String account, String code, String title, @Nullable BigDecimal quantity, long amountMinor) {}
+            String account,
+            String code,
+            String title,
+            @Nullable BigDecimal quantity,
+            long amountMinor) {}
 
     /**
      * Something that was bought to be sold and then used by herself.
