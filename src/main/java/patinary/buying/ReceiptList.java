@@ -44,8 +44,11 @@ class ReceiptList {
                     union all
                     select 1 from receipt_charge qc where qc.receipt_id = r.id and qc.title = :question)""";
 
+    /** Beginning with the documents, whose index has their days in order. */
     private static final String FROM =
-            " from receipt r join document d on d.id = r.id left join source s on s.id = r.source_id";
+            " from document d left join receipt r on r.id = d.id left join source s on s.id = r.source_id";
+
+    private static final String RECEIPTS = "d.kind_rank = " + DocumentKind.RECEIPT.ordinal();
 
     /** The receipts of the page are found first; only theirs are looked up elsewhere. */
     private static final String ROWS = """
@@ -81,11 +84,11 @@ class ReceiptList {
         Where where = where(query);
         Totals found = totals.of(
                 "select count(*) as receipts, cast(coalesce(sum(r.till_total_minor), 0) as bigint) as minor" + FROM
-                        + where.sql(),
+                        + where.sql(RECEIPTS),
                 where.values(),
                 Totals.class);
         days.narrow(where, DocumentKind.RECEIPT, window);
-        List<Stored> rows = jdbc.sql(ROWS.formatted(where.sql()))
+        List<Stored> rows = jdbc.sql(ROWS.formatted(where.sql(RECEIPTS)))
                 .params(where.values())
                 .param("question", question.title())
                 .param("offset", window.offset())
@@ -97,8 +100,8 @@ class ReceiptList {
 
     /** The years in which something was bought, latest first. */
     List<Integer> years() {
-        return jdbc.sql("select distinct extract(year from d.doc_date) as y from receipt r"
-                        + " join document d on d.id = r.id order by y desc")
+        return jdbc.sql("select distinct extract(year from d.doc_date) as y from document d where " + RECEIPTS
+                        + " order by y desc")
                 .query((row, number) -> row.getInt(1))
                 .list();
     }
