@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.lists.ListTotals;
 import patinary.money.Amount;
 import patinary.web.Page;
@@ -55,12 +56,19 @@ class MoneyReports {
     private static final LocalDate EARLIEST = LocalDate.of(1, 1, 1);
     private static final LocalDate LATEST = LocalDate.of(9999, 12, 31);
 
+    private enum Kept {
+        BALANCES,
+        YEARS
+    }
+
     private final JdbcClient jdbc;
     private final ListTotals totals;
+    private final Readings readings;
 
-    MoneyReports(JdbcClient jdbc, ListTotals totals) {
+    MoneyReports(JdbcClient jdbc, ListTotals totals, Readings readings) {
         this.jdbc = jdbc;
         this.totals = totals;
+        this.readings = readings;
     }
 
     Page<Row> rows(Wanted wanted, Window window) {
@@ -87,19 +95,22 @@ class MoneyReports {
 
     /** The years in which there are money documents, the latest first. */
     List<Integer> years() {
-        return jdbc.sql(
-                        "select distinct cast(extract(year from m.doc_date) as integer) as y from money_document m order by y desc")
-                .query(Integer.class)
-                .list();
+        return readings.ahead(
+                Kept.YEARS,
+                () -> jdbc.sql(
+                                "select distinct cast(extract(year from m.doc_date) as integer) as y from money_document m order by y desc")
+                        .query(Integer.class)
+                        .list());
     }
 
     /** Every money place, also those that hold nothing. */
     List<Balance> balances() {
-        return jdbc.sql("""
+        return readings.ahead(
+                Kept.BALANCES, () -> jdbc.sql("""
                         select mp.id, mp.name, mp.kind, coalesce(ml.amount_minor, 0) as amount_minor
                         from money_place mp
                         left join money_left ml on ml.place_id = mp.id
-                        order by lower(mp.name)""").query(Balance.class).list();
+                        order by lower(mp.name)""").query(Balance.class).list());
     }
 
     /** What lies at one money place by the books, in minor units. */
@@ -112,9 +123,10 @@ class MoneyReports {
 
     /** Sales tax collected and not yet paid over, by the books. */
     Amount salesTaxDue() {
-        long minor = jdbc.sql("select coalesce(sum(amount_minor), 0) from posting where account = 'SALES_TAX_DUE'")
-                .query(Long.class)
-                .single();
+        long minor = totals.of(
+                "select coalesce(sum(amount_minor), 0) from posting where account = 'SALES_TAX_DUE'",
+                Map.of(),
+                Long.class);
         return Amount.of(minor).negated();
     }
 
