@@ -3,6 +3,7 @@ package patinary.ledger;
 import java.time.Duration;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.dao.DataAccessException;
 import org.springframework.scheduling.annotation.EnableScheduling;
@@ -15,11 +16,12 @@ import org.springframework.transaction.support.TransactionTemplate;
 /**
  * Reads once more after a change what was looked at lately, as soon as nothing is changed for a moment: who records a sale and then looks at
  * what moves finds it read. While one change follows another nothing is read ahead, and ten minutes after the last look nothing is asked of
- * the database.
+ * the database. {@code patinary.reads-ahead=false} makes this copy of the program never do it.
  */
 @Component
 @EnableScheduling
 @ConditionalOnWebApplication
+@ConditionalOnProperty(name = "patinary.reads-ahead", matchIfMissing = true)
 class ReadAhead {
 
     private static final Logger LOG = LoggerFactory.getLogger(ReadAhead.class);

@@ -45,6 +45,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
                 .and("patinary.books.proved=" + CHOSEN.equals("h2"))
                 // A backup in the midst of a test would hold what the test empties.
                 .and("patinary.backups.by-itself=false")
+                // Each test begins by emptying the tables; nobody else may read them then.
+                .and("patinary.reads-ahead=false")
                 // Whoever is told to come again is told at once.
                 .and("patinary.downloads.patience=50ms")
                 .applyTo(context);
