@@ -16,6 +16,7 @@ import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
 import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
@@ -75,6 +76,7 @@ class Doors {
                 trouble -> trouble.accessDeniedHandler(new Refusals()).authenticationEntryPoint(new AskToSignIn()));
         http.headers(headers -> headers(headers, publiclyVouchedFor));
         http.addFilterBefore(new SignedInState(clock), SecurityContextHolderFilter.class);
+        http.addFilterBefore(new EntryOfNobody(), CsrfFilter.class);
         http.addFilterBefore(new PauseFilter(pauses, refused), UsernamePasswordAuthenticationFilter.class);
         http.addFilterBefore(new AccountantRoom(links), AuthorizationFilter.class);
         http.addFilterAfter(new ProofGate(clock), AuthorizationFilter.class);

@@ -20,12 +20,16 @@ public final class ScriptAnswers {
     public static boolean wanted(HttpServletRequest request) {
         try {
             String accept = request.getHeader("Accept");
-            return request.getHeader(ENTRY) != null
-                    || accept != null && accept.startsWith(JSON) && !accept.contains("text/html");
+            return isEntry(request) || accept != null && accept.startsWith(JSON) && !accept.contains("text/html");
         } catch (RequestRejectedException malformed) {
             // No script of ours writes such a header; the answer that was under way is drawn for a person.
             return false;
         }
+    }
+
+    /** Whether the request is an entry from a phone. */
+    public static boolean isEntry(HttpServletRequest request) {
+        return request.getHeader(ENTRY) != null;
     }
 
     /**

@@ -187,6 +187,7 @@ class DeliveryIT {
                 .andExpect(jsonPath("$.reason").value("sign-in"));
         mvc.perform(unsigned("500"))
                 .andExpect(status().isUnauthorized())
+                .andExpect(header().doesNotExist("Set-Cookie"))
                 .andExpect(jsonPath("$.reason").value("sign-in"));
         mvc.perform(get("/phone/lists").accept("application/json"))
                 .andExpect(status().isUnauthorized())
