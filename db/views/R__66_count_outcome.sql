@@ -13,6 +13,8 @@ select c.id as count_id, c.supply_id, c.place, d.doc_date as counted_on, c.quant
 from supply_count c
 join document d on d.id = c.id;
 
+-- What the bench and the packing of sales took of a supply, as it was typed. Of a tool that is a number of uses, not a
+-- quantity judged by eye.
 drop view if exists bench_taken cascade;
 
 create view bench_taken as

@@ -57,7 +57,7 @@ class BuyingList {
         Map<UUID, List<Spans.Count>> counted = counts.counts();
         Map<UUID, List<Spans.Taken>> taken = counts.taken();
         Map<UUID, BuyFacts.Standing> standing = facts.standing(Pace.from(today));
-        Map<UUID, List<Pace.Sold>> sold = facts.sold(today.minusWeeks(Pace.WEEKS));
+        Map<UUID, List<Pace.Sold>> sold = facts.sold(Pace.from(today));
         Map<UUID, BuyRow.Bought> bought = facts.bought();
         Map<UUID, BuyRow.Need> need = needs.all();
         return catalog.toBuy().stream()

@@ -75,7 +75,7 @@ class PieceList {
     private Optional<LocalDate> lastDay(Window window) {
         return jdbc.sql("select found_on from piece_state order by found_on desc nulls last"
                         + " offset :last rows fetch next 1 row only")
-                .param("last", window.offset() + window.size() - 1)
+                .param("last", window.end() - 1)
                 .query(LocalDate.class)
                 .optional();
     }
