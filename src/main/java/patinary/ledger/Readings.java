@@ -23,15 +23,18 @@ import org.springframework.transaction.support.TransactionSynchronizationManager
 @Component
 public class Readings {
 
-    /** So many readings at once. All go when memory is short. */
-    private static final int MOST = 24;
+    /** So many readings at once, with those that they read themselves. All go when memory is short. */
+    private static final int KEPT = 64;
+
+    /** So many are remembered as asked for: fewer than are kept, so what is read ahead never takes the place of what was read ahead just before. */
+    private static final int REMEMBERED = 24;
 
     private final Turn turn;
     private final Clock clock;
-    private final Map<Object, Reading> readings = new Latest<>();
-    private final Map<Object, Asked> asked = new Latest<>();
-    /** Within a reading, the number of changes that the outermost one began with; what it reads itself is asked for as of then. */
-    private final ThreadLocal<Long> within = new ThreadLocal<>();
+    private final Map<Object, Reading> readings = new Latest<>(KEPT);
+    private final Map<Object, Asked> asked = new Latest<>(REMEMBERED);
+    /** Within a reading, how the outermost one began; what it reads itself is asked for as of then. */
+    private final ThreadLocal<Began> within = new ThreadLocal<>();
 
     private long newest = -1;
 
@@ -47,22 +50,27 @@ public class Readings {
      * @param reading what it gives is handed to everybody who asks, so nobody may change it
      */
     public <T> T of(Object what, Supplier<T> reading) {
+        return of(what, reading, clock.instant());
+    }
+
+    private <T> T of(Object what, Supplier<T> reading, Instant asked) {
         // Somebody who writes sees what is not yet stored and may never be; that is nobody else's reading.
         if (!TransactionSynchronizationManager.isCurrentTransactionReadOnly()) {
             return reading.get();
         }
-        Long began = within.get();
-        if (began != null) {
+        Began outermost = within.get();
+        if (outermost != null) {
+            long began = outermost.changes();
             return slot(what, began).as(began, () -> new Known<>(began, reading.get()));
         }
         long changes = turn.changes();
-        return slot(what, changes).as(changes, () -> afresh(reading));
+        return slot(what, changes).as(changes, () -> afresh(reading, asked));
     }
 
     /** Reads now, whatever was changed while others read and this one waited: so nobody of those who wait has to read it once more. */
-    private <T> Known<T> afresh(Supplier<T> reading) {
+    private <T> Known<T> afresh(Supplier<T> reading, Instant asked) {
         long changes = turn.changes();
-        within.set(changes);
+        within.set(new Began(changes, asked));
         try {
             return new Known<>(changes, reading.get());
         } finally {
@@ -77,10 +85,13 @@ public class Readings {
      * @param reading gives the same at any time as long as nothing changes, so it may hold nothing that was read before
      */
     public <T> T ahead(Object what, Supplier<T> reading) {
+        Began outermost = within.get();
+        // What is read ahead asks for what it reads itself; nobody has looked at that since.
+        Instant now = outermost == null ? clock.instant() : outermost.asked();
         synchronized (asked) {
-            asked.put(what, new Asked(reading, clock.instant()));
+            asked.put(what, new Asked(reading, now));
         }
-        return of(what, reading);
+        return of(what, reading, now);
     }
 
     /** What may be read ahead and was asked for within this time, the latest first: each to be run in a transaction of its own. */
@@ -90,7 +101,7 @@ public class Readings {
         synchronized (asked) {
             asked.forEach((what, one) -> {
                 if (!one.at().isBefore(since)) {
-                    wanted.add(() -> of(what, one.reading()));
+                    wanted.add(() -> of(what, one.reading(), one.at()));
                 }
             });
         }
@@ -114,15 +125,21 @@ public class Readings {
         @Serial
         private static final long serialVersionUID = 1;
 
-        private Latest() {
-            super(MOST, 0.75f, true);
+        private final int most;
+
+        private Latest(int most) {
+            super(most, 0.75f, true);
+            this.most = most;
         }
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<Object, V> eldest) {
-            return size() > MOST;
+            return size() > most;
         }
     }
+
+    /** After so many changes, and when it was asked for. */
+    private record Began(long changes, Instant asked) {}
 
     /** How it is read, and when it was asked for last. */
     private record Asked(Supplier<?> reading, Instant at) {}

@@ -11,6 +11,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
+import patinary.testing.MovedClock;
 import patinary.testing.ShopTest;
 
 /** What was looked at lately is read once more when a change is over, and only then. */
@@ -93,6 +94,39 @@ class ReadAheadIT {
     }
 
     @Test
+    void allThatIsReadAheadIsStillThereAtItsEnd() {
+        int questions = 24;
+        for (int one = 0; one < questions; one++) {
+            askOfTwo("numbers " + one);
+        }
+        change();
+        ahead.look(LATELY);
+        ahead.look(LATELY);
+        int before = read.get();
+        for (int one = 0; one < questions; one++) {
+            askOfTwo("numbers " + one);
+        }
+        assertThat(read).as("each, and what it reads itself").hasValue(before);
+    }
+
+    @Test
+    void whatIsReadWithinAReadingIsAskedForWhenThatOneWas() {
+        MovedClock moved = new MovedClock();
+        readings = new Readings(turn, moved);
+        ahead = new ReadAhead(readings, turn, transactions);
+        reading.execute(status -> readings.ahead("outer", () -> 10 * readings.ahead("inner", read::incrementAndGet)));
+        moved.move(Duration.ofMinutes(9));
+        change();
+        readings.askedWithin(LATELY).forEach(one -> reading.executeWithoutResult(status -> one.run()));
+        assertThat(readings.askedWithin(LATELY)).hasSize(2);
+
+        moved.move(Duration.ofMinutes(2));
+        assertThat(readings.askedWithin(LATELY))
+                .as("reading ahead is nobody's look")
+                .isEmpty();
+    }
+
+    @Test
     void whatIsChangedMeanwhileEndsIt() {
         ask();
         reading.execute(status -> readings.ahead("changes the shop", () -> {
@@ -128,6 +162,10 @@ class ReadAheadIT {
 
     private Integer ask() {
         return reading.execute(status -> readings.ahead("numbers", read::incrementAndGet));
+    }
+
+    private void askOfTwo(String what) {
+        reading.execute(status -> readings.ahead(what, () -> readings.of("within " + what, read::incrementAndGet)));
     }
 
     private void change() {

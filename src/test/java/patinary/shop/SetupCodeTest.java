@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.springframework.boot.test.system.CapturedOutput;
 import org.springframework.boot.test.system.OutputCaptureExtension;
+import patinary.testing.MovedClock;
 
 @ExtendWith(OutputCaptureExtension.class)
 class SetupCodeTest {

@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import patinary.testing.MovedClock;
 
 /** What is kept, and when it is made anew. */
 class OwnRoadTest {
@@ -52,11 +53,11 @@ class OwnRoadTest {
 
     @Test
     void renewsWhileItRuns() throws Exception {
-        MovingClock clock = new MovingClock(START);
+        MovedClock clock = new MovedClock(START);
         OwnRoad road = new OwnRoad(new KeyFolder(folder()), Names.parse("workroom.local"), clock);
 
         assertThat(road.renew()).isFalse();
-        clock.now = START.plus(Duration.ofDays(380));
+        clock.move(Duration.ofDays(380));
         assertThat(road.renew()).isTrue();
         assertThat(road.renew()).isFalse();
         assertThatCode(() -> Handshake.with(
@@ -138,29 +139,5 @@ class OwnRoadTest {
 
     private static String permissions(Path path) throws Exception {
         return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
-    }
-
-    private static final class MovingClock extends Clock {
-
-        private Instant now;
-
-        private MovingClock(Instant now) {
-            this.now = now;
-        }
-
-        @Override
-        public ZoneOffset getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(java.time.ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
     }
 }

@@ -1,4 +1,4 @@
-package patinary.shop;
+package patinary.testing;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -7,11 +7,19 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /** A clock that a test moves. */
-final class MovedClock extends Clock {
+public final class MovedClock extends Clock {
 
-    private Instant moment = Instant.parse("2025-03-01T09:00:00Z");
+    private Instant moment;
 
-    void move(Duration by) {
+    public MovedClock() {
+        this(Instant.parse("2025-03-01T09:00:00Z"));
+    }
+
+    public MovedClock(Instant moment) {
+        this.moment = moment;
+    }
+
+    public void move(Duration by) {
         moment = moment.plus(by);
     }
 
