@@ -29,7 +29,7 @@ final class CopyText {
         if (value == null) {
             text.append(NOTHING);
         } else if (value instanceof String letters) {
-            letters.chars().forEach(letter -> append(text, (char) letter));
+            append(text, letters);
         } else if (value instanceof BigDecimal number) {
             text.append(number.toPlainString());
         } else {
@@ -37,13 +37,26 @@ final class CopyText {
         }
     }
 
-    private static void append(StringBuilder text, char letter) {
-        switch (letter) {
-            case '\\' -> text.append("\\\\");
-            case '\t' -> text.append("\\t");
-            case '\n' -> text.append("\\n");
-            case '\r' -> text.append("\\r");
-            default -> text.append(letter);
+    /** Most texts hold nothing that would be taken for something else, and go over as they are. */
+    private static void append(StringBuilder text, String letters) {
+        int taken = 0;
+        for (int i = 0; i < letters.length(); i++) {
+            String instead = instead(letters.charAt(i));
+            if (instead != null) {
+                text.append(letters, taken, i).append(instead);
+                taken = i + 1;
+            }
         }
+        text.append(letters, taken, letters.length());
+    }
+
+    private static @Nullable String instead(char letter) {
+        return switch (letter) {
+            case '\\' -> "\\\\";
+            case '\t' -> "\\t";
+            case '\n' -> "\\n";
+            case '\r' -> "\\r";
+            default -> null;
+        };
     }
 }

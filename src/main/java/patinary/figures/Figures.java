@@ -1,8 +1,6 @@
 package patinary.figures;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.slf4j.Logger;
@@ -21,9 +19,6 @@ public class Figures implements AfterChange {
 
     /** So many ids at once, so that what H2 holds in memory for them stays small however big the shop is. */
     private static final int BATCH = 2_000;
-
-    /** A server looks through whole tables for each part, so the parts are few there. */
-    private static final int BATCH_OF_SERVER = 50_000;
 
     private static final Logger LOG = LoggerFactory.getLogger(Figures.class);
 
@@ -61,27 +56,40 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksRebuilt() {
-        Map<Touched, List<UUID>> all = new EnumMap<>(Touched.class);
-        for (Touched by : Touched.values()) {
-            all.put(by, jdbc.queryForList(by.all(), UUID.class));
-        }
-        boolean large = all.get(Touched.DOCUMENT).size() > BATCH;
-        int atOnce = statistics.areCollected() ? BATCH_OF_SERVER : BATCH;
-        if (large) {
+        boolean collected = statistics.areCollected();
+        if (collected) {
             statistics.ofAll();
         }
         for (KeptFigure figure : KeptFigure.values()) {
             jdbc.update("delete from " + figure.table());
-            for (List<UUID> ids : Batches.of(all.get(figure.by()), atOnce)) {
-                touched.set(figure.by(), ids);
-                insert(figure);
-                touched.clear(figure.by());
-            }
-            if (large) {
-                statistics.of(figure.table());
+        }
+        for (Touched by : Touched.values()) {
+            if (collected) {
+                renewAllAtOnce(by);
+            } else {
+                renewAllInBatches(by);
             }
         }
         LOG.info("All kept figures were made anew");
+    }
+
+    /** A server looks through whole tables for each part of them, and puts aside what its memory does not hold. */
+    private void renewAllAtOnce(Touched by) {
+        touched.add(by, by.all());
+        statistics.of(by.table());
+        for (KeptFigure figure : KeptFigure.of(by)) {
+            insert(figure);
+            statistics.of(figure.table());
+        }
+        touched.clear(by);
+    }
+
+    private void renewAllInBatches(Touched by) {
+        for (List<UUID> ids : Batches.of(jdbc.queryForList(by.all(), UUID.class), BATCH)) {
+            touched.set(by, ids);
+            KeptFigure.of(by).forEach(this::insert);
+            touched.clear(by);
+        }
     }
 
     /** Keeps the figures of a piece that no document names yet; to be called when it was made. */

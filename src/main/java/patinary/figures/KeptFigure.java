@@ -1,5 +1,7 @@
 package patinary.figures;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -23,6 +25,11 @@ enum KeptFigure {
 
     KeptFigure(Touched by) {
         this.by = by;
+    }
+
+    /** Those that are renewed by the ids of one kind, in the order in which they rest on each other. */
+    static List<KeptFigure> of(Touched by) {
+        return Arrays.stream(values()).filter(figure -> figure.by == by).toList();
     }
 
     /** By whose ids it is renewed. */

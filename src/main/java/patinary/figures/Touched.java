@@ -1,12 +1,15 @@
 package patinary.figures;
 
-/** What a change touches: kinds of things whose figures are kept, each with the table that holds the touched ids. */
+/**
+ * What a change touches: kinds of things whose figures are kept, each with the table that holds the touched ids. They stand in the order in
+ * which their figures rest on each other.
+ */
 enum Touched {
-    DOCUMENT("select id from document"),
-    SALE("select id from sale"),
-    OFFER("select id from offer"),
-    PIECE("select id from piece"),
-    SUPPLY("select id from supply");
+    DOCUMENT("select id as document_id from document"),
+    SUPPLY("select id as supply_id from supply"),
+    SALE("select id as sale_id from sale"),
+    OFFER("select id as offer_id from offer"),
+    PIECE("select id as piece_id from piece");
 
     private final String all;
 
@@ -24,7 +27,7 @@ enum Touched {
         return word() + "_id";
     }
 
-    /** The ids of all things of this kind, in one column. */
+    /** The ids of all things of this kind, in one column that is called as the key. */
     String all() {
         return all;
     }
