@@ -18,16 +18,6 @@ class ReturnDesk {
     /** A return in the list; the amount in minor units. */
     record Row(UUID id, LocalDate date, @Nullable String source, long amount) {}
 
-    /** A piece that is still in stock. */
-    record PieceRow(UUID id, String code, String title) {}
-
-    private static final String IN_STOCK = """
-            select p.id, p.code, p.title from piece p join piece_state s on s.piece_id = p.id
-            where s.state not in ('SOLD', 'GONE')""";
-
-    private static final String OF_RECEIPT =
-            " and exists (select 1 from receipt_piece r where r.piece_id = p.id and r.receipt_id = ?)";
-
     private static final String LIST = """
             select r.id, d.doc_date, s.name, r.amount_minor
             from supplier_return r join document d on d.id = r.id left join source s on s.id = r.source_id
@@ -65,17 +55,6 @@ class ReturnDesk {
                         row.getDate("doc_date").toLocalDate(),
                         row.getString("name"),
                         row.getLong("amount_minor")))
-                .list();
-    }
-
-    /** The pieces in stock, of one receipt or of all. */
-    @Transactional(readOnly = true)
-    List<PieceRow> inStock(@Nullable UUID receipt) {
-        String sql = IN_STOCK + (receipt == null ? "" : OF_RECEIPT) + " order by p.code";
-        return jdbc.sql(sql)
-                .params(receipt == null ? List.of() : List.of(receipt))
-                .query((row, number) ->
-                        new PieceRow(row.getObject("id", UUID.class), row.getString("code"), row.getString("title")))
                 .list();
     }
 }

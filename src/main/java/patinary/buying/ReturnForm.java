@@ -3,9 +3,10 @@ package patinary.buying;
 import java.util.ArrayList;
 import java.util.List;
 import patinary.ledger.StockPlace;
+import patinary.pieces.PiecePicks;
 
 /** A return to a supplier as typed. */
-class ReturnForm {
+class ReturnForm extends PiecePicks {
 
     public String id = "";
     /** The receipt whose pieces are offered and on which less may be owed, or empty. */
@@ -13,7 +14,6 @@ class ReturnForm {
 
     public String date = "";
     public String source = "";
-    public List<String> pieces = new ArrayList<>();
     public List<SupplyRow> supplies = new ArrayList<>();
     public String amount = "";
     public String way = "";

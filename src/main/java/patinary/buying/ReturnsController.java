@@ -17,6 +17,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.ledger.StockPlace;
+import patinary.pieces.PiecesAtHand;
 import patinary.shop.CurrentShop;
 import patinary.shop.MoneyPlaces;
 import patinary.web.Choice;
@@ -29,6 +30,7 @@ import patinary.web.Notice;
 class ReturnsController {
 
     private final ReturnDesk desk;
+    private final PiecesAtHand atHand;
     private final ReturnReader reader;
     private final ReceiptDesk receipts;
     private final ReceiptChoices choices;
@@ -40,6 +42,7 @@ class ReturnsController {
 
     ReturnsController(
             ReturnDesk desk,
+            PiecesAtHand atHand,
             ReturnReader reader,
             ReceiptDesk receipts,
             ReceiptChoices choices,
@@ -49,6 +52,7 @@ class ReturnsController {
             CurrentShop shop,
             Refusal refusal) {
         this.desk = desk;
+        this.atHand = atHand;
         this.reader = reader;
         this.receipts = receipts;
         this.choices = choices;
@@ -92,6 +96,9 @@ class ReturnsController {
             RedirectAttributes redirect) {
         if (action.equals("add-supply")) {
             form.supplies.add(new ReturnForm.SupplyRow());
+            return page(form, model);
+        }
+        if (form.looksForPieces(action)) {
             return page(form, model);
         }
         SupplierReturn.Content content = reader.read(form, errors);
@@ -142,7 +149,8 @@ class ReturnsController {
     }
 
     private String page(ReturnForm form, Model model) {
-        model.addAttribute("pieces", desk.inStock(receipt(form)));
+        model.addAttribute("atHand", atHand.offer(form, receipt(form)));
+        form.foundBy = form.pieceWords;
         model.addAttribute("sources", choices.sources());
         model.addAttribute("ways", PaidWith.choices(places.findAllByOrderByName(), true));
         model.addAttribute("supplies", supplies.plainChoices());

@@ -19,7 +19,9 @@ import java.util.zip.ZipFile;
 final class ZipSource implements ArchiveSource {
 
     private static final int MOST_ENTRIES = 200;
-    private static final long MOST_BYTES = 512L * 1024 * 1024;
+
+    /** Twice what the tables of fifty times ten full years come to; a backup that could be made must not be too large to be loaded. */
+    private static final long MOST_BYTES = 8L * 1024 * 1024 * 1024;
 
     /** Tables and pictures together pack to a tenth at best; what packs a hundred times smaller is made to fill a disk. */
     private static final long MOST_PACKED = 200;

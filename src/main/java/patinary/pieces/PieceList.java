@@ -80,15 +80,6 @@ class PieceList {
                 .optional();
     }
 
-    /** The pieces still in her hands that could be joined: not sold, not let go. */
-    List<Choice> here() {
-        return jdbc.sql("select p.id, p.code, p.title from piece p join piece_state s on s.piece_id = p.id"
-                        + " where s.state not in ('SOLD', 'GONE') order by p.code")
-                .query((row, number) ->
-                        Choice.named(row.getString("id"), row.getString("code") + " " + row.getString("title")))
-                .list();
-    }
-
     /** Where pieces were bought, for the filter. */
     List<Choice> sources() {
         return jdbc.sql("select id, name from source order by name")

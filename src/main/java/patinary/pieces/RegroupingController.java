@@ -27,7 +27,7 @@ class RegroupingController {
     private static final int MOST_PARTS = 50;
 
     private final PieceDesk desk;
-    private final PieceList list;
+    private final PiecesAtHand atHand;
     private final RegroupingReading reading;
     private final PieceDocuments documents;
     private final Refusal refusal;
@@ -35,13 +35,13 @@ class RegroupingController {
 
     RegroupingController(
             PieceDesk desk,
-            PieceList list,
+            PiecesAtHand atHand,
             RegroupingReading reading,
             PieceDocuments documents,
             Refusal refusal,
             CurrentShop shop) {
         this.desk = desk;
-        this.list = list;
+        this.atHand = atHand;
         this.reading = reading;
         this.documents = documents;
         this.refusal = refusal;
@@ -56,20 +56,25 @@ class RegroupingController {
         form.into = piece;
         Ids.read(piece).ifPresent(id -> form.pieces.add(id.toString()));
         model.addAttribute("form", form);
-        return joinPage(model);
+        return joinPage(form, model);
     }
 
+    /** To look for pieces draws the form again and stores nothing. */
     @PostMapping("/join")
     String join(
             @ModelAttribute("form") JoinForm form,
             BindingResult errors,
+            @RequestParam(defaultValue = "save") String action,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        if (form.looksForPieces(action)) {
+            return joinPage(form, model);
+        }
         UUID next = record(reading.join(form, errors), errors);
         if (errors.hasErrors()) {
             response.setStatus(422);
-            return joinPage(model);
+            return joinPage(form, model);
         }
         Notice.next(redirect, "pieces.join.done");
         return "redirect:/pieces/" + next;
@@ -126,8 +131,11 @@ class RegroupingController {
         return plan.id();
     }
 
-    private String joinPage(Model model) {
-        model.addAttribute("here", list.here());
+    private String joinPage(JoinForm form, Model model) {
+        PiecesAtHand.Offer offer = atHand.offer(form, null);
+        form.foundBy = form.pieceWords;
+        model.addAttribute("atHand", offer);
+        model.addAttribute("here", offer.tickedFirst());
         return "pieces/join";
     }
 
