@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.lists.ListTotals;
 import patinary.money.Amount;
 import patinary.taxbasis.TaxYears;
 import patinary.web.Page;
@@ -78,21 +79,25 @@ class GroundBook {
             "not exists (select 1 from photo f where f.document_id = d.id" + " and f.taken_away_at is null)";
 
     private final JdbcClient jdbc;
+    private final ListTotals totals;
     private final TaxYears years;
 
-    GroundBook(JdbcClient jdbc, TaxYears years) {
+    GroundBook(JdbcClient jdbc, ListTotals totals, TaxYears years) {
         this.jdbc = jdbc;
+        this.totals = totals;
         this.years = years;
     }
 
     /** What all documents come to that have a ground and an amount above {@code over}. */
     Total total(Ground ground, int year, Amount over) {
-        Sum sum = jdbc.sql(
-                        "select count(*) as documents, cast(coalesce(sum(x.amount_minor), 0) as bigint) as amount_minor"
-                                + from(ground))
-                .params(parameters(year, over))
-                .query(Sum.class)
-                .single();
+        String question =
+                "select count(*) as documents, cast(coalesce(sum(x.amount_minor), 0) as bigint) as amount_minor"
+                        + from(ground);
+        Map<String, Object> parameters = parameters(year, over);
+        // A photo is no change of the books, so what lacks one cannot be kept.
+        Sum sum = ground == Ground.NO_PAPER
+                ? jdbc.sql(question).params(parameters).query(Sum.class).single()
+                : totals.of(question, parameters, Sum.class);
         return new Total(ground, sum.documents(), sum.amountMinor());
     }
 

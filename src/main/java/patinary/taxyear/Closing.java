@@ -11,6 +11,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.covering.OpenCovers;
+import patinary.ledger.Readings;
 import patinary.money.Amount;
 import patinary.taxbasis.TaxYears;
 
@@ -45,13 +46,17 @@ class Closing {
             group by m.id, m.name
             having sum(p.amount_minor) < 0""";
 
+    private record Asked(LocalDate first, LocalDate last) {}
+
     private final JdbcClient jdbc;
+    private final Readings readings;
     private final Years years;
     private final OpenCovers covers;
     private final TaxYears taxYears;
 
-    Closing(JdbcClient jdbc, Years years, OpenCovers covers, TaxYears taxYears) {
+    Closing(JdbcClient jdbc, Readings readings, Years years, OpenCovers covers, TaxYears taxYears) {
         this.jdbc = jdbc;
+        this.readings = readings;
         this.years = years;
         this.covers = covers;
         this.taxYears = taxYears;
@@ -124,14 +129,17 @@ class Closing {
 
     /** What the books say by themselves: both in one question. */
     private Stream<ClosingRow> read(int year) {
+        LocalDate first = taxYears.first(year);
         LocalDate last = taxYears.last(year);
-        return jdbc
-                .sql(BELOW_ZERO + " union all " + ROWS + " order by on_day, what, link")
-                .param("first", taxYears.first(year))
+        return readings.ahead(new Asked(first, last), () -> read(first, last)).stream();
+    }
+
+    private List<ClosingRow> read(LocalDate first, LocalDate last) {
+        return jdbc.sql(BELOW_ZERO + " union all " + ROWS + " order by on_day, what, link")
+                .param("first", first)
                 .param("last", last)
                 .param("recent", last.minusDays(COUNTED_WITHIN))
                 .query(ClosingRow.class)
-                .list()
-                .stream();
+                .list();
     }
 }
