@@ -23,8 +23,8 @@ class SessionStore {
     private static final String ON_POSTGRESQL = "INSERT INTO " + COLUMNS + "VALUES (?, ?, ?) "
             + "ON CONFLICT (SESSION_PRIMARY_ID, ATTRIBUTE_NAME) DO UPDATE SET ATTRIBUTE_BYTES = EXCLUDED.ATTRIBUTE_BYTES";
 
-    /** The six values stand in the order in which the library gives them. */
-    private static final String NO_MORE_OFTEN = """
+    /** What the library gives, in its order: id, last seen, how long it is good for, until when, who, and the key of the row. */
+    private static final String SEEN_ON_POSTGRESQL = """
             MERGE INTO %TABLE_NAME% S
             USING (SELECT CAST(? AS CHAR(36)) AS SESSION_ID, CAST(? AS BIGINT) AS LAST_ACCESS_TIME,
                           CAST(? AS INTEGER) AS MAX_INACTIVE_INTERVAL, CAST(? AS BIGINT) AS EXPIRY_TIME,
@@ -39,12 +39,21 @@ class SessionStore {
                             PRINCIPAL_NAME = N.PRINCIPAL_NAME
             """;
 
+    /** The same. H2 locks the row that a MERGE finds, updated or not, and stores that; it knows numbered values, so an UPDATE does here. */
+    private static final String SEEN_ON_H2 = """
+            UPDATE %TABLE_NAME%
+            SET SESSION_ID = ?1, LAST_ACCESS_TIME = ?2, MAX_INACTIVE_INTERVAL = ?3, EXPIRY_TIME = ?4, PRINCIPAL_NAME = ?5
+            WHERE PRIMARY_ID = ?6
+              AND (?2 >= LAST_ACCESS_TIME + 60000 OR ?1 <> SESSION_ID OR ?3 <> MAX_INACTIVE_INTERVAL
+                   OR ?5 IS DISTINCT FROM PRINCIPAL_NAME)
+            """;
+
     @Bean
     SessionRepositoryCustomizer<JdbcIndexedSessionRepository> storing(DataSource store) throws SQLException {
         boolean h2 = Engine.of(store) == Engine.H2;
         return repository -> {
             repository.setCreateSessionAttributeQuery(h2 ? ON_H2 : ON_POSTGRESQL);
-            repository.setUpdateSessionQuery(NO_MORE_OFTEN);
+            repository.setUpdateSessionQuery(h2 ? SEEN_ON_H2 : SEEN_ON_POSTGRESQL);
         };
     }
 }
