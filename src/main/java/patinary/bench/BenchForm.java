@@ -3,9 +3,10 @@ package patinary.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import patinary.pieces.PiecePicks;
 
 /** A bench entry, as typed. The id is made with the form, so that a form sent twice is one entry. */
-class BenchForm {
+class BenchForm extends PiecePicks {
 
     /** A supply that was used. */
     static class UseLine {
@@ -52,8 +53,6 @@ class BenchForm {
     public long version;
     public String day = DayChoice.TODAY.name();
     public String date = "";
-    public String pieceWords = "";
-    public List<String> pieces = new ArrayList<>();
     public List<String> ready = new ArrayList<>();
     /** Id of the finish that is followed, or an empty text. */
     public String finish = "";

@@ -128,6 +128,9 @@ class BenchFormController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        if (form.looksForPieces("")) {
+            return show(model, form, null);
+        }
         Answers answers = new Answers(errors, shop.currency());
         BenchContent content = page.read(form, answers);
         UUID id = answers.id("id", form.id, "bench.error.form-id");
@@ -152,6 +155,9 @@ class BenchFormController {
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        if (form.looksForPieces("")) {
+            return show(model, form, id);
+        }
         Answers answers = new Answers(errors, shop.currency());
         BenchContent content = page.read(form, answers);
         if (answers.anyWrong()) {
@@ -194,6 +200,7 @@ class BenchFormController {
             @Nullable UUID id,
             List<SupplyCatalog.Known> supplies,
             List<WorkedPiece> chosen) {
+        form.foundBy = form.pieceWords;
         model.addAttribute("action", id == null ? "/bench/new" : "/bench/" + id + "/edit");
         model.addAttribute("back", id == null ? "/bench" : "/bench/" + id);
         model.addAttribute("fresh", id == null);

@@ -12,7 +12,7 @@ import patinary.supplies.SupplyCatalog.Known;
 final class Pace {
 
     /** Longer ago says little about next month; common practice, no source. */
-    static final int WEEKS = 26;
+    private static final int WEEKS = 26;
 
     private static final double WEEK = 7;
 

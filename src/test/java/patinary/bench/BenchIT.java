@@ -171,6 +171,17 @@ class BenchIT {
     }
 
     @Test
+    void theEnterKeyInTheSearchFindsAndDoesNotSave() throws Exception {
+        send(entry().param("pieceWords", "crate"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("name=\"foundBy\" value=\"crate\"")));
+        assertThat(entries()).isZero();
+
+        send(entry().param("pieceWords", "crate").param("foundBy", "crate")).andExpect(status().isSeeOther());
+        assertThat(entries()).isOne();
+    }
+
+    @Test
     void mishapsAreKeptAndCautionsShown() throws Exception {
         send(use(entry(), 0, bench.oil, "5 ml", "EQUAL")
                 .param("mishaps[0].piece", bench.box.toString())
