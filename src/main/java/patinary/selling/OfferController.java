@@ -122,7 +122,7 @@ class OfferController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         form.takeChosen();
-        if (act.equals("add")) {
+        if (act.equals("add") || form.looksForPieces(act)) {
             return page(model, form, "/offers/new");
         }
         if (act.equals("ask")) {
@@ -148,7 +148,7 @@ class OfferController {
             HttpServletResponse response,
             RedirectAttributes redirect) {
         form.takeChosen();
-        if (act.equals("add")) {
+        if (act.equals("add") || form.looksForPieces(act)) {
             return page(model, form, "/offers/" + id + "/edit");
         }
         if (act.equals("ask")) {
@@ -223,7 +223,8 @@ class OfferController {
         model.addAttribute("isNew", action.equals("/offers/new"));
         model.addAttribute("ways", WAYS);
         model.addAttribute("channels", channels.choices());
-        model.addAttribute("choosable", pieces.choices(false));
+        model.addAttribute("choosable", pieces.choices(false, form.pieceWords));
+        form.foundBy = form.pieceWords;
         return "selling/offer-form";
     }
 }

@@ -2,9 +2,10 @@ package patinary.selling;
 
 import java.util.ArrayList;
 import java.util.List;
+import patinary.pieces.PieceSearch;
 
 /** An offer as typed. */
-class OfferForm {
+class OfferForm extends PieceSearch {
     public String id = "";
     public long version;
     public String date = "";

@@ -46,6 +46,12 @@ class OfferList {
             long days,
             long alike) {}
 
+    private static final String WORDS = """
+            (lower(o.title) like :words escape '!' or exists (
+                select 1 from offer_piece op join piece p on p.id = op.piece_id
+                where op.offer_id = os.offer_id
+                  and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""";
+
     /** An offer to choose from, paused or not. */
     record Open(
             UUID offerId,
@@ -165,30 +171,31 @@ class OfferList {
         return each(where, "o.title");
     }
 
-    /** Everything that can be sold from an offer now, to choose from. */
-    List<Open> open() {
+    /** What can be sold from an offer now and fits the words, to choose from: so many, and one more where there are more. */
+    List<Open> open(String words) {
+        Where where = new Where().and("os.state = 'LIVE'").words(WORDS, words);
         Map<UUID, Open> open = new LinkedHashMap<>();
         jdbc.sql("""
                         select o.offer_id, o.title, o.price_minor, p.code as codes
-                        from (select os.offer_id, f.title, os.price_minor
+                        from (select os.offer_id, o.title, os.price_minor
                               from offer_state os
-                              left join offer f on f.id = os.offer_id
-                              where os.state = 'LIVE'
-                              order by f.title, os.offer_id
-                              fetch next 200 rows only) o
+                              left join offer o on o.id = os.offer_id
+                              %s
+                              order by o.title, os.offer_id
+                              fetch next %d rows only) o
                         left join offer_piece op on op.offer_id = o.offer_id
                         left join piece p on p.id = op.piece_id
-                        order by o.title, o.offer_id, p.code""").query(Open.class).list().forEach(row -> open.merge(row.offerId(), row, Open::and));
+                        order by o.title, o.offer_id, p.code""".formatted(where.sql(), Offered.MOST + 1))
+                .params(where.values())
+                .query(Open.class)
+                .list()
+                .forEach(row -> open.merge(row.offerId(), row, Open::and));
         return List.copyOf(open.values());
     }
 
     private Where where(Search search) {
         Where where = new Where().with("today", shop.today());
-        where.words("""
-                (lower(o.title) like :words escape '!' or exists (
-                    select 1 from offer_piece op join piece p on p.id = op.piece_id
-                    where op.offer_id = os.offer_id
-                      and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
+        where.words(WORDS, search.words());
         where.id(
                         search.channel(),
                         "exists (select 1 from offer_channel oc where oc.offer_id = os.offer_id and oc.channel_id = :channel)",

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import patinary.lists.Where;
 import patinary.web.Answers;
 import patinary.web.Choice;
 
@@ -29,7 +30,7 @@ class PieceFinder {
 
     /** What she works on for its owner is sold to that owner and never on offer. */
     private static final String NO_COMMISSION =
-            " and not exists (select 1 from piece_owner po where po.piece_id = p.id and po.arrangement = 'COMMISSION')";
+            "not exists (select 1 from piece_owner po where po.piece_id = p.id and po.arrangement = 'COMMISSION')";
 
     private final JdbcClient jdbc;
 
@@ -75,18 +76,25 @@ class PieceFinder {
                 .collect(Collectors.toMap(PieceRef::id, Function.identity(), (a, b) -> a, LinkedHashMap::new));
     }
 
-    /** Pieces that may be offered or sold, those that are ready first. */
-    List<Choice> choices(boolean withOffered) {
-        String states = withOffered ? "('READY', 'FOUND', 'BENCH', 'OFFERED')" : "('READY', 'FOUND', 'BENCH')";
-        return jdbc
-                .sql(REF + " where s.state in " + states
-                        + (withOffered ? "" : NO_COMMISSION)
-                        + " order by case s.state when 'READY' then 1 when 'OFFERED' then 2 else 3 end, p.code")
+    /** Pieces that may be offered or sold and fit the words, those that are ready first. */
+    Offered choices(boolean withOffered, String words) {
+        Where where = new Where()
+                .and("s.state in "
+                        + (withOffered ? "('READY', 'FOUND', 'BENCH', 'OFFERED')" : "('READY', 'FOUND', 'BENCH')"))
+                .words("(lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')", words);
+        if (!withOffered) {
+            where.and(NO_COMMISSION);
+        }
+        return Offered.of(jdbc
+                .sql(REF + where.sql()
+                        + " order by case s.state when 'READY' then 1 when 'OFFERED' then 2 else 3 end, p.code"
+                        + " fetch first " + (Offered.MOST + 1) + " rows only")
+                .params(where.values())
                 .query(PieceRef.class)
                 .list()
                 .stream()
                 .map(piece -> Choice.named(piece.code(), piece.code() + " " + piece.title()))
-                .toList();
+                .toList());
     }
 
     private Map<String, PieceRef> byCode(List<String> codes) {

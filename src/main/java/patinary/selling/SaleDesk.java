@@ -113,7 +113,7 @@ class SaleDesk {
             wraps.act(form.wraps, act, channel(form), id);
             return page(model, form, action, null);
         }
-        if (!act.equals("sums")) {
+        if (!act.equals("sums") || form.looksForPieces(act)) {
             basket.act(form, act);
             return page(model, form, action, null);
         }
@@ -149,8 +149,12 @@ class SaleDesk {
         model.addAttribute("places", offered.places());
         model.addAttribute("taxBys", TAX_BY);
         model.addAttribute("taxPlaces", SaleTax.choices(offered.taxPlaces()));
-        model.addAttribute("offers", offerChoices());
-        model.addAttribute("pieces", pieces.choices(true));
+        Offered open = offered(form.pieceWords);
+        Offered known = pieces.choices(true, form.pieceWords);
+        model.addAttribute("offers", open.choices());
+        model.addAttribute("pieces", known.choices());
+        model.addAttribute("more", open.more() || known.more());
+        form.foundBy = form.pieceWords;
         model.addAttribute("supplies", shelf.choices());
         wraps.show(model, form.wraps, channel(form), FormId.read(form.id));
         model.addAttribute("bundles", offered.bundles());
@@ -174,11 +178,11 @@ class SaleDesk {
         return Ids.read(form.channel).orElse(null);
     }
 
-    private List<Choice> offerChoices() {
-        return offers.open().stream()
+    private Offered offered(String words) {
+        return Offered.of(offers.open(words).stream()
                 .map(row -> Choice.named(
                         row.offerId().toString(),
                         row.title() + " " + row.codes() + " " + shop.currency().plain(Amount.of(row.priceMinor()))))
-                .toList();
+                .toList());
     }
 }

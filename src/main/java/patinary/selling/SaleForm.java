@@ -2,9 +2,10 @@ package patinary.selling;
 
 import java.util.ArrayList;
 import java.util.List;
+import patinary.pieces.PieceSearch;
 
 /** A sale as typed. */
-class SaleForm {
+class SaleForm extends PieceSearch {
 
     /** One line as typed: pieces by their codes, a supply from the retail shelf, or a bundle of supplies. */
     static class Line {
