@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.ledger.Readings;
 import patinary.ledger.Trail;
 import patinary.shop.CurrentShop;
 
@@ -22,6 +23,8 @@ public class CoverBook {
 
     /** A balance of a channel. */
     record Place(UUID id, String name, long amountMinor) {}
+
+    private record Balance(UUID place) {}
 
     private record Row(
             UUID payoutId,
@@ -64,11 +67,13 @@ public class CoverBook {
             """;
 
     private final JdbcClient jdbc;
+    private final Readings readings;
     private final CurrentShop shop;
     private final Trail trail;
 
-    CoverBook(JdbcClient jdbc, CurrentShop shop, Trail trail) {
+    CoverBook(JdbcClient jdbc, Readings readings, CurrentShop shop, Trail trail) {
         this.jdbc = jdbc;
+        this.readings = readings;
         this.shop = shop;
         this.trail = trail;
     }
@@ -125,8 +130,13 @@ public class CoverBook {
                         order by lower(m.name), m.id""").query(Place.class).list();
     }
 
+    /** Goes through all that ever moved on a balance, so it is read once until something changes. */
     @Transactional(readOnly = true)
     BalanceCover of(UUID place) {
+        return readings.ahead(new Balance(place), () -> read(place));
+    }
+
+    private BalanceCover read(UUID place) {
         return BalanceCover.of(
                 movements(place),
                 jdbc.sql(PAYOUT + " where o.from_place_id = ? order by d.doc_date desc, o.id")

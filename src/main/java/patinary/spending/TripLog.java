@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
+import patinary.lists.ListTotals;
 import patinary.money.Amount;
 import patinary.money.Shares;
 import patinary.web.Page;
@@ -62,9 +63,11 @@ class TripLog {
             """;
 
     private final JdbcClient jdbc;
+    private final ListTotals totals;
 
-    TripLog(JdbcClient jdbc) {
+    TripLog(JdbcClient jdbc, ListTotals totals) {
         this.jdbc = jdbc;
+        this.totals = totals;
     }
 
     Page<Row> rows(Wanted wanted, Window window) {
@@ -79,11 +82,11 @@ class TripLog {
     }
 
     Totals totals(Wanted wanted) {
-        return jdbc.sql("select count(*) as trips, coalesce(sum(t.miles), 0) as miles,"
-                        + " cast(coalesce(sum(t.amount_minor), 0) as bigint) as amount_minor" + WHERE)
-                .params(parameters(wanted))
-                .query(Totals.class)
-                .single();
+        return totals.of(
+                "select count(*) as trips, coalesce(sum(t.miles), 0) as miles,"
+                        + " cast(coalesce(sum(t.amount_minor), 0) as bigint) as amount_minor" + WHERE,
+                parameters(wanted),
+                Totals.class);
     }
 
     /** The years in which there are trips, the latest first. */
