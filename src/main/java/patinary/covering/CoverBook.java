@@ -199,11 +199,11 @@ public class CoverBook {
         return jdbc
                 .sql("select m.payout_id, m.document_id, m.doc_date, m.kind, " + WHO + ", m.amount_minor, m.said_minor"
                         + " from (select pp.payout_id, pp.document_id, d.doc_date, d.kind, d.kind_rank,"
-                        + " pp.amount_minor as said_minor, cast(coalesce(sum(p.amount_minor), 0) as bigint) as amount_minor"
-                        + " from payout_part pp join document d on d.id = pp.document_id"
-                        + " left join posting p on p.document_id = pp.document_id and p.place_id = pp.place_id"
-                        + " and p.account = 'MONEY' where " + which
-                        + " group by pp.payout_id, pp.document_id, d.doc_date, d.kind, d.kind_rank, pp.amount_minor) m "
+                        + " pp.amount_minor as said_minor,"
+                        + " (select cast(coalesce(sum(p.amount_minor), 0) as bigint) from posting p"
+                        + " where p.document_id = pp.document_id and p.account = 'MONEY' and p.place_id = pp.place_id)"
+                        + " as amount_minor"
+                        + " from payout_part pp join document d on d.id = pp.document_id where " + which + ") m "
                         + OF + " order by m.doc_date, m.kind_rank, cast(m.document_id as varchar(36))")
                 .params(parameters)
                 .query(Row.class)
