@@ -56,16 +56,16 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksRebuilt() {
-        boolean collected = statistics.areCollected();
-        if (collected) {
+        boolean large = isLarge();
+        if (large) {
             statistics.ofAll();
         }
         for (KeptFigure figure : KeptFigure.values()) {
             jdbc.update("delete from " + figure.table());
         }
         for (Touched by : Touched.values()) {
-            if (collected) {
-                renewAllAtOnce(by);
+            if (statistics.areCollected()) {
+                renewAllAtOnce(by, large);
             } else {
                 renewAllInBatches(by);
             }
@@ -74,14 +74,25 @@ public class Figures implements AfterChange {
     }
 
     /** A server looks through whole tables for each part of them, and puts aside what its memory does not hold. */
-    private void renewAllAtOnce(Touched by) {
+    private void renewAllAtOnce(Touched by, boolean large) {
         touched.add(by, by.all());
-        statistics.of(by.table());
+        if (large) {
+            statistics.of(by.table());
+        }
         for (KeptFigure figure : KeptFigure.of(by)) {
             insert(figure);
-            statistics.of(figure.table());
+            if (large) {
+                statistics.of(figure.table());
+            }
         }
         touched.clear(by);
+    }
+
+    /** Whether it pays to tell a server how large its tables have become. */
+    private boolean isLarge() {
+        return !jdbc.queryForList(
+                        "select id from document offset " + BATCH + " rows fetch first 1 row only", UUID.class)
+                .isEmpty();
     }
 
     private void renewAllInBatches(Touched by) {
