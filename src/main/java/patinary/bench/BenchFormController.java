@@ -125,10 +125,11 @@ class BenchFormController {
     String add(
             @ModelAttribute("form") BenchForm form,
             BindingResult errors,
+            @RequestParam(defaultValue = "") String enter,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        if (form.looksForPieces("")) {
+        if (form.looksForPieces(enter)) {
             return show(model, form, null);
         }
         Answers answers = new Answers(errors, shop.currency());
@@ -152,10 +153,11 @@ class BenchFormController {
             @PathVariable UUID id,
             @ModelAttribute("form") BenchForm form,
             BindingResult errors,
+            @RequestParam(defaultValue = "") String enter,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
-        if (form.looksForPieces("")) {
+        if (form.looksForPieces(enter)) {
             return show(model, form, id);
         }
         Answers answers = new Answers(errors, shop.currency());

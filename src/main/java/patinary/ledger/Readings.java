@@ -89,7 +89,7 @@ public class Readings {
         // What is read ahead asks for what it reads itself; nobody has looked at that since.
         Instant now = outermost == null ? clock.instant() : outermost.asked();
         synchronized (asked) {
-            asked.put(what, new Asked(reading, now));
+            asked.merge(what, new Asked(reading, now), Asked::later);
         }
         return of(what, reading, now);
     }
@@ -142,7 +142,12 @@ public class Readings {
     private record Began(long changes, Instant asked) {}
 
     /** How it is read, and when it was asked for last. */
-    private record Asked(Supplier<?> reading, Instant at) {}
+    private record Asked(Supplier<?> reading, Instant at) {
+
+        private Asked later(Asked other) {
+            return other.at.isBefore(at) ? this : other;
+        }
+    }
 
     /** What was read, after so many changes. */
     private record Known<T>(long changes, T what) {}

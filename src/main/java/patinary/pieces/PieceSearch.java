@@ -1,12 +1,10 @@
 package patinary.pieces;
 
-import java.util.Set;
-
 /** The part of a form in which pieces, or offers of them, are found by words, so that a big shop need not list them all. */
 public class PieceSearch {
 
-    /** What a form is sent with by its main button, and by the enter key. */
-    private static final Set<String> MAIN = Set.of("", "save", "sums");
+    /** What the first button of such a form says, which nobody sees and the enter key takes. */
+    public static final String ENTER = "enter";
 
     /** What she looks for, as typed. */
     public String pieceWords = "";
@@ -15,15 +13,12 @@ public class PieceSearch {
     public String foundBy = "";
 
     /**
-     * Whether she wants to see other pieces and not yet to be done with the form: by the button of the search, or because she typed words
-     * that nothing was looked for by, as with the enter key.
+     * Whether she wants to see other pieces and not yet to be done with the form: by the button of the search, or by the enter key with other
+     * words than those that something was looked for by. What she saves by its own button is saved, whatever stands in the search.
      *
      * @param act what the button says that the form was sent by
      */
     public boolean looksForPieces(String act) {
-        return act.equals("find")
-                || MAIN.contains(act)
-                        && !pieceWords.isBlank()
-                        && !pieceWords.strip().equals(foundBy.strip());
+        return act.equals("find") || act.equals(ENTER) && !pieceWords.strip().equals(foundBy.strip());
     }
 }

@@ -43,7 +43,7 @@ public class PiecesAtHand {
     /** A piece to be ticked. */
     public record Row(UUID id, String code, String title) {}
 
-    private static final String HERE = "select p.id, p.code, p.title, coalesce(s.since, date '1970-01-01') as since"
+    private static final String HERE = "select p.id, p.code, p.title, coalesce(s.since, date '9999-12-31') as since"
             + " from piece p join piece_state s on s.piece_id = p.id";
 
     private final JdbcClient jdbc;

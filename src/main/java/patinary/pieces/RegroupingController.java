@@ -132,6 +132,11 @@ class RegroupingController {
     }
 
     private String joinPage(JoinForm form, Model model) {
+        // Whatever takes up the others is one of them, and is not lost while she looks for those.
+        Ids.read(form.into)
+                .map(UUID::toString)
+                .filter(into -> !form.pieces.contains(into))
+                .ifPresent(form.pieces::add);
         PiecesAtHand.Offer offer = atHand.offer(form, null);
         form.foundBy = form.pieceWords;
         model.addAttribute("atHand", offer);

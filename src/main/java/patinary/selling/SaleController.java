@@ -111,7 +111,7 @@ class SaleController {
         UUID id = FormId.read(form.id);
         String action = "/sales/new";
         boolean settles = act.equals("settle");
-        if (!settles && !act.equals("save") || form.looksForPieces(act)) {
+        if (!settles && !act.equals("save")) {
             return desk.act(form, act, errors, id, null, model, action, response);
         }
         if (desk.tookChosen(form, errors)) {
@@ -135,7 +135,7 @@ class SaleController {
         SaleContent before =
                 documents.read(Sale.class, id, Sale::content).orElseThrow(() -> new NotFound("Sale " + id));
         String action = "/sales/" + id + "/edit";
-        if (!act.equals("save") || form.looksForPieces(act)) {
+        if (!act.equals("save")) {
             return desk.act(form, act, errors, id, before, model, action, response);
         }
         if (desk.tookChosen(form, errors)) {

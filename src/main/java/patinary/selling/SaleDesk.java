@@ -12,6 +12,7 @@ import org.springframework.validation.BindingResult;
 import patinary.ledger.Refusal;
 import patinary.ledger.Refused;
 import patinary.money.Amount;
+import patinary.pieces.PieceSearch;
 import patinary.shop.CurrentShop;
 import patinary.web.Choice;
 import patinary.web.Ids;
@@ -110,10 +111,12 @@ class SaleDesk {
             String action,
             HttpServletResponse response) {
         if (WrapDesk.isOwn(act)) {
+            basket.takeChosen(form);
             wraps.act(form.wraps, act, channel(form), id);
             return page(model, form, action, null);
         }
-        if (!act.equals("sums") || form.looksForPieces(act)) {
+        boolean sums = act.equals("sums") || act.equals(PieceSearch.ENTER) && !form.looksForPieces(act);
+        if (!sums) {
             basket.act(form, act);
             return page(model, form, action, null);
         }

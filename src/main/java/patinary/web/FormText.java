@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class FormText {
 
     /** What a form carries for the program's sake; nobody typed it. */
-    private static final List<String> CARRIED = List.of("id", "version");
+    private static final List<String> CARRIED = List.of("id", "version", "pieceWords", "foundBy");
 
     private static final int DEEPEST = 5;
 

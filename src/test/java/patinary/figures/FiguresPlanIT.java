@@ -37,8 +37,12 @@ class FiguresPlanIT {
             assertThat(statistics.areCollected()).isTrue();
             return;
         }
-        List.of("account", "piece_id", "document_id", "supply_id", "origin_id", "doc_date")
-                .forEach(column -> jdbc.sql(UNKNOWN.formatted(column)).update());
+        // H2 puts off looking at a table until the next commit, which may be that of the first of these statements and
+        // would undo it.
+        for (int time = 0; time < 2; time++) {
+            List.of("account", "piece_id", "document_id", "supply_id", "origin_id", "doc_date")
+                    .forEach(column -> jdbc.sql(UNKNOWN.formatted(column)).update());
+        }
         assertThat(KeptFigure.values())
                 .allSatisfy(
                         figure -> assertThat(plan(figure)).contains("touched_").doesNotContain("posting_account_ix"));

@@ -97,7 +97,7 @@ class PiecesAtHandIT {
 
     @Test
     void theEnterKeyInTheSearchFindsAndDoesNotSave() throws Exception {
-        see(join("save")
+        see(join("enter")
                         .param("pieces", box.toString())
                         .param("pieceWords", "lid")
                         .param("title", "Box with lid"))
@@ -129,7 +129,7 @@ class PiecesAtHandIT {
                         .param("id", UUID.randomUUID().toString())
                         .param("action", "find")
                         .param("pieceWords", "no such thing"))
-                .andExpect(content().string(containsString("No other piece at hand fits")));
+                .andExpect(content().string(containsString("Nothing else fits")));
     }
 
     private static List<String> titles(PiecesAtHand.Offer offer) {

@@ -65,9 +65,8 @@ class FindToSellIT {
 
     @Test
     void theEnterKeyInTheSearchOfASaleFindsAndDoesNotSave() throws Exception {
-        for (String main : List.of("sums", "save")) {
-            see(sale(main).param("pieceWords", "pail")).andExpect(content().string(containsString(LAST)));
-        }
+        see(sale("enter").param("pieceWords", "pail")).andExpect(content().string(containsString(LAST)));
+        see(sale("enter").param("foundBy", "pail")).andExpect(content().string(not(containsString(LAST))));
         assertThat(jdbc.sql("select count(*) from sale").query(Long.class).single())
                 .isZero();
     }
@@ -86,7 +85,7 @@ class FindToSellIT {
     @Test
     void aPieceBehindAllOthersIsFoundForAnOffer() throws Exception {
         see(get("/offers/new")).andExpect(content().string(not(containsString(LAST))));
-        for (String act : List.of("find", "save")) {
+        for (String act : List.of("find", "enter")) {
             see(post("/offers/new")
                             .param("id", UUID.randomUUID().toString())
                             .param("act", act)
