@@ -202,7 +202,6 @@ class BenchFormController {
             @Nullable UUID id,
             List<SupplyCatalog.Known> supplies,
             List<WorkedPiece> chosen) {
-        form.foundBy = form.pieceWords;
         model.addAttribute("action", id == null ? "/bench/new" : "/bench/" + id + "/edit");
         model.addAttribute("back", id == null ? "/bench" : "/bench/" + id);
         model.addAttribute("fresh", id == null);

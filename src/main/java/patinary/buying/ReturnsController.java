@@ -150,7 +150,6 @@ class ReturnsController {
 
     private String page(ReturnForm form, Model model) {
         model.addAttribute("atHand", atHand.offer(form, receipt(form)));
-        form.foundBy = form.pieceWords;
         model.addAttribute("sources", choices.sources());
         model.addAttribute("ways", PaidWith.choices(places.findAllByOrderByName(), true));
         model.addAttribute("supplies", supplies.plainChoices());

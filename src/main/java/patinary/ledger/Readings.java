@@ -26,7 +26,7 @@ public class Readings {
     /** So many readings at once, with those that they read themselves. All go when memory is short. */
     private static final int KEPT = 64;
 
-    /** So many are remembered as asked for: fewer than are kept, so what is read ahead never takes the place of what was read ahead just before. */
+    /** So many are remembered as asked for: fewer than are kept, so that they have room for what they read themselves. */
     private static final int REMEMBERED = 24;
 
     private final Turn turn;

@@ -138,7 +138,6 @@ class RegroupingController {
                 .filter(into -> !form.pieces.contains(into))
                 .ifPresent(form.pieces::add);
         PiecesAtHand.Offer offer = atHand.offer(form, null);
-        form.foundBy = form.pieceWords;
         model.addAttribute("atHand", offer);
         model.addAttribute("here", offer.tickedFirst());
         return "pieces/join";

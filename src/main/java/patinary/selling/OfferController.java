@@ -224,7 +224,6 @@ class OfferController {
         model.addAttribute("ways", WAYS);
         model.addAttribute("channels", channels.choices());
         model.addAttribute("choosable", pieces.choices(false, form.pieceWords));
-        form.foundBy = form.pieceWords;
         return "selling/offer-form";
     }
 }

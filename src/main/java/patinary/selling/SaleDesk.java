@@ -157,7 +157,6 @@ class SaleDesk {
         model.addAttribute("offers", open.choices());
         model.addAttribute("pieces", known.choices());
         model.addAttribute("more", open.more() || known.more());
-        form.foundBy = form.pieceWords;
         model.addAttribute("supplies", shelf.choices());
         wraps.show(model, form.wraps, channel(form), FormId.read(form.id));
         model.addAttribute("bundles", offered.bundles());
