@@ -88,7 +88,7 @@ class PiecesAtHandIT {
                 .getResponse()
                 .getContentAsString();
         assertThat(page)
-                .containsPattern("checked id=\"piece-" + box)
+                .containsPattern("id=\"piece-" + box + "\"[^>]* checked")
                 .contains("id=\"piece-" + lid)
                 .contains("value=\"Box with lid\"")
                 .doesNotContain("Jar 7");
