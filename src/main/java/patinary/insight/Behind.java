@@ -1,6 +1,7 @@
 package patinary.insight;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -79,6 +80,11 @@ record Behind(List<Came> found, Set<UUID> offered, Set<UUID> waiting, List<Sale>
                     Amount.of(sold.net()),
                     Amount.of(sold.profit()));
         }
+    }
+
+    /** Of nothing yet, to be added to. */
+    static Behind empty() {
+        return new Behind(new ArrayList<>(), new HashSet<>(), new HashSet<>(), new ArrayList<>());
     }
 
     /** Different pieces sold that did not come back. */

@@ -16,7 +16,12 @@ import org.jspecify.annotations.Nullable;
 record MoveFacts(Map<UUID, LocalDate> found, Map<UUID, List<String>> channels, OfferFacts offers) {
 
     /** The group of a piece; an empty name where it has none. */
-    record Group(UUID piece, @Nullable String name) {}
+    record Group(UUID piece, @Nullable String name) {
+
+        String named() {
+            return name == null ? "" : name;
+        }
+    }
 
     /** The same, of offers that stood there. */
     MoveFacts on(Map<UUID, List<String>> named) {

@@ -2,19 +2,24 @@ package patinary.insight;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
-import java.util.function.BiPredicate;
+import java.util.stream.Stream;
 import patinary.insight.OfferFacts.Sold;
 import patinary.insight.OfferFacts.Spell;
 
-/** Which pieces of some facts stand behind the figures of a group in one period. */
+/** Which pieces of some facts stand behind the figures of each group in one period. */
 final class MoveReckoning {
+
+    /** The groups that a piece on a channel belongs to; the channel is empty where none is known. */
+    interface Groups {
+        Collection<String> of(UUID piece, String channel);
+    }
 
     private static final String NO_CHANNEL = "";
 
@@ -47,34 +52,45 @@ final class MoveReckoning {
                 .toList();
     }
 
-    /** @param members which pieces, and on which channel, belong to the group */
-    Behind behind(BiPredicate<UUID, String> members) {
-        List<Behind.Sale> own = sales.stream()
-                .filter(sale -> members.test(sale.sold().piece(), sale.sold().channel()))
-                .toList();
-        Set<UUID> everOffered = pieces(offered, members);
-        own.forEach(sale -> everOffered.add(sale.sold().piece()));
-        List<Behind.Came> came = found.stream()
-                .filter(one -> members.test(one.piece(), NO_CHANNEL))
-                .toList();
-        return new Behind(came, everOffered, pieces(waiting, members), own);
-    }
-
-    private Set<UUID> pieces(List<Spell> spells, BiPredicate<UUID, String> members) {
-        Set<UUID> pieces = new HashSet<>();
-        for (Spell spell : spells) {
-            if (onAny(spell, members)) {
-                pieces.add(spell.piece());
+    /** What stands behind the figures of each group that something belongs to. Everything is looked at once, however many groups there are. */
+    Map<String, Behind> behindEach(Groups groups) {
+        Map<String, Behind> each = new HashMap<>();
+        for (Behind.Came one : found) {
+            for (String group : groups.of(one.piece(), NO_CHANNEL)) {
+                of(group, each).found().add(one);
             }
         }
-        return pieces;
+        for (Spell spell : offered) {
+            groups(spell, groups).forEach(group -> of(group, each).offered().add(spell.piece()));
+        }
+        for (Spell spell : waiting) {
+            groups(spell, groups).forEach(group -> of(group, each).waiting().add(spell.piece()));
+        }
+        for (Behind.Sale sale : sales) {
+            Sold sold = sale.sold();
+            for (String group : groups.of(sold.piece(), sold.channel())) {
+                Behind behind = of(group, each);
+                behind.offered().add(sold.piece());
+                behind.sales().add(sale);
+            }
+        }
+        return each;
     }
 
-    private boolean onAny(Spell spell, BiPredicate<UUID, String> members) {
+    /** What stands behind the figures of the whole shop. */
+    Behind behindAll() {
+        return of("", behindEach((piece, channel) -> List.of("")));
+    }
+
+    private static Behind of(String group, Map<String, Behind> each) {
+        return each.computeIfAbsent(group, name -> Behind.empty());
+    }
+
+    private Stream<String> groups(Spell spell, Groups groups) {
         List<String> channels = facts.channels(spell.offer());
         return channels.isEmpty()
-                ? members.test(spell.piece(), NO_CHANNEL)
-                : channels.stream().anyMatch(channel -> members.test(spell.piece(), channel));
+                ? groups.of(spell.piece(), NO_CHANNEL).stream()
+                : channels.stream().flatMap(channel -> groups.of(spell.piece(), channel).stream());
     }
 
     private Optional<Integer> days(Sold one) {

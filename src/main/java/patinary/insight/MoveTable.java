@@ -7,9 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.UUID;
-import java.util.function.BiPredicate;
 
 /**
  * What moved in a period, group by group, and the whole shop beside it. The whole is reckoned without looking at groups,
@@ -20,40 +18,41 @@ import java.util.function.BiPredicate;
  */
 record MoveTable(List<MoveRow> rows, MoveRow whole) {
 
-    /** Which pieces, and on which channel, belong to a group. */
-    private record Members(String name, BiPredicate<UUID, String> has) {}
-
     /** Groups of pieces: style, kind or supply line. */
     static MoveTable byPiece(MoveFacts facts, LocalDate first, LocalDate last, List<MoveFacts.Group> groups) {
-        Map<String, Set<UUID>> pieces = new HashMap<>();
-        groups.forEach(group -> pieces.computeIfAbsent(group.name() == null ? "" : group.name(), n -> new HashSet<>())
-                .add(group.piece()));
-        List<Members> members = pieces.entrySet().stream()
-                .map(entry -> new Members(
-                        entry.getKey(), (piece, channel) -> entry.getValue().contains(piece)))
-                .toList();
-        return of(facts, first, last, members);
+        Map<String, Set<String>> alone = new HashMap<>();
+        Map<UUID, Set<String>> names = new HashMap<>();
+        for (MoveFacts.Group group : groups) {
+            names.merge(group.piece(), alone.computeIfAbsent(group.named(), Set::of), MoveTable::both);
+        }
+        return of(facts, first, last, (piece, channel) -> names.getOrDefault(piece, Set.of()));
+    }
+
+    /** Most pieces are in one group, and sets of one are shared. */
+    private static Set<String> both(Set<String> some, Set<String> more) {
+        Set<String> both = new HashSet<>(some);
+        both.addAll(more);
+        return both;
     }
 
     /** Groups of channels: where a piece was on offer, and where it was sold. */
     static MoveTable byChannel(MoveFacts facts, LocalDate first, LocalDate last) {
-        Set<String> names = new TreeSet<>();
-        facts.offers().spells().forEach(spell -> names.addAll(facts.channels(spell.offer())));
-        facts.offers().sold().forEach(sold -> names.add(sold.channel()));
-        List<Members> members = names.stream()
-                .map(name -> new Members(name, (piece, channel) -> name.equals(channel)))
-                .toList();
-        return of(facts, first, last, members);
+        Map<String, Set<String>> names = new HashMap<>();
+        facts.offers()
+                .spells()
+                .forEach(spell -> facts.channels(spell.offer()).forEach(name -> names.computeIfAbsent(name, Set::of)));
+        facts.offers().sold().forEach(sold -> names.computeIfAbsent(sold.channel(), Set::of));
+        return of(facts, first, last, (piece, channel) -> names.getOrDefault(channel, Set.of()));
     }
 
-    private static MoveTable of(MoveFacts facts, LocalDate first, LocalDate last, List<Members> members) {
+    private static MoveTable of(MoveFacts facts, LocalDate first, LocalDate last, MoveReckoning.Groups groups) {
         MoveReckoning reckoning = new MoveReckoning(facts, first, last);
-        List<MoveRow> rows = members.stream()
-                .map(one -> MoveRow.of(one.name(), reckoning.behind(one.has())))
+        List<MoveRow> rows = reckoning.behindEach(groups).entrySet().stream()
+                .map(group -> MoveRow.of(group.getKey(), group.getValue()))
                 .filter(row -> row.found() + row.onOffer() + row.waiting() > 0
                         || !row.net().isZero())
                 .toList();
-        return new MoveTable(ranked(rows), MoveRow.of("", reckoning.behind((piece, channel) -> true)));
+        return new MoveTable(ranked(rows), MoveRow.of("", reckoning.behindAll()));
     }
 
     /** What was never on offer stands last. */
