@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -26,6 +25,7 @@ import patinary.supplies.SupplyCatalog;
 import patinary.supplies.SupplyMeasures;
 import patinary.supplies.ToolUse;
 import patinary.web.Ids;
+import patinary.web.Words;
 
 /** What the bench page offers to choose from. */
 @Component
@@ -51,8 +51,7 @@ class NowChoices {
     /** Those on the bench come first, then those found. */
     private static final String STANDING = "case st.state when 'BENCH' then 1 when 'FOUND' then 2 else 3 end";
 
-    private static final String CALLED =
-            "join piece c on c.id = st.piece_id and (lower(c.code) like :words or lower(c.title) like :words)";
+    private static final String CALLED = "join piece c on c.id = st.piece_id and " + Words.in("c.code", "c.title");
 
     private final JdbcClient jdbc;
     private final Cautions cautions;
@@ -85,7 +84,7 @@ class NowChoices {
                 .sql(PIECES.formatted(words.isBlank() ? "" : CALLED, STANDING))
                 .param("chosen", Ids.orNone(chosen))
                 .param("more", words.isBlank() ? "READY" : "OFFERED")
-                .param("words", "%" + words.strip().toLowerCase(Locale.ROOT) + "%")
+                .param("words", Words.anywhere(words))
                 .param("most", most)
                 .query(Found.class)
                 .list()

@@ -2,10 +2,10 @@ package patinary.bench;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import patinary.web.Words;
 
 /** The pieces that may be worked on. */
 @Repository
@@ -44,12 +44,12 @@ class WorkedPieces {
     List<WorkedPiece> offered(String words, Collection<UUID> chosen) {
         String states = words.isBlank() ? "('FOUND', 'BENCH', 'READY')" : "('FOUND', 'BENCH', 'READY', 'OFFERED')";
         return jdbc.sql(FIELDS + " where s.state in " + states + """
-                         and (lower(p.code) like :words or lower(p.title) like :words)
+                         and %s
                          and p.id not in (:chosen)
                         order by coalesce(s.since, date '1970-01-01') desc, p.code desc
                         fetch first :most rows only
-                        """)
-                .param("words", "%" + words.strip().toLowerCase(Locale.ROOT) + "%")
+                        """.formatted(Words.in("p.code", "p.title")))
+                .param("words", Words.anywhere(words))
                 .param("chosen", chosen.isEmpty() ? List.of(NOBODY) : List.copyOf(chosen))
                 .param("most", OFFERED)
                 .query(WorkedPiece.class)

@@ -2,7 +2,6 @@ package patinary.buyers;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -10,6 +9,7 @@ import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** Buyers as sales and payments name them: one for each name, whatever its case. */
 @Repository
@@ -42,12 +42,7 @@ class Buyers {
 
     /** By name. @param words a part of the name, or empty */
     Page<Buyer> page(String words, Window window) {
-        String like = "%"
-                + words.strip()
-                        .toLowerCase(Locale.ROOT)
-                        .replace("!", "!!")
-                        .replace("%", "!%")
-                        .replace("_", "!_") + "%";
+        String like = Words.anywhere(words);
         long total = jdbc.sql("select count(*) " + BUYERS + "where g.grouped like :like escape '!'")
                 .param("like", like)
                 .query(Long.class)

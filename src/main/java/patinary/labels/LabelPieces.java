@@ -3,11 +3,11 @@ package patinary.labels;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import patinary.web.Words;
 
 /** Finds pieces to print labels for. */
 @Repository
@@ -35,8 +35,8 @@ class LabelPieces {
                 new StringBuilder(state.isEmpty() ? "where s.state not in ('SOLD', 'GONE')" : "where s.state = :state");
         Map<String, Object> values = new HashMap<>(Map.of("state", state, "place", place, "most", MOST));
         if (!words.isBlank()) {
-            values.put("words", like(words));
-            where.append(" and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')");
+            values.put("words", Words.anywhere(words));
+            where.append(" and ").append(Words.in("p.code", "p.title"));
         }
         if (!place.isEmpty()) {
             where.append(" and p.place = :place");
@@ -51,10 +51,5 @@ class LabelPieces {
                 .params(values)
                 .query(Row.class)
                 .list();
-    }
-
-    private static String like(String words) {
-        String plain = words.strip().toLowerCase(Locale.ROOT);
-        return "%" + plain.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
     }
 }

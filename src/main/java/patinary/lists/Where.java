@@ -3,9 +3,9 @@ package patinary.lists;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import patinary.web.Ids;
+import patinary.web.Words;
 
 /** The conditions of a list's search: fixed texts joined by "and", with the values apart from them. */
 public final class Where {
@@ -37,12 +37,11 @@ public final class Where {
     /**
      * Adds a search by words: what was typed, anywhere, whatever its case.
      *
-     * @param condition with {@code like :words escape '!'} where the words may stand; signs that mean "anything" mean themselves
+     * @param condition with {@link Words#in} of where the words may stand
      */
     public Where words(String condition, String typed) {
         if (!typed.isBlank()) {
-            String plain = typed.strip().toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1");
-            and(condition, "words", "%" + plain + "%");
+            and(condition, "words", Words.anywhere(typed));
         }
         return this;
     }

@@ -1,12 +1,12 @@
 package patinary.photos;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import patinary.web.Words;
 
 /** What the page shows on which waiting photos are given to pieces. */
 @Component
@@ -52,13 +52,11 @@ class MatchPage {
 
     /** Pieces by words in code or title; without words those to which something happened last. */
     private List<Target> pieces(String words) {
-        String plain = words.strip().toLowerCase(Locale.ROOT);
-        String like = "%" + plain.replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
         return jdbc.sql("select p.id, p.code, p.title from piece p join piece_state s on s.piece_id = p.id"
-                        + " where lower(p.code) like :like escape '!' or lower(p.title) like :like escape '!'"
+                        + " where " + Words.in("p.code", "p.title")
                         + " order by case when s.state in ('SOLD', 'GONE') then 1 else 0 end,"
                         + " coalesce(s.since, date '0001-01-01') desc, p.code desc fetch first :most rows only")
-                .param("like", like)
+                .param("words", Words.anywhere(words))
                 .param("most", PIECES)
                 .query(Target.class)
                 .list();

@@ -14,6 +14,7 @@ import patinary.lists.Where;
 import patinary.web.Choice;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** Finds pieces for the list. */
 @Repository
@@ -97,8 +98,9 @@ class PieceList {
     private static Where where(PieceQuery query) {
         Where where = new Where()
                 .words(
-                        "(lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!' or exists"
-                                + " (select 1 from piece_tag t where t.piece_id = p.id and lower(t.tag) like :words escape '!'))",
+                        "(" + Words.in("p.code", "p.title")
+                                + " or exists (select 1 from piece_tag t where t.piece_id = p.id and "
+                                + Words.in("t.tag") + "))",
                         query.words())
                 .id(query.kind(), "p.kind_id = :kind", "kind")
                 .id(query.style(), "p.style_id = :style", "style")

@@ -11,6 +11,7 @@ import org.springframework.transaction.annotation.Transactional;
 import patinary.lists.Where;
 import patinary.web.Choice;
 import patinary.web.Ids;
+import patinary.web.Words;
 
 /** The pieces still in her hands, not sold and not let go, for a form in which some are ticked. */
 @Repository
@@ -67,8 +68,7 @@ public class PiecesAtHand {
     }
 
     private static Where others(String words, List<UUID> ids, @Nullable UUID receipt) {
-        Where where =
-                here().words("(lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')", words);
+        Where where = here().words(Words.in("p.code", "p.title"), words);
         if (!ids.isEmpty()) {
             where.and("p.id not in (:ids)", "ids", ids);
         }

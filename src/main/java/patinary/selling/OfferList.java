@@ -185,7 +185,7 @@ class OfferList {
                               fetch next %d rows only) o
                         left join offer_piece op on op.offer_id = o.offer_id
                         left join piece p on p.id = op.piece_id
-                        order by o.title, o.offer_id, p.code""".formatted(where.sql(), Offered.MOST + 1))
+                        order by o.title, o.offer_id, p.code""".formatted(where.sql(), Choosable.MOST + 1))
                 .params(where.values())
                 .query(Open.class)
                 .list()

@@ -17,6 +17,7 @@ import org.springframework.stereotype.Component;
 import patinary.lists.Where;
 import patinary.web.Answers;
 import patinary.web.Choice;
+import patinary.web.Words;
 
 /** Finds pieces by the codes on their labels. */
 @Component
@@ -77,18 +78,18 @@ class PieceFinder {
     }
 
     /** Pieces that may be offered or sold and fit the words, those that are ready first. */
-    Offered choices(boolean withOffered, String words) {
+    Choosable choices(boolean withOffered, String words) {
         Where where = new Where()
                 .and("s.state in "
                         + (withOffered ? "('READY', 'FOUND', 'BENCH', 'OFFERED')" : "('READY', 'FOUND', 'BENCH')"))
-                .words("(lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')", words);
+                .words(Words.in("p.code", "p.title"), words);
         if (!withOffered) {
             where.and(NO_COMMISSION);
         }
-        return Offered.of(jdbc
+        return Choosable.of(jdbc
                 .sql(REF + where.sql()
                         + " order by case s.state when 'READY' then 1 when 'OFFERED' then 2 else 3 end, p.code"
-                        + " fetch first " + (Offered.MOST + 1) + " rows only")
+                        + " fetch first " + (Choosable.MOST + 1) + " rows only")
                 .params(where.values())
                 .query(PieceRef.class)
                 .list()

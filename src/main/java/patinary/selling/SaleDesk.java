@@ -152,8 +152,8 @@ class SaleDesk {
         model.addAttribute("places", offered.places());
         model.addAttribute("taxBys", TAX_BY);
         model.addAttribute("taxPlaces", SaleTax.choices(offered.taxPlaces()));
-        Offered open = offered(form.pieceWords);
-        Offered known = pieces.choices(true, form.pieceWords);
+        Choosable open = offered(form.pieceWords);
+        Choosable known = pieces.choices(true, form.pieceWords);
         model.addAttribute("offers", open.choices());
         model.addAttribute("pieces", known.choices());
         model.addAttribute("more", open.more() || known.more());
@@ -180,8 +180,8 @@ class SaleDesk {
         return Ids.read(form.channel).orElse(null);
     }
 
-    private Offered offered(String words) {
-        return Offered.of(offers.open(words).stream()
+    private Choosable offered(String words) {
+        return Choosable.of(offers.open(words).stream()
                 .map(row -> Choice.named(
                         row.offerId().toString(),
                         row.title() + " " + row.codes() + " " + shop.currency().plain(Amount.of(row.priceMinor()))))

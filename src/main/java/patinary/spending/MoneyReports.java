@@ -2,7 +2,6 @@ package patinary.spending;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +13,7 @@ import patinary.lists.ListTotals;
 import patinary.money.Amount;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** Reads the list of money documents and what the money places hold. */
 @Repository
@@ -134,7 +134,7 @@ class MoneyReports {
         Integer year = wanted.year();
         return Map.of(
                 "words",
-                "%" + wanted.words().toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%",
+                Words.anywhere(wanted.words()),
                 "kind",
                 wanted.kind(),
                 "category",

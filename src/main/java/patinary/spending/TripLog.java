@@ -3,7 +3,6 @@ package patinary.spending;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +14,7 @@ import patinary.money.Amount;
 import patinary.money.Shares;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** Reads the log of trips. */
 @Repository
@@ -131,7 +131,7 @@ class TripLog {
         UUID vehicle = wanted.vehicle();
         return Map.of(
                 "words",
-                "%" + wanted.words().toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%",
+                Words.anywhere(wanted.words()),
                 "any",
                 vehicle == null,
                 "vehicle",

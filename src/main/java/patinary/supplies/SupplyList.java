@@ -3,7 +3,6 @@ package patinary.supplies;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +11,7 @@ import org.springframework.stereotype.Repository;
 import patinary.measure.Dimension;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** The list of supplies with what is left of each; pots that are used up are left out. */
 @Repository
@@ -105,8 +105,8 @@ class SupplyList {
     private static String where(Filter filter, Map<String, Object> parameters) {
         StringBuilder where = new StringBuilder(" where 1 = 1");
         if (!filter.words().isBlank()) {
-            where.append(" and (lower(name) like :words or lower(line_name) like :words or lower(maker) like :words)");
-            parameters.put("words", "%" + filter.words().strip().toLowerCase(Locale.ROOT) + "%");
+            where.append(" and ").append(Words.in("name", "line_name", "maker"));
+            parameters.put("words", Words.anywhere(filter.words()));
         }
         if (filter.line() != null) {
             where.append(" and supply_line_id = :line");

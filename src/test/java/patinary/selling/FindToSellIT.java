@@ -47,7 +47,7 @@ class FindToSellIT {
 
     @BeforeEach
     void fill() {
-        for (int i = 0; i < Offered.MOST; i++) {
+        for (int i = 0; i < Choosable.MOST; i++) {
             pieces.create("Jar", null, null);
         }
         pail = pieces.create(LAST, null, null);
@@ -74,7 +74,7 @@ class FindToSellIT {
     @Test
     void anOfferBehindAllOthersIsFoundForASale() throws Exception {
         InventedGoods goods = new InventedGoods(program);
-        for (int i = 0; i <= Offered.MOST; i++) {
+        for (int i = 0; i <= Choosable.MOST; i++) {
             offer(goods, "Crock", pieces.create("Crock", null, null));
         }
         offer(goods, "Painted pail", pail);

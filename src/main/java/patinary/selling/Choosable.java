@@ -8,13 +8,13 @@ import patinary.web.Choice;
  *
  * @param more whether more fit the words than are shown
  */
-record Offered(List<Choice> choices, boolean more) {
+record Choosable(List<Choice> choices, boolean more) {
 
     /** So many are shown; the rest are found by words. */
     static final int MOST = 100;
 
     /** @param found up to one more than are shown */
-    static Offered of(List<Choice> found) {
-        return new Offered(found.subList(0, Math.min(MOST, found.size())), found.size() > MOST);
+    static Choosable of(List<Choice> found) {
+        return new Choosable(found.subList(0, Math.min(MOST, found.size())), found.size() > MOST);
     }
 }
