@@ -94,10 +94,14 @@ class NowController {
     String keep(
             @ModelAttribute("form") NowForm form,
             BindingResult errors,
+            @RequestParam(defaultValue = "") String enter,
             Principal who,
             Model model,
             HttpServletResponse response,
             RedirectAttributes redirect) {
+        if (form.looksForPieces(enter)) {
+            return show(model, form, who);
+        }
         Answers answers = new Answers(errors, shop.currency());
         UUID id = answers.id("id", form.id, "bench.error.form-id");
         String typed = form.minutes;

@@ -44,6 +44,9 @@ class NowIT {
     @Autowired
     private BenchClock clock;
 
+    @Autowired
+    private NowChoices choices;
+
     private StockedBench bench;
     private final UUID id = UUID.randomUUID();
 
@@ -79,6 +82,27 @@ class NowIT {
                 .andExpect(status().isSeeOther());
         assertThat(entries()).isZero();
         assertThat(bench.paintLeft()).isEqualByComparingTo("200");
+    }
+
+    @Test
+    void theEnterKeyInTheSearchFindsAndDoesNotSave() throws Exception {
+        send(tapped().param("enter", "enter").param("pieceWords", "crate"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("name=\"foundBy\" value=\"crate\"")))
+                .andExpect(content().string(containsString("name=\"taps[0].times\" value=\"3\"")));
+        assertThat(entries()).isZero();
+
+        send(tapped().param("enter", "enter").param("pieceWords", "crate").param("foundBy", "crate"))
+                .andExpect(status().isSeeOther());
+        assertThat(entries()).isOne();
+    }
+
+    /** A percent sign would find anything. */
+    @Test
+    void signsThatADatabaseReadsOtherwiseMeanThemselves() {
+        assertThat(choices.pieces("%", List.of(), 9)).isEmpty();
+        assertThat(choices.pieces("l_ng", List.of(), 9)).isEmpty();
+        assertThat(choices.pieces("LONG", List.of(), 9)).hasSize(1);
     }
 
     @Test
