@@ -1,8 +1,5 @@
 package patinary.testing;
 
-import com.deque.html.axecore.args.AxeRunOptions;
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
@@ -45,6 +42,10 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
             "--disable-component-update",
             "--disable-sync",
             "--no-first-run");
+
+    /** Where things stand and in what colours is the browser's and the styles' doing, not the database's: looked at on one. */
+    public static final boolean LOOKS =
+            System.getProperty("patinary.test.database", "h2").equals("h2");
 
     private static com.microsoft.playwright.@org.jspecify.annotations.Nullable Browser running;
 
@@ -138,23 +139,6 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         return page;
     }
 
-    /**
-     * What the accessibility rules find on a page. Their newer way, which looks into frames too, opens a page of its own for
-     * every answer; the pages of the shop have no frames. What the rules find in order is not described: of a long page that
-     * took longer than most of the rules.
-     *
-     * @param but rules to leave out, by their names
-     */
-    public static List<Rule> findings(Page page, String... but) {
-        AxeRunOptions options = new AxeRunOptions();
-        options.setResultTypes(List.of("violations"));
-        AxeBuilder rules = new AxeBuilder(page).setLegacyMode(true).options(options);
-        if (but.length > 0) {
-            rules.disableRules(List.of(but));
-        }
-        return rules.analyze().getViolations();
-    }
-
     /** Keeps a picture of the whole page for people to look at, where {@code -Dpatinary.pictures=true} asks for it. */
     public static void picture(Page page, Path file) {
         if (Boolean.getBoolean("patinary.pictures")) {
@@ -211,13 +195,15 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
             return page;
         }
 
-        /** Fails where the page has a finding of the accessibility rules, on a phone and on a laptop; takes pictures. */
+        /**
+         * Fails where the page has a finding of the accessibility rules, on a phone and on a laptop, or scrolls sideways; takes pictures. How
+         * well its colours can be read is looked at on the phone, and on one database: it is not the database's doing.
+         */
         public void look(String name) {
             for (Sight sight : Sight.values()) {
                 page.setViewportSize(sight.width, sight.height);
                 picture(page, PICTURES.resolve(name + "-" + sight.name().toLowerCase() + ".png"));
-                // The narrow screen shows what the phone shows; it is there for the sideways scroll.
-                List<Rule> findings = sight == Sight.NARROW ? List.of() : findings(page);
+                List<String> findings = sight.findings(page);
                 if (!findings.isEmpty()) {
                     throw new AssertionError(name + " on a " + sight + ": " + findings);
                 }
@@ -243,6 +229,15 @@ public final class Browser implements BeforeEachCallback, AfterEachCallback, Par
         Sight(int width, int height) {
             this.width = width;
             this.height = height;
+        }
+
+        /** The narrow screen shows what the phone shows; it is there for the sideways scroll. */
+        private List<String> findings(Page page) {
+            return switch (this) {
+                case NARROW -> List.of();
+                case PHONE -> LOOKS ? PageRules.broken(page) : PageRules.brokenButContrast(page);
+                case LAPTOP -> LOOKS ? PageRules.brokenButContrast(page) : List.of();
+            };
         }
     }
 }

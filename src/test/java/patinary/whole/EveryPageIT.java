@@ -2,7 +2,6 @@ package patinary.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Rule;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
@@ -25,6 +24,7 @@ import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
 import patinary.photos.DrawnPhotos;
 import patinary.testing.Browser;
+import patinary.testing.PageRules;
 import patinary.testing.PageShape;
 import patinary.testing.ShopTest;
 
@@ -41,13 +41,6 @@ class EveryPageIT {
 
     private static final Path PICTURES = Path.of("target", "screenshots", "every");
     private static final int PHONE = 390;
-    /** Where things stand and in what colours is the browser's and its settings' doing, not the database's: looked at once. */
-    private static final boolean LOOKS =
-            System.getProperty("patinary.test.database", "h2").equals("h2");
-
-    /** By far the slowest of the rules. */
-    private static final String CONTRAST = "color-contrast";
-
     private static final String SMALL = """
             () => [...document.querySelectorAll('main button, main input, main select, main summary, main .buttons a, nav a')]
               .filter(e => e.type !== 'hidden' && !e.classList.contains('sr') && e.checkVisibility()
@@ -74,11 +67,6 @@ class EveryPageIT {
                 return !shown || e.tabIndex > 0;
               })
               .map(e => e.outerHTML.slice(0, 90))""";
-
-    /** What cannot be read for want of contrast, by the rules that were brought into the page before. */
-    private static final String DIM = """
-            async () => (await axe.run({ runOnly: ['color-contrast'], resultTypes: ['violations'] })).violations
-              .flatMap(rule => rule.nodes).map(node => node.html.slice(0, 90))""";
 
     private static final String BEYOND = "document.documentElement.scrollWidth - document.documentElement.clientWidth";
     /** The size of plain text in pixels as a browser comes, and as somebody who needs it larger has set it. */
@@ -107,6 +95,7 @@ class EveryPageIT {
                         "insert into person (id, name, password_hash, role, created_at, version)"
                                 + " select cast('00000000-0000-4000-8000-000000000002' as uuid), 'Kim', password_hash, 'HELPER', created_at, 0 from person")
                 .update();
+        PageRules.into(visit.context());
         visit.signIn();
         takeAllFromTheLine(visit);
         Set<String> seen = new LinkedHashSet<>();
@@ -138,16 +127,13 @@ class EveryPageIT {
             faults.add(path + " answered " + answer.status());
             return List.of();
         }
-        if (LOOKS) {
-            PageBudget.over(page).forEach(over -> faults.add(path + " takes more than it may: " + over));
+        if (!Browser.LOOKS) {
+            PageRules.brokenButContrast(page).forEach(found -> faults.add(path + ": " + found));
+            return links(page);
         }
-        for (Rule finding : LOOKS ? Browser.findings(page) : Browser.findings(page, CONTRAST)) {
-            faults.add(path + ": " + finding.getId() + " "
-                    + finding.getNodes().get(0).getHtml());
-        }
-        if (LOOKS) {
-            assertFit(visit, path);
-        }
+        PageBudget.over(page).forEach(over -> faults.add(path + " takes more than it may: " + over));
+        PageRules.broken(page).forEach(found -> faults.add(path + ": " + found));
+        assertFit(visit, path);
         return links(page);
     }
 
@@ -176,10 +162,7 @@ class EveryPageIT {
 
     private void inTheDark(Page page, String path) {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-        Object dim = page.evaluate(DIM);
-        if (!List.of().equals(dim)) {
-            faults.add(path + " in the dark: " + dim);
-        }
+        PageRules.dim(page).forEach(found -> faults.add(path + " in the dark: " + found));
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
     }
 
