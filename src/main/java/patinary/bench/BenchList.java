@@ -18,6 +18,7 @@ import patinary.web.Choice;
 import patinary.web.Ids;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** The list of bench entries. */
 @Repository
@@ -25,6 +26,14 @@ import patinary.web.Window;
 class BenchList {
 
     private static final String FROM = " from bench_entry e join document d on d.id = e.id";
+
+    private static final String WORDS =
+            """
+            (%s
+             or exists (select 1 from bench_piece bp join piece p on p.id = bp.piece_id
+                        where bp.bench_entry_id = e.id and %s)
+             or exists (select 1 from bench_use bu join supply s on s.id = bu.supply_id
+                        where bu.bench_entry_id = e.id and %s))""".formatted(Words.in("e.done", "d.note"), Words.in("p.code", "p.title"), Words.in("s.name"));
 
     private static final String IN_ORDER =
             " order by d.doc_date desc, d.recorded_at desc, cast(e.id as varchar(36)) desc";
@@ -118,13 +127,7 @@ class BenchList {
     }
 
     private static Where where(Filter filter) {
-        Where where = new Where().words("""
-                (lower(e.done) like :words escape '!' or lower(d.note) like :words escape '!'
-                 or exists (select 1 from bench_piece bp join piece p on p.id = bp.piece_id
-                            where bp.bench_entry_id = e.id
-                              and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!'))
-                 or exists (select 1 from bench_use bu join supply s on s.id = bu.supply_id
-                            where bu.bench_entry_id = e.id and lower(s.name) like :words escape '!'))""", filter.words());
+        Where where = new Where().words(WORDS, filter.words());
         if (filter.piece() != null) {
             where.and(
                     "exists (select 1 from bench_piece bp where bp.bench_entry_id = e.id and bp.piece_id = :piece)",

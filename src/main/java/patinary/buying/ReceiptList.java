@@ -15,6 +15,7 @@ import patinary.lists.ListTotals;
 import patinary.lists.Where;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** Finds receipts for the list. */
 @Repository
@@ -47,6 +48,9 @@ class ReceiptList {
     /** Beginning with the documents, whose index has their days in order. */
     private static final String FROM =
             " from document d left join receipt r on r.id = d.id left join source s on s.id = r.source_id";
+
+    private static final String WORDS = """
+            (%s or exists (select 1 from receipt_line l where l.receipt_id = r.id and %s))""".formatted(Words.in("coalesce(s.name, '')", "d.note"), Words.in("l.title"));
 
     private static final String RECEIPTS = "d.kind_rank = " + DocumentKind.RECEIPT.ordinal();
 
@@ -143,10 +147,7 @@ class ReceiptList {
     }
 
     private Where where(Query query) {
-        Where where = new Where().words("""
-                (lower(coalesce(s.name, '')) like :words escape '!' or lower(d.note) like :words escape '!'
-                 or exists (select 1 from receipt_line l
-                            where l.receipt_id = r.id and lower(l.title) like :words escape '!'))""", query.text());
+        Where where = new Where().words(WORDS, query.text());
         where.id(query.source(), "r.source_id = :source", "source");
         if (Stream.of(LineKind.values()).anyMatch(kind -> kind.name().equals(query.kind()))) {
             where.and(

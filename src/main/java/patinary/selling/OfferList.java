@@ -19,6 +19,7 @@ import patinary.shop.CurrentShop;
 import patinary.web.Ids;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** The offers as lists and pages read them. */
 @Repository
@@ -47,10 +48,9 @@ class OfferList {
             long alike) {}
 
     private static final String WORDS = """
-            (lower(o.title) like :words escape '!' or exists (
+            (%s or exists (
                 select 1 from offer_piece op join piece p on p.id = op.piece_id
-                where op.offer_id = os.offer_id
-                  and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""";
+                where op.offer_id = os.offer_id and %s))""".formatted(Words.in("o.title"), Words.in("p.code", "p.title"));
 
     /** An offer to choose from, paused or not. */
     record Open(

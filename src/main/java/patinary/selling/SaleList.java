@@ -17,6 +17,7 @@ import patinary.lists.ListTotals;
 import patinary.lists.Where;
 import patinary.web.Page;
 import patinary.web.Window;
+import patinary.web.Words;
 
 /** The sales as a list reads them. */
 @Repository
@@ -49,6 +50,17 @@ class SaleList {
             (exists (select 1 from sale_undelivered sk where sk.sale_id = s.id)
              and not exists (select 1 from sale_piece sp where sp.sale_id = s.id)
              and not exists (select 1 from sale_line sl where sl.sale_id = s.id and sl.supply_id is not null))""";
+
+    private static final String WORDS = """
+            (%s
+             or exists (select 1 from sale_line sl where sl.sale_id = s.id and %s)
+             or exists (select 1 from (select sale_id, piece_id from sale_piece
+                                       union all select sale_id, piece_id from sale_undelivered) sp
+                        join piece p on p.id = sp.piece_id
+                        where sp.sale_id = s.id and %s))""".formatted(
+                    Words.in("s.buyer", "s.order_reference", "s.discount_code"),
+                    Words.in("coalesce(sl.bundle_title, '') || ' ' || sl.title"),
+                    Words.in("p.code", "p.title"));
 
     private static final String NET = "sp.price_minor + sp.shipping_minor - sp.refund_minor";
     private static final String COSTS = "sp.fee_minor + sp.postage_minor + sp.packaging_minor + sp.cost_minor";
@@ -124,16 +136,7 @@ class SaleList {
 
     private static Where where(Search search) {
         Where where = new Where();
-        where.words("""
-                (lower(s.buyer) like :words escape '!' or lower(s.order_reference) like :words escape '!'
-                 or lower(s.discount_code) like :words escape '!'
-                 or exists (select 1 from sale_line sl
-                            where sl.sale_id = s.id and lower(coalesce(sl.bundle_title, '') || ' ' || sl.title) like :words escape '!')
-                 or exists (select 1 from (select sale_id, piece_id from sale_piece
-                                           union all select sale_id, piece_id from sale_undelivered) sp
-                            join piece p on p.id = sp.piece_id
-                            where sp.sale_id = s.id
-                              and (lower(p.code) like :words escape '!' or lower(p.title) like :words escape '!')))""", search.words());
+        where.words(WORDS, search.words());
         where.id(search.channel(), "s.channel_id = :channel", "channel");
         month(search.month(), where);
         if (search.only().equals("unposted")) {

@@ -47,11 +47,11 @@ class MoneyReports {
 
     private static final String WHERE = """
              from money_document m
-            where (lower(m.title || ' ' || m.note || ' ' || m.place) like :words escape '!')
+            where %s
               and (:kind = '' or m.kind = :kind)
               and (:category = '' or m.category = :category)
               and m.doc_date between :first and :last
-            """;
+            """.formatted(Words.in("m.title || ' ' || m.note || ' ' || m.place"));
 
     private static final LocalDate EARLIEST = LocalDate.of(1, 1, 1);
     private static final LocalDate LATEST = LocalDate.of(9999, 12, 31);

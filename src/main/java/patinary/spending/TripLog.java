@@ -47,12 +47,13 @@ class TripLog {
     /** How a trip is shared among the pieces that were bought on it; the least and the most differ by a cent at most. */
     record PieceShare(int pieces, Amount least, Amount most) {}
 
-    private static final String WHERE = """
+    private static final String WHERE =
+            """
              from trip_log t
-            where lower(t.purpose || ' ' || t.start_place || ' ' || t.destination || ' ' || t.note) like :words escape '!'
+            where %s
               and (:any or t.vehicle_id = :vehicle)
               and t.doc_date between :first and :last
-            """;
+            """.formatted(Words.in("t.purpose || ' ' || t.start_place || ' ' || t.destination || ' ' || t.note"));
 
     private static final String BOUGHT = """
             select r.id, d.doc_date, coalesce(s.name, '') as source, r.till_total_minor,
