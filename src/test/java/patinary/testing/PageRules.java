@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 /**
  * The accessibility rules of axe-core, asked of a page in a browser: its own script, as its library brings it, run in the page. What
@@ -23,19 +22,28 @@ public final class PageRules {
     private static final String SCRIPT = script();
 
     private static final String ASK = """
-            async ([where, ask]) => (await axe.run(where ?? document, { ...ask, resultTypes: ['violations'] })).violations
-              .flatMap(rule => rule.nodes.map(node => rule.id + ': ' + node.html.slice(0, 120)))""";
+            async ask => {
+              const found = await axe.run(document, { ...ask, resultTypes: ['violations'] });
+              return found.violations.flatMap(rule => rule.nodes.map(node => rule.id + ': ' + node.html.slice(0, 120)));
+            }""";
 
-    /** Of what carries text, the first two of those that stand alike in the page: the same elements and attributes all the way up. */
-    private static final String UNLIKE = """
+    /**
+     * Contrast is asked of what carries this mark: of what carries text, the first two of those that stand alike in the page, with the
+     * same elements and attributes all the way up. The rules go through the page once then, however much of it is asked.
+     */
+    private static final String MARK = """
             () => {
+              const mark = 'data-contrast';
+              document.querySelectorAll('[' + mark + ']').forEach(e => e.removeAttribute(mark));
               const alike = new Map();
               const named = a => a.name + (a.name === 'class' ? a.value : '');
               const kind = e => e ? e.localName + [...e.attributes].map(named) + '<' + kind(e.parentElement) : '';
-              return [...document.body.querySelectorAll('*')]
+              [...document.body.querySelectorAll('*')]
                 .filter(e => e.matches('input, select, textarea') || [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim()))
                 .filter(e => e.checkVisibility())
-                .filter(e => alike.set(kind(e), (alike.get(kind(e)) ?? 0) + 1).get(kind(e)) <= 2);
+                .filter(e => alike.set(kind(e), (alike.get(kind(e)) ?? 0) + 1).get(kind(e)) <= 2)
+                .forEach(e => e.setAttribute(mark, ''));
+              axe.configure({ rules: [{ id: 'color-contrast', selector: '[' + mark + ']' }] });
             }""";
 
     private PageRules() {}
@@ -47,27 +55,36 @@ public final class PageRules {
 
     /** What all the rules find on a page: which rule, and on what. */
     public static List<String> broken(Page page) {
-        return Stream.of(brokenButContrast(page), dim(page))
-                .flatMap(List::stream)
-                .toList();
+        mark(page);
+        return asked(page, "{}");
     }
 
     /** What all the rules but that of contrast find. */
     public static List<String> brokenButContrast(Page page) {
-        return asked(page, "[null, { rules: { '" + CONTRAST + "': { enabled: false } } }]");
+        present(page);
+        return asked(page, "{ rules: { '" + CONTRAST + "': { enabled: false } } }");
     }
 
     /** What cannot be read for want of contrast. Of fifty rows that are drawn alike two are looked at, which finds the same in a third of the time. */
     public static List<String> dim(Page page) {
-        return asked(page, "[(" + UNLIKE + ")(), { runOnly: ['" + CONTRAST + "'] }]");
+        mark(page);
+        return asked(page, "{ runOnly: ['" + CONTRAST + "'] }");
     }
 
     @SuppressWarnings("unchecked")
-    private static List<String> asked(Page page, String where) {
+    private static List<String> asked(Page page, String what) {
+        return (List<String>) page.evaluate("(" + ASK + ")(" + what + ")");
+    }
+
+    private static void mark(Page page) {
+        present(page);
+        page.evaluate(MARK);
+    }
+
+    private static void present(Page page) {
         if (Boolean.FALSE.equals(page.evaluate("typeof axe !== 'undefined'"))) {
             page.evaluate(SCRIPT);
         }
-        return (List<String>) page.evaluate("(" + ASK + ")(" + where + ")");
     }
 
     private static String script() {
