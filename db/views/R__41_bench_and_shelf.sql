@@ -18,7 +18,7 @@ select 'no-cost', '/pieces/' || cast(f.piece_id as varchar(36)), p.code, p.title
 from piece_figures f
 join piece p on p.id = f.piece_id
 where f.purchase_minor + f.regrouped_minor = 0 and f.state not in ('SOLD', 'GONE')
-  and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
+  and f.piece_id not in (select po.piece_id from piece_owner po)
 union all
 select 'tied-pieces', '/pieces/' || cast(f.piece_id as varchar(36)), p.code, p.title, f.found_on, f.in_stock_minor, null, null
 from piece_figures f

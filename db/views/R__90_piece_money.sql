@@ -16,4 +16,4 @@ drop view if exists piece_asked_first cascade;
 create view piece_asked_first as
 select f.piece_id, f.asked_first_minor as price_minor
 from piece_figures f
-where f.asked_first_minor is not null and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id);
+where f.asked_first_minor is not null and f.piece_id not in (select po.piece_id from piece_owner po);

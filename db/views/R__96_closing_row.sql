@@ -29,7 +29,7 @@ select 'NO_COST' as item, p.id as thing_id, '/pieces/' || cast(p.id as varchar(3
 from piece_figures f
 left join piece p on p.id = f.piece_id
 where f.purchase_minor + f.regrouped_minor = 0
-  and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
+  and f.piece_id not in (select po.piece_id from piece_owner po)
 union all
 select 'UNCOSTED', su.id, '/supplies/' || cast(su.id as varchar(36)), su.name, d.doc_date, null, null, null
 from uncosted_use u

@@ -32,7 +32,7 @@ class PastOffers {
                         then min(cast(p.style_id as varchar(36))) end as style
             from offer_piece op
             join piece p on p.id = op.piece_id
-            where not exists (select 1 from piece_owner po where po.piece_id = op.piece_id)
+            where op.piece_id not in (select po.piece_id from piece_owner po)
             group by op.offer_id""";
 
     /** The first day on which a withdrawn offer no longer was is the day after its last. */

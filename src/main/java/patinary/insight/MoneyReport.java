@@ -39,7 +39,7 @@ class MoneyReport {
             from piece_figures f
             join piece_stock s on s.piece_id = f.piece_id
             where (f.in_stock_minor <> 0 or f.stocked_until >= :first) and s.doc_date <= :last
-              and not exists (select 1 from piece_owner po where po.piece_id = f.piece_id)
+              and f.piece_id not in (select po.piece_id from piece_owner po)
             order by s.piece_id, s.doc_date""";
 
     private static final int MONTHS = 3;

@@ -25,11 +25,9 @@ record Outcome(
         Amount bought,
         boolean worked) {
 
-    private static final Comparator<@Nullable LocalDate> LATEST_DAY = Comparator.nullsLast(Comparator.reverseOrder());
-
     /** Those sold last first, then what waits, offered last first. */
-    static final Comparator<Outcome> LATEST = Comparator.comparing(Outcome::soldOn, LATEST_DAY)
-            .thenComparing(Outcome::clockFrom, LATEST_DAY)
+    static final Comparator<Outcome> LATEST = ((Comparator<Outcome>) (one, other) -> latest(one.soldOn, other.soldOn))
+            .thenComparing((one, other) -> latest(one.clockFrom, other.clockFrom))
             .thenComparing(Outcome::piece);
 
     /**
@@ -56,6 +54,14 @@ record Outcome(
             }
             return taken != null && !from.isAfter(taken) ? null : from;
         }
+    }
+
+    /** The later day first, no day last. */
+    private static int latest(@Nullable LocalDate one, @Nullable LocalDate other) {
+        if (one == null || other == null) {
+            return Boolean.compare(one == null, other == null);
+        }
+        return other.compareTo(one);
     }
 
     /** @param worked whether it is finished and nothing done to it in the books waits for its cost */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -29,9 +30,12 @@ final class Pools {
      * @param horizonDays the full time, in days on offer
      */
     static Map<PayRow.Group, Pool> of(Collection<Outcome> pieces, int horizonDays, LocalDate day) {
-        Map<PayRow.Group, Pool> pools = new TreeMap<>(BY_NAME);
+        Map<PayRow.Group, Pool> pools = new HashMap<>();
         pieces.forEach(piece -> pools.merge(piece.group(), of(piece, horizonDays, day), Pool::plus));
-        return pools;
+        // By name only at the end: there are few groups, and many pieces.
+        Map<PayRow.Group, Pool> byName = new TreeMap<>(BY_NAME);
+        byName.putAll(pools);
+        return byName;
     }
 
     private static Pool of(Outcome piece, int horizonDays, LocalDate day) {

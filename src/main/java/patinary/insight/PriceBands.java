@@ -1,9 +1,7 @@
 package patinary.insight;
 
 import java.util.Collection;
-import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.List;
 import patinary.money.Amount;
 
 /**
@@ -24,27 +22,14 @@ record PriceBands(Amount low, Amount high) {
 
     /** @param prices at least one */
     static PriceBands of(Collection<Amount> prices) {
-        SortedMap<Amount, Long> counted = new TreeMap<>();
-        prices.forEach(price -> counted.merge(price, 1L, Long::sum));
-        return ofCounted(counted);
-    }
-
-    /** @param prices each with how many asked it first; at least one */
-    static PriceBands ofCounted(SortedMap<Amount, Long> prices) {
-        long all = prices.values().stream().mapToLong(Long::longValue).sum();
-        return new PriceBands(third(prices, all), third(prices, 2 * all));
+        List<Amount> sorted = prices.stream().sorted().toList();
+        return new PriceBands(third(sorted, 1), third(sorted, 2));
     }
 
     /** The lowest price that so many thirds of the offers, rounded up, do not go beyond. */
-    private static Amount third(SortedMap<Amount, Long> prices, long thirds) {
-        long upTo = 0;
-        for (Map.Entry<Amount, Long> price : prices.entrySet()) {
-            upTo += price.getValue();
-            if (upTo * THIRDS >= thirds) {
-                return price.getKey();
-            }
-        }
-        return prices.lastKey();
+    private static Amount third(List<Amount> sorted, int thirds) {
+        int offers = (thirds * sorted.size() + THIRDS - 1) / THIRDS;
+        return sorted.get(offers - 1);
     }
 
     Band of(Amount price) {
