@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WilsonTest {
@@ -17,6 +18,15 @@ class WilsonTest {
         Wilson interval = Wilson.of(failed, of);
         assertThat(interval.low()).isCloseTo(low, within(0.00005));
         assertThat(interval.high()).isCloseTo(high, within(0.00005));
+    }
+
+    /** To nine digits against R 4.2.2; src/test/resources/patinary/bench/README.md. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "binomial-intervals-expected.csv", numLinesToSkip = 1)
+    void isTheIntervalOfTheReference(long failed, long of, double low, double high) {
+        Wilson interval = Wilson.of(failed, of);
+        assertThat(interval.low()).isCloseTo(low, within(Math.max(1e-12, low * 1e-9)));
+        assertThat(interval.high()).isCloseTo(high, within(Math.max(1e-12, high * 1e-9)));
     }
 
     /** By hand: 4 of 7 gives (4 + 1.9207) / (7 + 3.8415) = 0.5461, less and more 0.2957. */

@@ -63,6 +63,12 @@ class IncidenceTest {
         for (CSVRecord row : CheckValues.read("mgus2-expected", "group", group)) {
             int month = Integer.parseInt(row.get("months"));
             assertLike(incidence.sold(month), row.get("cif_pcm"), group + " " + month);
+            Incidence.Step last = incidence.steps().stream()
+                    .filter(step -> step.day() <= month)
+                    .reduce((earlier, later) -> later)
+                    .orElseThrow();
+            assertLike(last.withdrawn(), row.get("cif_death"), group + " " + month);
+            assertLike(last.stillOn(), row.get("p_none"), group + " " + month);
             assertLike(1 - curve.unsold(month), row.get("one_minus_km_pcm"), group + " " + month);
         }
     }

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import static patinary.survival.CheckValues.assertLike;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -97,6 +100,27 @@ class SurvivalCurveTest {
             assertLike(median.low(), row.get("median_lower_log"), row.get("group"));
             assertLike(median.high(), row.get("median_upper_log"), row.get("group"));
         }
+    }
+
+    @Test
+    void saysOfTwelvePiecesWhatTheReferenceSays() {
+        SurvivalCurve curve = SurvivalCurve.of(CheckValues.stays("tiny-naive-observations", "all"));
+        Map<String, String> wanted = CheckValues.read("tiny-naive-scalars").stream()
+                .collect(Collectors.toMap(row -> row.get("quantity"), row -> row.get("value")));
+
+        Quantile log = curve.median(Limits.LOG);
+        Quantile logLog = curve.median(Limits.LOG_LOG);
+        RestrictedMean mean = curve.meanWithin(60);
+        Map.of(
+                        "km_median", log.day(),
+                        "km_median_lower_log", log.low(),
+                        "km_median_upper_log", log.high(),
+                        "km_median_lower_loglog", logLog.low(),
+                        "km_median_upper_loglog", logLog.high(),
+                        "km_sold_within_60_days", 1 - curve.unsold(60),
+                        "rmean_60", mean.days(),
+                        "rmean_60_se", mean.standardError())
+                .forEach((what, value) -> assertLike(value, Objects.requireNonNull(wanted.get(what)), what));
     }
 
     /** Twelve pieces by hand: the mean of those sold, 22.2 days, would be less than half of what the curve says. */
