@@ -16,8 +16,8 @@ where op.piece_id not in (select po.piece_id from piece_owner po);
 drop view if exists piece_group cascade;
 
 -- The groups of all pieces, whoever's they are; whose pieces count is settled where they are offered and sold. Style, kind and material:
--- exactly one row for each piece, without a name where it has none. Line: one row for each supply line that touched it, and one without a
--- name for a piece that none did. Each is a view of its own: H2 goes through every part of a union, whichever is asked for.
+-- exactly one row for each piece, without a name where it has none. Line and finish: one row for each supply line that touched it, or finish
+-- that was done on it, and one without a name for a piece that none did or that none was. Each is a view of its own: H2 goes through every part of a union, whichever is asked for.
 drop view if exists piece_of_style cascade;
 
 create view piece_of_style as
@@ -47,6 +47,21 @@ union all
 select p.id, ''
 from piece p
 where not exists (select 1 from piece_line pl where pl.piece_id = p.id and pl.worked);
+
+drop view if exists piece_of_finish cascade;
+
+create view piece_of_finish as
+select distinct bp.piece_id, f.name
+from bench_piece bp
+join bench_entry be on be.id = bp.bench_entry_id
+join finish f on f.id = be.finish_id
+union all
+select p.id, ''
+from piece p
+where p.id not in (select bp.piece_id
+                   from bench_piece bp
+                   join bench_entry be on be.id = bp.bench_entry_id
+                   where be.finish_id is not null);
 
 drop view if exists piece_sold cascade;
 

@@ -9,7 +9,15 @@ enum By {
     STYLE(true),
     KIND(true),
     LINE(false),
-    CHANNEL(false);
+    /** What it is made of: the surface that was worked on. */
+    MATERIAL(true),
+    /** Each finish that was done on it. */
+    FINISH(false),
+    CHANNEL(false),
+    /** A third of the first asked prices of the whole shop each. */
+    PRICE(true),
+    /** The quarter of the year in which it was first on offer, all years together. */
+    SEASON(true);
 
     private final boolean additive;
 

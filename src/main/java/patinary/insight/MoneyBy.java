@@ -10,6 +10,7 @@ enum MoneyBy {
     KIND,
     LINE,
     MATERIAL,
+    FINISH,
     /** Where it was sold. What is in stock belongs to no channel. */
     CHANNEL,
     /** A third of the first asked prices each. */

@@ -42,8 +42,6 @@ class MoneyReport {
               and f.piece_id not in (select po.piece_id from piece_owner po)
             order by s.piece_id, s.doc_date""";
 
-    private static final int MONTHS = 3;
-
     /**
      * The page of the money.
      *
@@ -83,8 +81,7 @@ class MoneyReport {
                 by.ofPieces() && by != MoneyBy.PRICE ? moves.groupsOfPieces(by.word()) : Map.of();
         MoneyTable.Grouping grouping = switch (by) {
             case CHANNEL -> MoneyTable.Grouping.ofSales(MoneyFacts.PieceSale::channel);
-            case SEASON ->
-                MoneyTable.Grouping.ofSales(sale -> String.valueOf((sale.day().getMonthValue() - 1) / MONTHS + 1));
+            case SEASON -> MoneyTable.Grouping.ofSales(sale -> Quarters.of(sale.day()));
             case PRICE -> MoneyTable.Grouping.ofPieces(piece -> band(prices.get(piece), bands));
             default -> MoneyTable.Grouping.ofPieces(piece -> groups.getOrDefault(piece, List.of("")));
         };
@@ -95,7 +92,7 @@ class MoneyReport {
     private static Collection<String> band(@Nullable Amount price, @Nullable PriceBands bands) {
         return price == null || bands == null
                 ? List.of("")
-                : List.of(String.valueOf(bands.of(price).ordinal() + 1));
+                : List.of(bands.of(price).word());
     }
 
     private static Set<UUID> touched(Map<UUID, List<String>> lines) {

@@ -46,7 +46,8 @@ class Moves {
         PAUSES,
         CHANNELS,
         CHANNEL_NAMES,
-        FIRST_PRICES
+        FIRST_PRICES,
+        FIRST_OFFERED
     }
 
     private record Facts(LocalDate first, LocalDate last) {}
@@ -55,7 +56,14 @@ class Moves {
             "style", "piece_of_style",
             "kind", "piece_of_kind",
             "material", "piece_of_material",
-            "line", "piece_of_line");
+            "line", "piece_of_line",
+            "finish", "piece_of_finish");
+
+    private static final String FIRST_OFFERED = """
+            select op.piece_id, min(d.doc_date) as on_day
+            from offer_piece op
+            join document d on d.id = op.offer_id
+            group by op.piece_id""";
 
     private record Groups(String by) {}
 
@@ -84,9 +92,51 @@ class Moves {
                         facts,
                         first,
                         last,
-                        groups(by.word()).stream()
+                        groups(by).stream()
                                 .filter(group -> narrowing.has(group.piece()))
                                 .toList());
+    }
+
+    private List<MoveFacts.Group> groups(By by) {
+        return switch (by) {
+            case PRICE -> ofEveryPiece(bandsOfPieces());
+            case SEASON -> ofEveryPiece(seasonsOfPieces());
+            default -> groups(by.word());
+        };
+    }
+
+    /** A piece that belongs to none has a group without a name. */
+    private List<MoveFacts.Group> ofEveryPiece(Map<UUID, String> names) {
+        return groups(By.STYLE.word()).stream()
+                .map(one -> new MoveFacts.Group(one.piece(), names.get(one.piece())))
+                .toList();
+    }
+
+    private Map<UUID, String> bandsOfPieces() {
+        Map<UUID, Amount> prices = firstPrices();
+        Map<UUID, String> names = new HashMap<>();
+        if (!prices.isEmpty()) {
+            PriceBands bands = PriceBands.of(prices.values());
+            prices.forEach((piece, price) -> names.put(piece, bands.of(price).word()));
+        }
+        return names;
+    }
+
+    private Map<UUID, String> seasonsOfPieces() {
+        Map<UUID, String> names = new HashMap<>();
+        firstOffered().forEach((piece, day) -> names.put(piece, Quarters.of(day)));
+        return names;
+    }
+
+    /** The first day of the first offer of each piece that was ever offered. */
+    Map<UUID, LocalDate> firstOffered() {
+        return readings.ahead(Kept.FIRST_OFFERED, () -> {
+            Map<UUID, LocalDate> days = new HashMap<>();
+            jdbc.sql(FIRST_OFFERED).query(row -> {
+                days.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
+            });
+            return days;
+        });
     }
 
     /** What is known of the pieces that came, were on offer or sold on these days; on no channel. */

@@ -15,7 +15,12 @@ record PriceBands(Amount low, Amount high) {
     enum Band {
         LOW,
         MIDDLE,
-        HIGH
+        HIGH;
+
+        /** As it stands among the groups of a page. */
+        String word() {
+            return String.valueOf(ordinal() + 1);
+        }
     }
 
     private static final int THIRDS = 3;

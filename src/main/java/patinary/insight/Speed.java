@@ -1,6 +1,7 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
@@ -11,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 import patinary.survival.Exit;
 import patinary.survival.Incidence;
 import patinary.survival.Limits;
+import patinary.survival.Normal;
 import patinary.survival.Quantile;
+import patinary.survival.RestrictedMean;
 import patinary.survival.Stay;
 import patinary.survival.SurvivalCurve;
 
@@ -34,6 +37,8 @@ record Speed(
         @Nullable Verdict verdict) {
 
     private static final int HUNDRED = 100;
+    /** Over so many days the mean of the days on offer is told. */
+    private static final int MEAN_WITHIN = 180;
 
     /** What may be said of a group beside all others. */
     enum Verdict {
@@ -107,6 +112,27 @@ record Speed(
 
     public @Nullable BigDecimal halfHigh() {
         return Days.orNull(half().high());
+    }
+
+    /**
+     * The mean days on offer of the first so many, were none withdrawn (restricted mean), with what 95 of 100 such means lie within.
+     *
+     * @param within the first so many days
+     * @param spread to either side
+     */
+    record MeanDays(int within, BigDecimal days, BigDecimal spread) {}
+
+    /** Null where no piece was watched so long: of the days after the last nothing is known. */
+    public @Nullable MeanDays meanDays() {
+        if (stays.stream().noneMatch(stay -> stay.days() >= MEAN_WITHIN)) {
+            return null;
+        }
+        RestrictedMean mean = curve.meanWithin(MEAN_WITHIN);
+        return new MeanDays(MEAN_WITHIN, tenths(mean.days()), tenths(Normal.Z * mean.standardError()));
+    }
+
+    private static BigDecimal tenths(double days) {
+        return BigDecimal.valueOf(days).setScale(1, RoundingMode.HALF_UP);
     }
 
     /** The share sold within some days in whole percent, or null where nothing was watched so long. */

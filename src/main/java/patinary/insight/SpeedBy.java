@@ -10,6 +10,7 @@ enum SpeedBy {
     KIND,
     LINE,
     MATERIAL,
+    FINISH,
     /** A third of the first asked prices each. */
     PRICE,
     /** The quarter of the year in which the round began, all years together. */

@@ -61,6 +61,7 @@ class SpeedController {
         model.addAttribute("fewest", SpeedTable.FEWEST);
         model.addAttribute("shown", shown);
         model.addAttribute("days", days);
+        model.addAttribute("limits", Limits.LOG_LOG);
         model.addAttribute("picture", CurvePicture.of(shown.curve(), days));
         model.addAttribute("beside", CurvePicture.of(answer.table().whole().curve(), days));
         model.addAttribute("pieces", names.page(Speeds.inOrder(shown.rounds()), Round::piece, Window.of(page)));
@@ -85,8 +86,11 @@ class SpeedController {
                 "sold_within_60_days_percent",
                 "sold_within_90_days_percent",
                 "sold_within_180_days_percent",
-                "beside_the_rest");
+                "beside_the_rest",
+                "mean_days_of_first_180",
+                "mean_days_spread");
         for (Speed row : table(asked, known).rows()) {
+            Speed.MeanDays mean = row.meanDays();
             file.row(
                     row.name(),
                     row.stays().size(),
@@ -101,7 +105,9 @@ class SpeedController {
                     row.soldWithin(MARKS.get(1)),
                     row.soldWithin(MARKS.get(2)),
                     row.soldWithin(MARKS.get(3)),
-                    row.verdict());
+                    row.verdict(),
+                    mean == null ? null : mean.days(),
+                    mean == null ? null : mean.spread());
         }
         return file.download("days-to-sell-by-" + known.word() + ".csv");
     }

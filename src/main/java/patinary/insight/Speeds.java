@@ -30,8 +30,6 @@ class Speeds {
     private static final String FIRST_PRICES =
             "select offer_id, first_price_minor from offer_state where first_price_minor is not null";
 
-    private static final int MONTHS = 3;
-
     /**
      * A page of speeds.
      *
@@ -63,7 +61,7 @@ class Speeds {
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
-            case SEASON -> round -> List.of(String.valueOf((round.from().getMonthValue() - 1) / MONTHS + 1));
+            case SEASON -> round -> List.of(Quarters.of(round.from()));
             case PRICE -> round -> band(round, prices, bands);
             default -> round -> groups.getOrDefault(round.piece(), List.of(""));
         };
@@ -96,7 +94,7 @@ class Speeds {
         Amount price = prices.get(round.offer());
         return price == null || bands == null
                 ? List.of("")
-                : List.of(String.valueOf(bands.of(price).ordinal() + 1));
+                : List.of(bands.of(price).word());
     }
 
     private Map<UUID, LocalDate> days() {

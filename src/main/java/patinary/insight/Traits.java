@@ -1,6 +1,5 @@
 package patinary.insight;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,9 +20,6 @@ import patinary.money.Amount;
 @Repository
 @Transactional(readOnly = true)
 class Traits {
-
-    private static final int QUARTERS = 4;
-    private static final int MONTHS = 3;
 
     private static final String CHOICES = """
             select 'STYLE' as trait, name from style
@@ -62,12 +58,6 @@ class Traits {
                     join sale s on s.id = sp.sale_id
                     join channel c on c.id = s.channel_id
                     where c.name = :name""");
-
-    private static final String FIRST_OFFERED = """
-            select op.piece_id, min(d.doc_date) as on_day
-            from offer_piece op
-            join document d on d.id = op.offer_id
-            group by op.piece_id""";
 
     private record ChoiceRow(String trait, String name) {}
 
@@ -120,7 +110,7 @@ class Traits {
                 .toList());
         IntStream.rangeClosed(1, priced ? PriceBands.Band.values().length : 0)
                 .forEach(band -> choices.add(new Only(Trait.PRICE, String.valueOf(band))));
-        IntStream.rangeClosed(1, QUARTERS)
+        IntStream.rangeClosed(1, Quarters.ALL)
                 .forEach(quarter -> choices.add(new Only(Trait.SEASON, String.valueOf(quarter))));
         choices.sort(java.util.Comparator.comparing(Only::by).thenComparing(Only::name, String.CASE_INSENSITIVE_ORDER));
         return List.copyOf(choices);
@@ -130,15 +120,14 @@ class Traits {
         Set<UUID> pieces = new HashSet<>();
         if (only.by() == Trait.PRICE) {
             moves.firstPrices().forEach((piece, price) -> {
-                if (bands != null
-                        && only.name().equals(String.valueOf(bands.of(price).ordinal() + 1))) {
+                if (bands != null && only.name().equals(bands.of(price).word())) {
                     pieces.add(piece);
                 }
             });
         } else if (only.by() == Trait.SEASON) {
-            jdbc.sql(FIRST_OFFERED).query(row -> {
-                if (only.name().equals(quarter(row.getObject(2, LocalDate.class)))) {
-                    pieces.add(row.getObject(1, UUID.class));
+            moves.firstOffered().forEach((piece, day) -> {
+                if (only.name().equals(Quarters.of(day))) {
+                    pieces.add(piece);
                 }
             });
         } else {
@@ -148,10 +137,6 @@ class Traits {
                     .list());
         }
         return pieces;
-    }
-
-    private static String quarter(LocalDate day) {
-        return String.valueOf((day.getMonthValue() - 1) / MONTHS + 1);
     }
 
     /** Null where nothing has a price. The prices are put in order here: a database takes three times as long to count each. */

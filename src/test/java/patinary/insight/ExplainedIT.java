@@ -33,9 +33,13 @@ class ExplainedIT {
     private static final List<String> PAGES = List.of(
             "/moves",
             "/moves?by=channel",
+            "/moves?by=finish",
+            "/moves?by=price",
+            "/moves?by=season",
             "/moves/money",
             "/moves/money?by=line",
             "/moves/days",
+            "/moves/days?by=finish",
             "/moves/next",
             "/moves/next?by=kind",
             "/moves/seasons",
@@ -189,6 +193,36 @@ class ExplainedIT {
             assertThat(path.contains("hours") || page.contains("selected"))
                     .as(path)
                     .isTrue();
+        }
+    }
+
+    /** Where it stood and where it sold are two things, so a channel's row is not the page narrowed to it. */
+    @Test
+    void aRowIsThePageNarrowedToItsGroup() {
+        LocalDate today = shop.today();
+        LocalDate first = today.minusYears(1);
+        Narrowing whole = traits.narrowing(Asked.of("", ""));
+        for (By by : By.values()) {
+            MoveTable table = moves.table(by, first, today, whole);
+            if (by.additive()) {
+                assertThat(table.rows().stream().map(MoveRow::profit).collect(Amount.sum()))
+                        .as(by.word())
+                        .isEqualTo(table.whole().profit());
+                assertThat(table.rows().stream().mapToInt(MoveRow::onOffer).sum())
+                        .as(by.word())
+                        .isEqualTo(table.whole().onOffer());
+            }
+            List<MoveRow> named = table.rows().stream()
+                    .filter(row -> by != By.CHANNEL && !row.name().isEmpty())
+                    .toList();
+            assertThat(by == By.CHANNEL || !named.isEmpty()).as(by.word()).isTrue();
+            for (MoveRow row : named) {
+                Narrowing own = traits.narrowing(Asked.of(by.word() + ":" + row.name(), ""));
+                MoveRow alone = moves.table(By.STYLE, first, today, own).whole();
+                assertThat(List.of(alone.found(), alone.onOffer(), alone.sold(), alone.profit()))
+                        .as(by.word() + " " + row.name())
+                        .isEqualTo(List.of(row.found(), row.onOffer(), row.sold(), row.profit()));
+            }
         }
     }
 

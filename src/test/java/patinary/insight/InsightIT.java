@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
@@ -107,8 +108,9 @@ class InsightIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"style", "kind", "line", "material", "price", "season"})
-    void theSpeedOfEveryKindOfGroupIsShown(String by) throws Exception {
+    @EnumSource
+    void theSpeedOfEveryKindOfGroupIsShown(SpeedBy group) throws Exception {
+        String by = group.word();
         shopWithTwoPieces(LAST);
         mvc.perform(get("/moves/days?row=0&by=" + by).with(owner())).andExpect(status().isOk());
         mvc.perform(get("/moves/days?by=" + by).with(owner()))

@@ -2,6 +2,7 @@ package patinary.insight;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import patinary.insight.Speed.Verdict;
@@ -76,6 +78,26 @@ class SpeedTableTest {
         assertThat(whole.soldWithin(30)).isBetween(0, 100);
         assertThat(whole.soldWithin(1000)).isNull();
         assertThat(whole.sold() + whole.withdrawn() + whole.open()).isEqualTo(10);
+    }
+
+    /**
+     * Two pieces by hand, one sold on day 90: the share unsold is 1 for 90 days and a half for 90 more, 135 in all; the area after that day
+     * is 45, so the variance is 45² · 1 ÷ (2 · 1) = 1,012.5, and 1.96 times its root 62.4.
+     */
+    @Test
+    void saysHowLongAPieceStandsOnAverage() {
+        Speed.MeanDays mean = new Speed.MeanDays(180, new BigDecimal("135.0"), new BigDecimal("62.4"));
+        assertThat(speed(Stay.of(90, Exit.SOLD), Stay.of(180, Exit.OPEN)).meanDays())
+                .isEqualTo(mean);
+        assertThat(speed(Stay.of(90, Exit.SOLD), Stay.of(179, Exit.OPEN)).meanDays())
+                .isNull();
+    }
+
+    private static Speed speed(Stay... stays) {
+        List<Round> rounds = Stream.of(stays)
+                .map(stay -> new Round(UUID.randomUUID(), UUID.randomUUID(), null, LocalDate.EPOCH, stay))
+                .toList();
+        return Speed.of("", rounds, null);
     }
 
     /** Three pieces by hand: two sold as a set, one stay; the third came back twice and waits again, three stays. */
