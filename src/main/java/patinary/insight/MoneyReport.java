@@ -6,7 +6,6 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -82,17 +81,11 @@ class MoneyReport {
         MoneyTable.Grouping grouping = switch (by) {
             case CHANNEL -> MoneyTable.Grouping.ofSales(MoneyFacts.PieceSale::channel);
             case SEASON -> MoneyTable.Grouping.ofSales(sale -> Quarters.of(sale.day()));
-            case PRICE -> MoneyTable.Grouping.ofPieces(piece -> band(prices.get(piece), bands));
+            case PRICE -> MoneyTable.Grouping.ofPieces(piece -> PriceBands.groups(prices.get(piece), bands));
             default -> MoneyTable.Grouping.ofPieces(piece -> groups.getOrDefault(piece, List.of("")));
         };
         LineShares lines = by == MoneyBy.LINE ? LineShares.of(facts.sales(), lineCosts(), touched(groups)) : null;
         return new Answer(MoneyTable.of(facts, grouping, days), bands, lines);
-    }
-
-    private static Collection<String> band(@Nullable Amount price, @Nullable PriceBands bands) {
-        return price == null || bands == null
-                ? List.of("")
-                : List.of(bands.of(price).word());
     }
 
     private static Set<UUID> touched(Map<UUID, List<String>> lines) {

@@ -2,6 +2,7 @@ package patinary.insight;
 
 import java.util.Collection;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 
 /**
@@ -35,6 +36,13 @@ record PriceBands(Amount low, Amount high) {
     private static Amount third(List<Amount> sorted, int thirds) {
         int offers = (thirds * sorted.size() + THIRDS - 1) / THIRDS;
         return sorted.get(offers - 1);
+    }
+
+    /** The group of a price on a page: its band, or the one without a name where there is none. */
+    static List<String> groups(@Nullable Amount price, @Nullable PriceBands bands) {
+        return price == null || bands == null
+                ? List.of("")
+                : List.of(bands.of(price).word());
     }
 
     Band of(Amount price) {

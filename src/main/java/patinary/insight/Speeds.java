@@ -62,7 +62,7 @@ class Speeds {
         PriceBands bands = bands(those, prices);
         Function<Round, Collection<String>> grouping = switch (by) {
             case SEASON -> round -> List.of(Quarters.of(round.from()));
-            case PRICE -> round -> band(round, prices, bands);
+            case PRICE -> round -> PriceBands.groups(prices.get(round.offer()), bands);
             default -> round -> groups.getOrDefault(round.piece(), List.of(""));
         };
         return new Answer(SpeedTable.of(those, grouping), bands);
@@ -88,13 +88,6 @@ class Speeds {
                 .filter(java.util.Objects::nonNull)
                 .toList();
         return asked.isEmpty() ? null : PriceBands.of(asked);
-    }
-
-    private static List<String> band(Round round, Map<UUID, Amount> prices, @Nullable PriceBands bands) {
-        Amount price = prices.get(round.offer());
-        return price == null || bands == null
-                ? List.of("")
-                : List.of(bands.of(price).word());
     }
 
     private Map<UUID, LocalDate> days() {

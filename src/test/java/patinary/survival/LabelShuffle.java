@@ -10,7 +10,7 @@ import java.util.Random;
  * least so much. All divisions where they are few, else ten thousand drawn ones. Right where both groups were on offer over
  * the same time (Heinze, Gnant and Schemper, Biometrics 59, 2003).
  */
-public final class LabelShuffle {
+final class LabelShuffle {
 
     private static final int MOST = 20_000;
     private static final int DRAWN = 10_000;
@@ -28,7 +28,7 @@ public final class LabelShuffle {
     }
 
     /** The chance of so large a difference between two groups that are alike. */
-    public static double chance(List<Stay> one, List<Stay> other, long seed) {
+    static double chance(List<Stay> one, List<Stay> other, long seed) {
         LabelShuffle shuffle = new LabelShuffle(one, other);
         return divisions(shuffle.all.size(), shuffle.first) <= MOST ? shuffle.ofAll() : shuffle.ofDrawn(seed);
     }
