@@ -7,16 +7,16 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Percent;
+import patinary.survival.Incidence;
 import patinary.survival.Limits;
 import patinary.survival.Stay;
-import patinary.survival.SurvivalCurve;
 
 /**
  * What was first offered in one month, and how much of it sold within {@value #DAYS} days.
  *
  * @param offered pieces, a set as one
- * @param sold of them within so many days, if none were withdrawn (Kaplan and Meier); null while the youngest had not so long, or of
- *     fewer than {@value #FEW}
+ * @param sold of them within so many days, with what was withdrawn counted as unsold (Aalen and Johansen); null while the youngest had not
+ *     so long, or of fewer than {@value #FEW}
  * @param low the lower 95 % limit; null where none can be told
  * @param rounds what was offered, each piece
  */
@@ -48,15 +48,15 @@ record Cohort(
         if (young || stays.size() < FEW) {
             return new Cohort(month, stays.size(), young, null, null, null, rounds);
         }
-        SurvivalCurve curve = SurvivalCurve.of(stays);
-        patinary.survival.Span limits = curve.limits(DAYS, Limits.LOG_LOG);
+        Incidence incidence = Incidence.of(stays);
+        patinary.survival.Span limits = incidence.soldLimits(DAYS, Limits.LOG_LOG);
         return new Cohort(
                 month,
                 stays.size(),
                 false,
-                Ratios.percent(1 - curve.unsold(DAYS)),
-                share(1 - limits.high()),
-                share(1 - limits.low()),
+                Ratios.percent(incidence.sold(DAYS)),
+                share(limits.low()),
+                share(limits.high()),
                 rounds);
     }
 

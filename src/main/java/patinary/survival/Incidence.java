@@ -3,6 +3,7 @@ package patinary.survival;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What happened: the share sold and the share withdrawn by each day, by Aalen and Johansen. The two and the share still on
@@ -20,7 +21,23 @@ public final class Incidence {
             double sold,
             double withdrawn,
             double soldError,
-            double withdrawnError) {}
+            double withdrawnError) {
+
+        /**
+         * The 95 % limits of the share sold, NaN where there are none. They are put around the share not sold, as those of a curve are: where
+         * nothing was withdrawn they are the limits of the curve of Kaplan and Meier.
+         */
+        public Span soldLimits(Limits kind) {
+            double rest = 1 - sold;
+            if (rest < ALIKE) {
+                return Span.UNKNOWN;
+            }
+            Span around = kind.of(rest, Math.pow(soldError / rest, 2));
+            return new Span(1 - around.high(), 1 - around.low());
+        }
+    }
+
+    private static final double ALIKE = 1e-12;
 
     private final List<Step> steps;
 
@@ -58,14 +75,23 @@ public final class Incidence {
 
     /** The share sold by a day. */
     public double sold(int day) {
-        double share = 0;
+        return upTo(day).map(Step::sold).orElse(0.0);
+    }
+
+    /** The 95 % limits of the share sold by a day; NaN before the first sale. */
+    public Span soldLimits(int day, Limits kind) {
+        return upTo(day).map(step -> step.soldLimits(kind)).orElse(Span.UNKNOWN);
+    }
+
+    private Optional<Step> upTo(int day) {
+        Optional<Step> last = Optional.empty();
         for (Step step : steps) {
             if (step.day() > day) {
                 break;
             }
-            share = step.sold();
+            last = Optional.of(step);
         }
-        return share;
+        return last;
     }
 
     /** The first day by which at least a share of all is sold, or NaN. */
