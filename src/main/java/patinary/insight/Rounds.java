@@ -61,10 +61,11 @@ final class Rounds {
         LocalDate since = LocalDate.MIN;
         boolean gone = false;
         for (Sold sale : sales.stream().sorted(Comparator.comparing(Sold::day)).toList()) {
-            round(spells, since, sale.day(), sale.cameBack() ? Exit.OPEN : Exit.SOLD)
+            boolean sold = !sale.cameBack();
+            round(spells, since, sale.day(), sold ? Exit.SOLD : Exit.OPEN, sold ? sale.channel() : "")
                     .ifPresent(rounds::add);
             since = sale.day();
-            gone = !sale.cameBack();
+            gone = sold;
         }
         if (!gone) {
             last(spells, since).ifPresent(rounds::add);
@@ -77,16 +78,16 @@ final class Rounds {
                         && !spell.span().from().isAfter(today))
                 .toList();
         if (own.stream().anyMatch(spell -> spell.span().covers(today))) {
-            return round(own, since, today, Exit.OPEN);
+            return round(own, since, today, Exit.OPEN, "");
         }
         return own.stream()
                 .map(spell -> spell.span().until())
                 .filter(java.util.Objects::nonNull)
                 .max(Comparator.naturalOrder())
-                .flatMap(end -> round(own, since, end, Exit.WITHDRAWN));
+                .flatMap(end -> round(own, since, end, Exit.WITHDRAWN, ""));
     }
 
-    private Optional<Round> round(List<Spell> spells, LocalDate since, LocalDate end, Exit exit) {
+    private Optional<Round> round(List<Spell> spells, LocalDate since, LocalDate end, Exit exit, String channel) {
         List<Spell> own = spells.stream()
                 .filter(spell -> !spell.span().from().isBefore(since)
                         && !spell.span().from().isAfter(end))
@@ -103,7 +104,8 @@ final class Rounds {
                 first.offer(),
                 set(own.get(own.size() - 1)),
                 first.span().from(),
-                new Stay(watchedFrom, days, exit)));
+                new Stay(watchedFrom, days, exit),
+                channel));
     }
 
     private int watchedFrom(List<Spell> own, LocalDate since, UUID piece) {

@@ -68,7 +68,7 @@ record Speed(
         List<Stay> stays = new ArrayList<>(own ? members.cardinality() : rounds.size());
         for (int i = 0; i < rounds.size(); i++) {
             Round round = rounds.get(i);
-            if (members.get(i) == own && (round.set() == null || sets.add(round.set()))) {
+            if (members.get(i) == own && round.ownEnd(sets)) {
                 stays.add(round.stay());
             }
         }

@@ -2,8 +2,6 @@ package patinary.insight;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Arrays;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -14,7 +12,6 @@ import patinary.shop.CurrentShop;
 import patinary.survival.Limits;
 import patinary.survival.Span;
 import patinary.survival.SurvivalCurve;
-import patinary.web.Choice;
 import patinary.web.CsvFile;
 import patinary.web.NotFound;
 import patinary.web.Window;
@@ -23,7 +20,6 @@ import patinary.web.Window;
 @Controller
 class SpeedController {
 
-    private static final List<Integer> MARKS = List.of(30, 60, 90, 180);
     private static final int SHORTEST = 90;
     private static final int LONGEST = 730;
 
@@ -52,12 +48,12 @@ class SpeedController {
         Speed shown = shown(answer.table(), row);
         int days = lastDay(answer.table().whole().curve());
         model.addAttribute("by", known.word());
-        model.addAttribute("bys", choices());
+        model.addAttribute("bys", SpeedBy.choices());
         model.addAttribute("narrowing", narrowing);
         model.addAttribute("row", row);
         model.addAttribute("table", answer.table());
         model.addAttribute("bands", answer.bands());
-        model.addAttribute("marks", MARKS);
+        model.addAttribute("marks", SpeedBy.MARKS);
         model.addAttribute("fewest", SpeedTable.FEWEST);
         model.addAttribute("shown", shown);
         model.addAttribute("days", days);
@@ -101,10 +97,10 @@ class SpeedController {
                     row.halfDays(),
                     row.halfLow(),
                     row.halfHigh(),
-                    row.soldWithin(MARKS.get(0)),
-                    row.soldWithin(MARKS.get(1)),
-                    row.soldWithin(MARKS.get(2)),
-                    row.soldWithin(MARKS.get(3)),
+                    row.soldWithin(SpeedBy.MARKS.get(0)),
+                    row.soldWithin(SpeedBy.MARKS.get(1)),
+                    row.soldWithin(SpeedBy.MARKS.get(2)),
+                    row.soldWithin(SpeedBy.MARKS.get(3)),
                     row.verdict(),
                     mean == null ? null : mean.days(),
                     mean == null ? null : mean.spread());
@@ -149,7 +145,7 @@ class SpeedController {
     }
 
     /** To four decimals; nothing before the first sale, when no limits are known. */
-    private static @Nullable BigDecimal share(double share) {
+    static @Nullable BigDecimal share(double share) {
         return Double.isNaN(share) ? null : BigDecimal.valueOf(share).setScale(4, RoundingMode.HALF_UP);
     }
 
@@ -168,11 +164,5 @@ class SpeedController {
 
     private static SpeedBy known(String word) {
         return SpeedBy.of(word).orElseThrow(() -> new NotFound("group " + word));
-    }
-
-    private static List<Choice> choices() {
-        return Arrays.stream(SpeedBy.values())
-                .map(by -> Choice.said(by.word(), "insight.speed.by." + by.word()))
-                .toList();
     }
 }

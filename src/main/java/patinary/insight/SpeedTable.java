@@ -33,11 +33,7 @@ record SpeedTable(List<Speed> rows, Speed whole) {
 
     /** @param groups the names of the groups that a round belongs to */
     static SpeedTable of(List<Round> rounds, Function<Round, ? extends Collection<String>> groups) {
-        // What is in order once stays so in every part of it, and the sums that sort days and ends find them sorted.
-        List<Round> byDays = rounds.stream()
-                .sorted(Comparator.comparingInt((Round round) -> round.stay().days())
-                        .thenComparing(round -> round.stay().exit()))
-                .toList();
+        List<Round> byDays = rounds.stream().sorted(Round.BY_DAYS).toList();
         Map<String, BitSet> members = new TreeMap<>(Comparator.comparing(String::isEmpty)
                 .thenComparing(String.CASE_INSENSITIVE_ORDER)
                 .thenComparing(Comparator.naturalOrder()));

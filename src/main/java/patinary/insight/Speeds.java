@@ -39,6 +39,8 @@ class Speeds {
 
     private record Stood(LocalDate today) {}
 
+    private record Where(List<Only> chosen, LocalDate today) {}
+
     private record Asking(SpeedBy by, List<Only> chosen, LocalDate today) {}
 
     private final JdbcClient jdbc;
@@ -53,6 +55,12 @@ class Speeds {
 
     Answer answer(SpeedBy by, Narrowing narrowing, LocalDate today) {
         return narrowing.kept(readings, new Asking(by, narrowing.chosen(), today), those -> reckoned(by, those, today));
+    }
+
+    /** Where the same pieces sold, and by when. */
+    SoldWhere where(Narrowing narrowing, LocalDate today) {
+        return narrowing.kept(
+                readings, new Where(narrowing.chosen(), today), those -> SoldWhere.of(those.of(rounds(today))));
     }
 
     private Answer reckoned(SpeedBy by, Narrowing narrowing, LocalDate today) {

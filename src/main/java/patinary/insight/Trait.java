@@ -11,7 +11,7 @@ enum Trait {
     MATERIAL,
     /** A finish that was done on it. */
     FINISH,
-    /** Where it was ever on offer, or sold. */
+    /** Where it was ever on offer, not where it sold of its offers; a sale without any implies an offer there. */
     CHANNEL,
     /** A third of the first asked prices of the whole shop each. */
     PRICE,

@@ -57,7 +57,8 @@ class Traits {
                     from sale_piece sp
                     join sale s on s.id = sp.sale_id
                     join channel c on c.id = s.channel_id
-                    where c.name = :name""");
+                    where c.name = :name
+                      and sp.piece_id not in (select any_offer.piece_id from offer_piece any_offer)""");
 
     private record ChoiceRow(String trait, String name) {}
 

@@ -138,7 +138,7 @@ final class AdviceSimulation {
             for (int group = 0; group < 5; group++) {
                 for (Stay stay : stays(random, pieces, 90)) {
                     UUID piece = new UUID(random.nextLong(), random.nextLong());
-                    Round round = new Round(piece, piece, null, LocalDate.of(2025, 1, 1), stay);
+                    Round round = new Round(piece, piece, null, LocalDate.of(2025, 1, 1), stay, "");
                     rounds.add(round);
                     groups.put(round, "group " + group);
                 }

@@ -28,7 +28,7 @@ class RoundsTest {
                 List.of(sold(BOX, "2025-05-21", false)));
 
         assertThat(Rounds.of(facts, Map.of(), TODAY))
-                .containsExactly(new Round(BOX, OFFER, null, day("2025-05-01"), Stay.of(17, Exit.SOLD)));
+                .containsExactly(new Round(BOX, OFFER, null, day("2025-05-01"), Stay.of(17, Exit.SOLD), "Stall"));
     }
 
     @Test

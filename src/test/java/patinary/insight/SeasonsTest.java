@@ -150,7 +150,7 @@ class SeasonsTest {
     }
 
     private static Round round(LocalDate from, Stay stay) {
-        return new Round(UUID.randomUUID(), UUID.randomUUID(), null, from, stay);
+        return new Round(UUID.randomUUID(), UUID.randomUUID(), null, from, stay, "");
     }
 
     private static long[] column(List<CSVRecord> rows, String name) {

@@ -95,7 +95,7 @@ class SpeedTableTest {
 
     private static Speed speed(Stay... stays) {
         List<Round> rounds = Stream.of(stays)
-                .map(stay -> new Round(UUID.randomUUID(), UUID.randomUUID(), null, LocalDate.EPOCH, stay))
+                .map(stay -> new Round(UUID.randomUUID(), UUID.randomUUID(), null, LocalDate.EPOCH, stay, ""))
                 .toList();
         return Speed.of("", rounds, null);
     }
@@ -118,7 +118,7 @@ class SpeedTableTest {
     }
 
     private void round(UUID piece, @Nullable UUID set, int days, Exit exit) {
-        Round round = new Round(piece, piece, set, LocalDate.of(2025, 1, 1), Stay.of(days, exit));
+        Round round = new Round(piece, piece, set, LocalDate.of(2025, 1, 1), Stay.of(days, exit), "");
         rounds.add(round);
         groups.put(round, "made up");
     }
@@ -134,7 +134,7 @@ class SpeedTableTest {
             int days = (int) Math.ceil(-Math.log(1 - random.nextDouble()) * mean);
             int age = 1 + random.nextInt(300);
             Stay stay = days <= age ? Stay.of(days, Exit.SOLD) : Stay.of(age, Exit.OPEN);
-            Round round = new Round(piece, piece, null, LocalDate.of(2025, 1, 1), stay);
+            Round round = new Round(piece, piece, null, LocalDate.of(2025, 1, 1), stay, "");
             rounds.add(round);
             groups.put(round, name);
         }
