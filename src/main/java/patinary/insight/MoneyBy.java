@@ -15,7 +15,7 @@ enum MoneyBy {
     CHANNEL,
     /** A third of the first asked prices each. */
     PRICE,
-    /** The quarter in which it was sold, all years together. What is in stock belongs to none. */
+    /** The quarter in which it was first on offer, all years together. */
     SEASON;
 
     public String word() {
@@ -24,7 +24,7 @@ enum MoneyBy {
 
     /** Whether a piece belongs to it however it is sold, so that money lying in stock does too. */
     boolean ofPieces() {
-        return this != CHANNEL && this != SEASON;
+        return this != CHANNEL;
     }
 
     /** @throws NotFound where nothing is grouped so */

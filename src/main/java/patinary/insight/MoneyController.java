@@ -64,8 +64,10 @@ class MoneyController {
         model.addAttribute("shown", shown);
         model.addAttribute("steps", MoneyPictures.fall(shown.parts()));
         model.addAttribute("months", MoneyPictures.months(shown.sales(), period.first(), period.last()));
-        model.addAttribute("ages", shown.stock() == null ? List.of() : MoneyPictures.ages(shown.stock()));
-        model.addAttribute("pieces", names.page(MoneyPieces.of(shown), MoneyPieces.Line::piece, Window.of(page)));
+        model.addAttribute("ages", MoneyPictures.ages(shown));
+        model.addAttribute(
+                "pieces",
+                names.page(MoneyPieces.of(shown, report.minutes(period)), MoneyPieces.Line::piece, Window.of(page)));
         return "insight/money";
     }
 

@@ -2,6 +2,8 @@ package patinary.insight;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -48,27 +50,6 @@ class MoneyFileController {
                 "days_tied_up");
         answer(asked, known).table().rows().forEach(row -> write(file, row));
         return file.download("money-by-" + known.word() + ".csv");
-    }
-
-    /** The pictures of the opened row as one file: its steps from price to profit, its months, the age of its stock. */
-    @GetMapping("/moves/money/opened.csv")
-    ResponseEntity<byte[]> opened(
-            Asked asked,
-            @RequestParam(defaultValue = "style") String by,
-            @RequestParam(required = false) @Nullable Integer row) {
-        Period period = asked.period(shop.today());
-        MoneyRow shown = answer(asked, MoneyBy.of(by)).table().row(row);
-        CsvFile file = new CsvFile(shop.currency(), "part", "name", "pieces", "amount", "profit");
-        MoneyPictures.fall(shown.parts()).forEach(step -> file.row("step", step.key(), null, step.amount(), null));
-        MoneyPictures.months(shown.sales(), period.first(), period.last())
-                .forEach(month -> file.row(
-                        "net_sales_of_month", month.month().toString(), month.pieces(), month.net(), month.profit()));
-        if (shown.stock() != null) {
-            MoneyPictures.ages(shown.stock())
-                    .forEach(age -> file.row(
-                            "tied_up_by_days_since_found", "from " + age.from(), age.pieces(), age.tied(), null));
-        }
-        return file.download("money-opened.csv");
     }
 
     /** What was put into what each group sold, before the work and by it, and what came back. */
@@ -119,20 +100,17 @@ class MoneyFileController {
                 "title",
                 "sold",
                 "came_back",
+                "net_sales",
                 "landed_cost",
+                "put_on_by_the_work",
                 "profit",
+                "bench_minutes",
                 "tied_up",
-                "days_since_found");
-        names.named(MoneyPieces.of(answer(asked, MoneyBy.of(by)).table().row(row)), MoneyPieces.Line::piece)
-                .forEach(one -> file.row(
-                        one.piece().code(),
-                        one.piece().title(),
-                        one.row().sold(),
-                        one.row().cameBack(),
-                        one.row().cost(),
-                        one.row().profit(),
-                        one.row().tied(),
-                        one.row().days()));
+                "days_since_found",
+                "money_times_days_in_stock");
+        Map<UUID, BigDecimal> minutes = report.minutes(asked.period(shop.today()));
+        names.named(MoneyPieces.of(answer(asked, MoneyBy.of(by)).table().row(row), minutes), MoneyPieces.Line::piece)
+                .forEach(one -> write(file, one.piece(), one.row()));
         return file.download("money-pieces.csv");
     }
 
@@ -158,6 +136,23 @@ class MoneyFileController {
     private MoneyReport.Answer answer(Asked asked, MoneyBy by) {
         Period period = asked.period(shop.today());
         return report.answer(by, period.first(), period.last(), traits.narrowing(asked));
+    }
+
+    private static void write(CsvFile file, PieceNames.Name piece, MoneyPieces.Line line) {
+        SaleParts parts = line.parts();
+        file.row(
+                piece.code(),
+                piece.title(),
+                line.sold(),
+                line.cameBack(),
+                parts == null ? null : parts.net(),
+                parts == null ? null : parts.cost(),
+                line.work(),
+                parts == null ? null : parts.profit(),
+                line.minutes(),
+                line.tied(),
+                line.age(),
+                line.lay());
     }
 
     private static void write(CsvFile file, MoneyRow row) {

@@ -19,7 +19,7 @@ final class MoneyPictures {
     /** @param key which step of price to profit */
     record Step(String key, Amount amount, Bar bar) {}
 
-    /** Net sales and profit of the sales of one month. */
+    /** @param bar of the net sales; @param pieces that sold and did not come back */
     record Month(YearMonth month, int pieces, Amount net, Amount profit, Bar bar) {
 
         /** Its first day, for the page. */
@@ -61,23 +61,27 @@ final class MoneyPictures {
             months.put(m, new ArrayList<>());
         }
         sales.forEach(sale -> months.get(YearMonth.from(sale.day())).add(sale));
-        List<Amount> profits =
-                months.values().stream().map(those -> parts(those).profit()).toList();
-        Bar.Scale scale = Bar.Scale.of(profits);
+        List<Amount> sums =
+                months.values().stream().map(those -> parts(those).net()).toList();
+        Bar.Scale scale = Bar.Scale.of(sums);
         return months.entrySet().stream()
                 .map(month -> {
                     SaleParts parts = parts(month.getValue());
                     int pieces = (int) month.getValue().stream()
                             .filter(sale -> !sale.cameBack())
                             .count();
-                    Bar bar = scale.bar(Amount.ZERO, parts.profit());
+                    Bar bar = scale.bar(Amount.ZERO, parts.net());
                     return new Month(month.getKey(), pieces, parts.net(), parts.profit(), bar);
                 })
                 .toList();
     }
 
-    /** The money that lies in stock on the last day, by how long ago its piece was found. */
-    static List<Age> ages(List<StockOfPiece> stock) {
+    /** The money that lies in stock on the last day, by how long ago its piece was found; none where stock belongs to no such group. */
+    static List<Age> ages(MoneyRow row) {
+        List<StockOfPiece> stock = row.stock();
+        if (stock == null) {
+            return List.of();
+        }
         List<Amount> sums = new ArrayList<>();
         List<Integer> counts = new ArrayList<>();
         for (int i = 0; i < AGES.size(); i++) {

@@ -76,11 +76,14 @@ class MoneyReport {
         int days = Math.toIntExact(ChronoUnit.DAYS.between(first, last) + 1);
         Map<UUID, Amount> prices = by == MoneyBy.PRICE ? moves.firstPrices() : Map.of();
         PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());
-        Map<UUID, List<String>> groups =
-                by.ofPieces() && by != MoneyBy.PRICE ? moves.groupsOfPieces(by.word()) : Map.of();
+        Map<UUID, LocalDate> offered = by == MoneyBy.SEASON ? moves.firstOffered() : Map.of();
+        Map<UUID, List<String>> groups = switch (by) {
+            case CHANNEL, PRICE, SEASON -> Map.of();
+            default -> moves.groupsOfPieces(by.word());
+        };
         MoneyTable.Grouping grouping = switch (by) {
             case CHANNEL -> MoneyTable.Grouping.ofSales(MoneyFacts.PieceSale::channel);
-            case SEASON -> MoneyTable.Grouping.ofSales(sale -> Quarters.of(sale.day()));
+            case SEASON -> MoneyTable.Grouping.ofPieces(piece -> Quarters.groups(offered.get(piece)));
             case PRICE -> MoneyTable.Grouping.ofPieces(piece -> PriceBands.groups(prices.get(piece), bands));
             default -> MoneyTable.Grouping.ofPieces(piece -> groups.getOrDefault(piece, List.of("")));
         };
@@ -100,6 +103,11 @@ class MoneyReport {
 
     MoneyFacts facts(LocalDate first, LocalDate last) {
         return readings.ahead(new Facts(first, last), () -> sold(first, last).beside(stock(first, last)));
+    }
+
+    /** Bench minutes ever noted on each piece that sold in a period. */
+    Map<UUID, BigDecimal> minutes(Period period) {
+        return facts(period.first(), period.last()).minutes();
     }
 
     /** The same, for who does not ask what lay in stock. */

@@ -221,7 +221,31 @@ class MoneyTableTest {
                         tuple("2025-02", Amount.ZERO),
                         tuple("2025-03", Amount.of(2940)),
                         tuple("2025-04", Amount.of(1700)));
-        assertThat(MoneyPictures.ages(facts.stock()).get(2).tied()).isEqualTo(Amount.of(2000));
+        assertThat(months)
+                .as("30.00 beside 51.00 of net sales")
+                .extracting(month -> month.bar().wide())
+                .containsExactly(0, 200, 118);
+        MoneyRow whole = MoneyTable.of(facts, MoneyTable.Grouping.ofSales(PieceSale::channel), 365)
+                .whole();
+        assertThat(MoneyPictures.ages(whole).get(2).tied()).isEqualTo(Amount.of(2000));
+    }
+
+    /** The best sale first with what lay in it while it was there, then what lies there still; each minute and each day once. */
+    @Test
+    void thePiecesBehindARowSayAllThatItIsMadeOf() {
+        MoneyRow whole = MoneyTable.of(facts, MoneyTable.Grouping.ofSales(PieceSale::channel), 365)
+                .whole();
+        assertThat(MoneyPieces.of(whole, facts.minutes()))
+                .extracting(
+                        MoneyPieces.Line::piece,
+                        MoneyPieces.Line::wholeMinutes,
+                        MoneyPieces.Line::tied,
+                        MoneyPieces.Line::age,
+                        MoneyPieces.Line::lay)
+                .containsExactly(
+                        tuple(BOX, 90L, null, null, Amount.of(18_250)),
+                        tuple(FRAME, 0L, null, null, Amount.of(9_125)),
+                        tuple(TRAY, null, Amount.of(2_000), 100L, Amount.of(584_000)));
     }
 
     private static PieceSale sale(UUID piece, LocalDate day, String channel, boolean cameBack, SaleParts parts) {
