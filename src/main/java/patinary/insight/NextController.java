@@ -3,6 +3,7 @@ package patinary.insight;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
@@ -66,7 +67,7 @@ class NextController {
                         .map(one -> Choice.said(one.word(), "insight.next.order." + one.word()))
                         .toList());
         model.addAttribute("rows", rows);
-        model.addAttribute("ready", level == Together.BOTH ? report.ready(rows) : Map.of());
+        model.addAttribute("ready", report.ready(rows, level));
         model.addAttribute("fewest", WhatToPay.FEW);
         model.addAttribute("horizon", aims.get().horizonDays());
         if (!rows.isEmpty()) {
@@ -92,27 +93,48 @@ class NextController {
                 "low",
                 "high",
                 "profit_of_a_bench_hour",
+                "hour_low",
+                "hour_high",
                 "profit_on_money_percent",
+                "money_low",
+                "money_high",
                 "minutes",
                 "money_in_it",
                 "sold",
                 "had_their_time",
-                "told");
-        report.rows(known(order), level(by), traits.narrowing(asked))
-                .forEach(row -> file.row(
-                        row.group().kind(),
-                        row.group().style(),
-                        row.profitEach(),
-                        row.low(),
-                        row.high(),
-                        row.perHour(),
-                        value(row.onMoney()),
-                        row.wholeMinutes(),
-                        row.moneyEach(),
-                        row.pool().net().count(),
-                        row.pool().tries().pieces(),
-                        row.words()));
+                "told",
+                "supplies_enough_for");
+        Together level = level(by);
+        List<NextRow> rows = report.rows(known(order), level, traits.narrowing(asked));
+        Map<PayRow.Group, List<Readiness>> ready = report.ready(rows, level);
+        rows.forEach(row -> file.row(
+                row.group().kind(),
+                row.group().style(),
+                row.profitEach(),
+                row.low(),
+                row.high(),
+                row.perHour(),
+                row.perHourLow(),
+                row.perHourHigh(),
+                value(row.onMoney()),
+                value(row.onMoneyLow()),
+                value(row.onMoneyHigh()),
+                row.wholeMinutes(),
+                row.moneyEach(),
+                row.pool().net().count(),
+                row.pool().tries().pieces(),
+                row.words(),
+                ready.getOrDefault(row.group(), List.of()).stream()
+                        .map(NextController::said)
+                        .collect(Collectors.joining("; "))));
         return file.download("what-to-make-next.csv");
+    }
+
+    /** A finish, for how many pieces there is enough, and what is short: Matt wax: 4; Gloss: 0 (Gloss varnish). */
+    private static String said(Readiness ready) {
+        String enough = ready.enoughFor() == null ? "?" : String.valueOf(ready.enoughFor());
+        String shortOf = ready.shortOf().isEmpty() ? "" : " (" + String.join(", ", ready.shortOf()) + ")";
+        return ready.name() + ": " + enough + shortOf;
     }
 
     private static Together level(String word) {

@@ -50,13 +50,14 @@ class NextReport {
         return MakeNext.rows(groups, now, order);
     }
 
-    Map<PayRow.Group, Readiness> ready(List<NextRow> rows) {
+    /** The finishes that the pieces of each row had most often, and for how many more the bench has enough. */
+    Map<PayRow.Group, List<Readiness>> ready(List<NextRow> rows, Together by) {
         List<Readiness.Need> needs = readings.ahead(
                 Kept.NEEDS,
                 () -> jdbc.sql(
-                                "select finish_id, finish, kind_id, style_id, pieces, supply, needed, on_bench from finish_of_kind")
+                                "select finish_id, finish, kind_id, style_id, pieces, supply_id, supply, needed, on_bench from finish_of_kind")
                         .query(Readiness.Need.class)
                         .list());
-        return Readiness.of(needs, rows.stream().map(NextRow::group).toList());
+        return Readiness.of(needs, rows.stream().map(NextRow::group).toList(), by);
     }
 }

@@ -1,9 +1,12 @@
 package patinary.insight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +80,7 @@ class MakeNextTest {
                 .isEmpty();
     }
 
-    /** 30 ml of paint and 12 of wax: enough for 3 by paint, 2 by wax; the finish done most often is taken. */
+    /** 30 ml of paint and 12 of wax: enough for 3 by paint, 2 by wax; the finish done most often comes first. */
     @Test
     void theScarcestSupplySaysForHowMany() {
         UUID cream = new UUID(5, 1);
@@ -89,11 +92,44 @@ class MakeNextTest {
                 need(cream, "Cream", LAMP, 2, "Paint", "9", "30"),
                 need(cream, "Cream", LAMP, 2, "Wax", "20", "12"),
                 need(cream, "Cream", STOOL, 2, "Paint", null, "30"));
-        Map<PayRow.Group, Readiness> ready = Readiness.of(needs, List.of(TRAY, LAMP, STOOL, group("Tray", "Harbor")));
-        assertThat(ready.get(TRAY)).isEqualTo(new Readiness(cream, "Cream", 4, 2, List.of()));
-        assertThat(ready.get(LAMP)).isEqualTo(new Readiness(cream, "Cream", 2, 0, List.of("Wax")));
-        assertThat(ready.get(STOOL).enoughFor()).as("no surface known").isNull();
+        Map<PayRow.Group, List<Readiness>> ready =
+                Readiness.of(needs, List.of(TRAY, LAMP, STOOL, group("Tray", "Harbor")), Together.BOTH);
+        assertThat(ready.get(TRAY))
+                .containsExactly(
+                        new Readiness(cream, "Cream", 4, 2, List.of()), new Readiness(other, "Blue", 1, 30, List.of()));
+        assertThat(ready.get(LAMP)).containsExactly(new Readiness(cream, "Cream", 2, 0, List.of("Wax")));
+        assertThat(ready.get(STOOL).get(0).enoughFor()).as("no surface known").isNull();
         assertThat(ready).hasSize(3);
+    }
+
+    /**
+     * Trays in two styles, six of them in cream, two in blue, one each in four more; a cream one of the other style takes 16 ml of paint: by
+     * the kind alone 30 ml are enough for one, whichever style it gets. By the style alone trays and lamps stand together, and no
+     * lamp can be waxed.
+     */
+    @Test
+    void aKindAloneIsReckonedWithByWhatTakesMost() {
+        UUID cream = new UUID(5, 1);
+        PayRow.Group harbor = group("Tray", "Harbor");
+        PayRow.Group lamp = group("Lamp", "Cottage");
+        List<Readiness.Need> needs = new ArrayList<>(List.of(
+                need(cream, "Cream", TRAY, 4, "Paint", "9", "30"),
+                need(cream, "Cream", TRAY, 4, "Wax", "5", "12"),
+                need(cream, "Cream", harbor, 2, "Paint", "16", "30"),
+                need(cream, "Cream", lamp, 2, "Wax", "20", "12"),
+                need(new UUID(5, 2), "Blue", TRAY, 2, "Paint", "1", "30")));
+        for (int i = 3; i < 7; i++) {
+            needs.add(need(new UUID(5, i), "Grey " + i, TRAY, 1, "Paint", "1", "30"));
+        }
+        PayRow.Group tray = TRAY.kindOnly();
+        assertThat(Readiness.of(needs, List.of(tray), Together.KIND).get(tray))
+                .extracting(Readiness::name, Readiness::pieces, Readiness::enoughFor)
+                .containsExactly(tuple("Cream", 6L, 1), tuple("Blue", 2L, 30), tuple("Grey 3", 1L, 30));
+        PayRow.Group style = TRAY.styleOnly();
+        assertThat(Readiness.of(needs, List.of(style), Together.STYLE)
+                        .get(style)
+                        .get(0))
+                .isEqualTo(new Readiness(cream, "Cream", 6, 0, List.of("Wax")));
     }
 
     private static Readiness.Need need(
@@ -104,6 +140,7 @@ class MakeNextTest {
                 group.kindId(),
                 group.styleId(),
                 pieces,
+                UUID.nameUUIDFromBytes(supply.getBytes(StandardCharsets.UTF_8)),
                 supply,
                 needed == null ? null : new BigDecimal(needed),
                 new BigDecimal(left));

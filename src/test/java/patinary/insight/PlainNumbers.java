@@ -58,7 +58,7 @@ public final class PlainNumbers {
             order by f.piece_id, s.doc_date""";
 
     private static final String NEEDS = """
-            select d.finish_id, f.name, d.kind_id, d.style_id, d.pieces, su.name,
+            select d.finish_id, f.name, d.kind_id, d.style_id, d.pieces, fs.supply_id, su.name,
                    case when count(case when fs.per_cm2 is not null and k.area_cm2 is null then 1 end) = 0
                         then sum(case when fs.per_cm2 is null then fs.quantity else fs.quantity * k.area_cm2 / fs.per_cm2 end) end,
                    coalesce(max(st.quantity), 0)
@@ -80,7 +80,7 @@ public final class PlainNumbers {
     public record Shop(LocalDate today, Aims aims, Amount rate) {}
 
     /** What to make next, and for how many there are supplies. */
-    record Next(List<NextRow> rows, Map<PayRow.Group, Readiness> ready) {}
+    record Next(List<NextRow> rows, Map<PayRow.Group, List<Readiness>> ready) {}
 
     /** What the months say. */
     record Months(Seasons seasons, List<Cohort> cohorts) {}
@@ -265,11 +265,12 @@ public final class PlainNumbers {
                         row.getObject(3, UUID.class),
                         row.getObject(4, UUID.class),
                         row.getLong(5),
-                        row.getString(6),
-                        row.getBigDecimal(7),
-                        row.getBigDecimal(8))));
+                        id(row, 6),
+                        row.getString(7),
+                        row.getBigDecimal(8),
+                        row.getBigDecimal(9))));
         return new Next(
-                rows, Readiness.of(needs, rows.stream().map(NextRow::group).toList()));
+                rows, Readiness.of(needs, rows.stream().map(NextRow::group).toList(), Together.BOTH));
     }
 
     private Outcomes.Answer whatToPay() {

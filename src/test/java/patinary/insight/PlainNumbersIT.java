@@ -76,7 +76,7 @@ class PlainNumbersIT {
     @Test
     void whatToMakeNext() {
         var rows = next.rows(MakeNext.Order.HOUR, Together.BOTH, Narrowing.WHOLE);
-        same("moves/next", new PlainNumbers.Next(rows, next.ready(rows)));
+        same("moves/next", new PlainNumbers.Next(rows, next.ready(rows, Together.BOTH)));
     }
 
     @Test
@@ -104,6 +104,8 @@ class PlainNumbersIT {
         assertThat(plain.of(page))
                 .usingRecursiveComparison()
                 .ignoringCollectionOrder()
+                // Where a piece sold is told on the page of the channels alone.
+                .ignoringFieldsMatchingRegexes(".*rounds.*channel")
                 .withComparatorForType(java.math.BigDecimal::compareTo, java.math.BigDecimal.class)
                 .isEqualTo(shown);
     }
