@@ -5,19 +5,19 @@ import java.util.Optional;
 
 /** The lists of the front page, in its order, each named by the word under which the view keeps its rows. */
 enum ShelfList {
-    BENCH("bench", Group.DO, false),
-    READY("ready", Group.DO, false),
-    TO_POST("to-post", Group.DO, true),
-    LOW("low", Group.DO, false),
-    UNCOSTED("uncosted", Group.DO, false),
-    NO_COST("no-cost", Group.DO, false),
-    FOUND("found", Group.DO, false),
-    SOLD("sold", Group.MONEY, true),
-    OWED_TO("owed-to", Group.MONEY, true),
-    OWED_BY("owed-by", Group.MONEY, true),
-    TIED_PIECES("tied-pieces", Group.TIED, true),
-    TIED_BENCH("tied-bench", Group.TIED, true),
-    TIED_SHELF("tied-shelf", Group.TIED, true);
+    BENCH("bench", Group.DO, false, ""),
+    READY("ready", Group.DO, false, ""),
+    TO_POST("to-post", Group.DO, true, "sales#words"),
+    LOW("low", Group.DO, false, ""),
+    UNCOSTED("uncosted", Group.DO, false, "costing#uses-before-their-receipt"),
+    NO_COST("no-cost", Group.DO, false, "receipts"),
+    FOUND("found", Group.DO, false, ""),
+    SOLD("sold", Group.MONEY, true, "what-moves#net-sales"),
+    OWED_TO("owed-to", Group.MONEY, true, "sales"),
+    OWED_BY("owed-by", Group.MONEY, true, "receipts"),
+    TIED_PIECES("tied-pieces", Group.TIED, true, "money-by-group#tied-up"),
+    TIED_BENCH("tied-bench", Group.TIED, true, "costing"),
+    TIED_SHELF("tied-shelf", Group.TIED, true, "costing#retail");
 
     /** Where on the front page a list stands. */
     enum Group {
@@ -29,11 +29,13 @@ enum ShelfList {
     private final String word;
     private final Group group;
     private final boolean money;
+    private final String handbook;
 
-    ShelfList(String word, Group group, boolean money) {
+    ShelfList(String word, Group group, boolean money, String handbook) {
         this.word = word;
         this.group = group;
         this.money = money;
+        this.handbook = handbook;
     }
 
     static Optional<ShelfList> of(String word) {
@@ -51,6 +53,11 @@ enum ShelfList {
     /** Whether it says what is to be done, and nothing of what things cost or bring. */
     public boolean isWork() {
         return group == Group.DO && this != UNCOSTED && this != NO_COST;
+    }
+
+    /** Where the handbook says how its figure is reckoned; empty where nothing is but counted. */
+    public String handbook() {
+        return handbook.isEmpty() ? "" : "/handbook/" + handbook;
     }
 
     /** Whether its figure is an amount; of the others it is how many there are. */
