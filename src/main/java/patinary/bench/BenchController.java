@@ -1,5 +1,6 @@
 package patinary.bench;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,9 +19,9 @@ import patinary.finishes.FinishBook;
 import patinary.ledger.Refused;
 import patinary.supplies.SupplyCatalog;
 import patinary.web.Choice;
+import patinary.web.Dates;
 import patinary.web.NotFound;
 import patinary.web.Notice;
-import patinary.web.Page;
 import patinary.web.Window;
 
 /** The list of bench entries, and the page of one. */
@@ -62,12 +63,20 @@ class BenchController {
             @RequestParam(required = false) @Nullable UUID piece,
             @RequestParam(required = false) @Nullable UUID supply,
             @RequestParam(defaultValue = "") String mishap,
+            @RequestParam(defaultValue = "") String from,
+            @RequestParam(defaultValue = "") String to,
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
         boolean mishapsOnly = mishap.equals("yes");
-        Page<BenchList.Row> rows = list.find(new BenchList.Filter(q, piece, supply, mishapsOnly), Window.of(page));
-        model.addAttribute("rows", rows);
-        model.addAttribute("labels", list.labels(rows.rows()));
+        LocalDate first = Dates.read(from).orElse(null);
+        LocalDate last = Dates.read(to).orElse(null);
+        BenchList.Filter filter = new BenchList.Filter(q, piece, supply, mishapsOnly, first, last);
+        BenchList.Found found = list.find(filter, Window.of(page));
+        model.addAttribute("rows", found.rows());
+        model.addAttribute("minutes", found.minutes());
+        model.addAttribute("labels", list.labels(found.rows().rows()));
+        model.addAttribute("from", first);
+        model.addAttribute("to", last);
         model.addAttribute("q", q);
         model.addAttribute("piece", piece == null ? "" : piece.toString());
         model.addAttribute("supply", supply == null ? "" : supply.toString());
@@ -75,7 +84,7 @@ class BenchController {
         model.addAttribute("pieces", list.pieceChoices(piece));
         model.addAttribute("supplies", catalog.choices());
         model.addAttribute("mishaps", List.of(Choice.said("yes", "bench.mishaps.only")));
-        model.addAttribute("filtered", !q.isBlank() || piece != null || supply != null || mishapsOnly);
+        model.addAttribute("filtered", filter.isAnything());
         return "bench/list";
     }
 

@@ -27,6 +27,9 @@ class BenchList {
 
     private static final String FROM = " from bench_entry e join document d on d.id = e.id";
 
+    private static final String SUMS =
+            "select count(*) as entries, cast(coalesce(sum(e.minutes), 0) as bigint) as minutes" + FROM;
+
     private static final String WORDS =
             """
             (%s
@@ -54,8 +57,30 @@ class BenchList {
     /** As many as a list on a phone can be looked through. */
     private static final int CHOICES = 100;
 
+    /**
+     * What the list is narrowed to.
+     *
+     * @param from the first day; null for no bound
+     * @param to the last day; null for no bound
+     */
     record Filter(
-            String words, @Nullable UUID piece, @Nullable UUID supply, boolean mishapsOnly) {}
+            String words,
+            @Nullable UUID piece,
+            @Nullable UUID supply,
+            boolean mishapsOnly,
+            @Nullable LocalDate from,
+            @Nullable LocalDate to) {
+
+        boolean isAnything() {
+            return !where(this).isEmpty();
+        }
+    }
+
+    /** How many entries there are in all, and their minutes. */
+    record Totals(long entries, long minutes) {}
+
+    /** A page of the list, with what all of it comes to. */
+    record Found(Page<Row> rows, long minutes) {}
 
     /** One entry. */
     record Row(
@@ -81,9 +106,9 @@ class BenchList {
         this.days = days;
     }
 
-    Page<Row> find(Filter filter, Window window) {
+    Found find(Filter filter, Window window) {
         Where where = where(filter);
-        long total = totals.of("select count(*)" + FROM + where.sql(), where.values(), Long.class);
+        Totals total = totals.of(SUMS + where.sql(), where.values(), Totals.class);
         days.narrow(where, DocumentKind.BENCH_ENTRY, window);
         List<Row> rows = jdbc.sql(ROWS.formatted(where.sql()))
                 .params(where.values())
@@ -91,7 +116,7 @@ class BenchList {
                 .param("size", window.size())
                 .query(Row.class)
                 .list();
-        return Page.of(window, rows, total);
+        return new Found(Page.of(window, rows, total.entries()), total.minutes());
     }
 
     /** The pieces of the entries on one page of the list, by entry. */
@@ -139,6 +164,12 @@ class BenchList {
                     "exists (select 1 from bench_use bu where bu.bench_entry_id = e.id and bu.supply_id = :supply)",
                     "supply",
                     filter.supply());
+        }
+        if (filter.from() != null) {
+            where.and("d.doc_date >= :from", "from", filter.from());
+        }
+        if (filter.to() != null) {
+            where.and("d.doc_date <= :to", "to", filter.to());
         }
         if (filter.mishapsOnly()) {
             where.and("exists (select 1 from bench_mishap m where m.bench_entry_id = e.id)");

@@ -19,10 +19,12 @@ class HourController {
     record Drawn(HourTable.Month month, Bar bar) {}
 
     private final HourReport report;
+    private final HourYears years;
     private final CurrentShop shop;
 
-    HourController(HourReport report, CurrentShop shop) {
+    HourController(HourReport report, HourYears years, CurrentShop shop) {
         this.report = report;
+        this.years = years;
         this.shop = shop;
     }
 
@@ -38,6 +40,7 @@ class HourController {
         model.addAttribute("period", period);
         model.addAttribute("months", months);
         model.addAttribute("whole", table.whole());
+        model.addAttribute("years", years.of(period));
         model.addAttribute("rate", shop.hourlyRate());
         return "insight/hours";
     }
@@ -72,5 +75,29 @@ class HourController {
                     month.perSoldHour());
         }
         return file.download("what-an-hour-earned.csv");
+    }
+
+    @GetMapping("/moves/hours/years.csv")
+    ResponseEntity<byte[]> years(
+            @RequestParam(defaultValue = "") String from, @RequestParam(defaultValue = "") String to) {
+        CsvFile file = new CsvFile(
+                shop.currency(),
+                "tax_year_from",
+                "tax_year_to",
+                "profit_by_the_books",
+                "difference",
+                "profit_as_counted_for_tax",
+                "bench_minutes",
+                "true_profit");
+        years.of(Period.asked(from, to, shop.today()))
+                .forEach(year -> file.row(
+                        year.first(),
+                        year.last(),
+                        year.books(),
+                        year.adjustment(),
+                        year.taxed(),
+                        year.minutes(),
+                        year.truly()));
+        return file.download("tax-profit-and-true-profit.csv");
     }
 }

@@ -70,6 +70,11 @@ record HourTable(List<Month> months, Month whole) {
             return Ratios.wholeMinutes(minutes);
         }
 
+        /** Its last day, for the page; null for all together. */
+        public @Nullable LocalDate last() {
+            return month == null ? null : month.atEndOfMonth();
+        }
+
         /** Its first day, for the page; null for all together. */
         public @Nullable LocalDate first() {
             return month == null ? null : month.atDay(1);

@@ -1,7 +1,7 @@
 package patinary.insight;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import patinary.web.Dates;
 
 /**
  * The days that a page is of.
@@ -15,16 +15,8 @@ record Period(LocalDate first, LocalDate last) {
 
     /** What was asked for, or the last 365 days. A day that cannot be read is not asked for. */
     static Period asked(String from, String to, LocalDate today) {
-        LocalDate last = day(to, today);
-        LocalDate first = day(from, last.minusDays(USUAL_DAYS - 1L));
+        LocalDate last = Dates.read(to).orElse(today);
+        LocalDate first = Dates.read(from).orElse(last.minusDays(USUAL_DAYS - 1L));
         return first.isAfter(last) ? new Period(last, last) : new Period(first, last);
-    }
-
-    private static LocalDate day(String typed, LocalDate otherwise) {
-        try {
-            return LocalDate.parse(typed);
-        } catch (DateTimeParseException unreadable) {
-            return otherwise;
-        }
     }
 }

@@ -24,6 +24,10 @@ class YearBooks {
     /** One document's part in a line of the year; amount in minor units, debit positive. */
     record Row(UUID documentId, LocalDate docDate, String kind, String note, String what, long amountMinor) {
 
+        Amount amount() {
+            return Amount.of(amountMinor);
+        }
+
         /** Where the document can be looked at. */
         public String link() {
             String path = switch (kind) {

@@ -5,26 +5,40 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static patinary.testing.InventedShop.owner;
 
 import java.io.IOException;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import patinary.exchange.Progress;
 import patinary.exchange.ShopArchive;
 import patinary.money.Amount;
 import patinary.shop.CurrentShop;
+import patinary.taxbasis.BasisBook;
+import patinary.testing.InventedShop;
 import patinary.testing.ShopTest;
+import patinary.web.Fmt;
 
 /** That every figure of the pages about pieces leads to what it is made of and how it is reckoned, in the invented demo shop. */
 @ShopTest
@@ -40,6 +54,8 @@ class ExplainedIT {
             "/moves/money?by=line",
             "/moves/days",
             "/moves/days?by=finish",
+            "/moves/days?by=channel",
+            "/moves/money?by=season",
             "/moves/next",
             "/moves/next?by=kind",
             "/moves/seasons",
@@ -67,6 +83,21 @@ class ExplainedIT {
 
     @Autowired
     private Speeds speeds;
+
+    @Autowired
+    private ApplicationContext program;
+
+    @Autowired
+    private HourReport hours;
+
+    @Autowired
+    private HourYears hourYears;
+
+    @Autowired
+    private BasisBook bases;
+
+    @Autowired
+    private Fmt fmt;
 
     @Autowired
     private Traits traits;
@@ -145,6 +176,121 @@ class ExplainedIT {
             assertThat(lines.stream().filter(line -> line.sold() != null).count())
                     .isEqualTo(month.sales());
         }
+    }
+
+    @Test
+    void theOpenedPiecesOfTheMoneyAddUpToTheFigure() {
+        LocalDate today = shop.today();
+        Period year = new Period(today.minusYears(1), today);
+        BigDecimal days = BigDecimal.valueOf(ChronoUnit.DAYS.between(year.first(), today) + 1);
+        for (MoneyBy by : MoneyBy.values()) {
+            MoneyTable table =
+                    money.answer(by, year.first(), today, Narrowing.WHOLE).table();
+            for (MoneyRow row : Stream.concat(table.rows().stream(), Stream.of(table.whole()))
+                    .toList()) {
+                List<MoneyPieces.Line> lines = MoneyPieces.of(row, money.minutes(year));
+                List<SaleParts> sold = lines.stream()
+                        .map(MoneyPieces.Line::parts)
+                        .filter(Objects::nonNull)
+                        .toList();
+                String what = by.word() + " " + row.name();
+                assertThat(sold.stream().collect(SaleParts.sum())).as(what).isEqualTo(row.parts());
+                assertThat(sum(lines, MoneyPieces.Line::work)).as(what).isEqualTo(row.work());
+                assertThat(lines.stream()
+                                .map(MoneyPieces.Line::minutes)
+                                .filter(Objects::nonNull)
+                                .reduce(BigDecimal.ZERO, BigDecimal::add))
+                        .as(what)
+                        .isEqualByComparingTo(row.minutes());
+                if (row.stock() != null) {
+                    assertThat(sum(lines, MoneyPieces.Line::tied)).as(what).isEqualTo(row.tied());
+                    BigDecimal average = BigDecimal.valueOf(
+                                    sum(lines, MoneyPieces.Line::lay).minor())
+                            .divide(days, MathContext.DECIMAL64);
+                    StockRatios ratios =
+                            new StockRatios(row.parts().net(), row.parts().cost(), average, days.intValueExact());
+                    BigDecimal turn = ratios.turn();
+                    assertThat(turn == null ? null : turn.setScale(2, RoundingMode.HALF_UP))
+                            .as(what)
+                            .isEqualTo(row.turn());
+                }
+            }
+        }
+    }
+
+    private static Amount sum(List<MoneyPieces.Line> lines, Function<MoneyPieces.Line, @Nullable Amount> what) {
+        return lines.stream().map(what).filter(Objects::nonNull).collect(Amount.sum());
+    }
+
+    /** A month's profit by the books and its bench minutes are the sums of the pages that they lead to; so are those of a tax year. */
+    @Test
+    void theHoursAddUpFromTheDocumentsTheyOpen() throws Exception {
+        LocalDate today = shop.today();
+        Period asked = new Period(today.minusYears(1), today);
+        HourTable table = hours.table(asked);
+        Amount profits = Amount.ZERO;
+        for (HourTable.Month month : table.months()) {
+            String days = "?from=" + month.first() + "&to=" + month.last();
+            Amount listed = Amount.ZERO;
+            String file = page("/year/profit.csv" + days);
+            for (CSVRecord row : CSVFormat.RFC4180
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(new StringReader(file))
+                    .getRecords()) {
+                listed = listed.plus(Amount.of(
+                        new BigDecimal(row.get("profit")).movePointRight(2).longValueExact()));
+            }
+            assertThat(listed).as(days).isEqualTo(month.profit());
+            assertThat(month.profit().isZero() || page("/year/profit" + days).contains(fmt.money(month.profit())))
+                    .as(days)
+                    .isTrue();
+            assertThat(month.minutes().signum() == 0
+                            || page("/bench" + days).contains(fmt.minutes(month.wholeMinutes()) + " together"))
+                    .as(days)
+                    .isTrue();
+            profits = profits.plus(listed);
+        }
+        assertThat(profits).isEqualTo(table.whole().profit()).isNotEqualTo(Amount.ZERO);
+        List<HourYears.Year> years = hourYears.of(asked);
+        assertThat(years).isNotEmpty();
+        for (HourYears.Year year : years) {
+            assertThat(year.books()).isEqualTo(bases.bookProfit(year.year()));
+            assertThat(year.adjustment()).isEqualTo(bases.year(year.year()).profit());
+            assertThat(page("/moves/hours")).contains(fmt.money(year.taxed()));
+        }
+    }
+
+    /** What was on offer somewhere else alone and sold here is no piece of this channel: that it sold here is known only after. */
+    @Test
+    void aChannelIsWhereAPieceWasOnOfferAndNotWhereItSold() {
+        String channel = jdbc.sql("select name from channel order by name")
+                .query(String.class)
+                .list()
+                .get(0);
+        UUID stall = UUID.randomUUID();
+        jdbc.sql("insert into channel (id, name, money_place_id, passes_tax, version) "
+                        + "select ?, 'Fair of one day', money_place_id, passes_tax, 0 from channel where name = ?")
+                .params(stall, channel)
+                .update();
+        List<UUID> offered = jdbc.sql("""
+                        select distinct sp.piece_id from sale_piece sp
+                        where sp.piece_id in (select op.piece_id from offer_piece op)
+                          and sp.sale_id in (select s.id from sale s join channel c on c.id = s.channel_id where c.name = ?)""").param(channel).query(UUID.class).list();
+        assertThat(offered).isNotEmpty();
+        jdbc.sql("update sale set channel_id = ? where channel_id = (select id from channel where name = ?)")
+                .params(stall, channel)
+                .update();
+        InventedShop.keepFigures(program);
+        Narrowing fair = traits.narrowing(Asked.of("channel:Fair of one day", ""));
+        assertThat(fair.isWhole()).isFalse();
+        assertThat(offered).noneMatch(fair::has);
+        SoldWhere where = speeds.where(traits.narrowing(Asked.of("", "")), shop.today());
+        assertThat(where.rows()).extracting(SoldWhere.Row::name).contains("Fair of one day");
+        assertThat(where.rows().stream().mapToLong(SoldWhere.Row::ended).sum())
+                .isEqualTo(where.whole().sold());
     }
 
     @Test

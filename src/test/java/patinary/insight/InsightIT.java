@@ -221,9 +221,15 @@ class InsightIT {
                     .andExpect(content().string(containsString("$34.80")))
                     .andExpect(content().string(containsString("Cedar box")))
                     .andExpect(content().string(not(containsString("??"))));
-            mvc.perform(get("/moves/money/opened.csv" + asked).with(owner()))
-                    .andExpect(content().string(containsString("step,profit,,34.80,")))
-                    .andExpect(content().string(containsString("net_sales_of_month,2025-03,1,51.00,34.80")));
+            mvc.perform(get("/moves/money/fall.csv" + asked).with(owner()))
+                    .andExpect(content().string(containsString("profit,34.80")));
+            mvc.perform(get("/moves/money/months.csv" + asked).with(owner()))
+                    .andExpect(content().string(containsString("2025-03,1,51.00,34.80")));
+            mvc.perform(get("/moves/money/age.csv" + asked).with(owner()))
+                    .andExpect(content().string(containsString("days_since_found_from,pieces,tied_up")));
+            mvc.perform(get("/moves/money/pieces.csv" + asked).with(owner()))
+                    .andExpect(content()
+                            .string(containsString("P0001,Cedar box,2025-03-12,false,51.00,16.20,0.00,34.80,0,,,")));
             mvc.perform(get("/moves/money/before-after.csv" + asked).with(owner()))
                     .andExpect(content().string(containsString("16.20,0.00,16.20,51.00,34.80")));
             mvc.perform(get("/moves/money.csv" + asked).with(owner()))
