@@ -4,7 +4,7 @@
 -- that became part of others or went back to where they were bought, as nobody ever could buy them; and pieces of
 -- other people, which she did not choose.
 -- taken_on: the day on which it was taken into the books from before. let_go_on: the day it went, of a piece that never was on offer.
--- bought_minor: what it cost before the bench. net_minor: what a sold piece left of its sales. worked: finished, and all its supplies and
+-- bought_minor: what it cost before the bench. net_minor: what a sold piece left of its sales, off_minor: what went off for it. worked: finished, and all its supplies and
 -- minutes are in the books, but for what was done before the day taken_on.
 
 drop view if exists piece_outcome cascade;
@@ -28,6 +28,7 @@ select f.piece_id,
        case when f.sold_on is not null
            then f.sales_minor + f.shipping_minor - f.refunds_minor - f.fees_minor - f.postage_minor
                - f.packaging_minor end as net_minor,
+       f.fees_minor + f.postage_minor + f.packaging_minor as off_minor,
        f.supplies_minor,
        f.minutes,
        f.purchase_minor as bought_minor,

@@ -12,6 +12,7 @@ import patinary.money.Amount;
  *
  * @param clockFrom its first day on offer; null where that tells nothing
  * @param net what it left of its sale; null while unsold
+ * @param off what fees, postage and packaging took off its sale; zero while unsold
  * @param worked whether all its supplies and minutes are in the books
  */
 record Outcome(
@@ -20,6 +21,7 @@ record Outcome(
         @Nullable LocalDate clockFrom,
         @Nullable LocalDate soldOn,
         @Nullable Amount net,
+        Amount off,
         Amount supplies,
         BigDecimal minutes,
         Amount bought,
@@ -70,6 +72,7 @@ record Outcome(
             PayRow.Group group,
             Days days,
             @Nullable Amount net,
+            Amount off,
             Amount supplies,
             BigDecimal minutes,
             Amount bought,
@@ -80,10 +83,16 @@ record Outcome(
                 days.clockFrom(),
                 days.sold(),
                 net,
+                off,
                 supplies,
                 minutes,
                 bought,
                 worked && days.taken() == null);
+    }
+
+    /** What buyers paid for it without tax, less refunds; null while unsold. */
+    public @Nullable Amount paid() {
+        return net == null ? null : net.plus(off);
     }
 
     public long wholeMinutes() {

@@ -31,7 +31,7 @@ class Outcomes {
     record Answer(List<PayRow> rows, @Nullable PayTrial trial) {}
 
     private static final String PIECES = """
-            select piece_id, kind_id, style_id, offered_on, sold_on, taken_on, let_go_on, net_minor, supplies_minor, minutes, bought_minor, worked
+            select piece_id, kind_id, style_id, offered_on, sold_on, taken_on, let_go_on, net_minor, off_minor, supplies_minor, minutes, bought_minor, worked
             from piece_outcome""";
 
     private enum Kept {
@@ -126,9 +126,10 @@ class Outcomes {
                         row.getObject(7, LocalDate.class)),
                 net == null ? null : Amount.of(net),
                 Amount.of(row.getLong(9)),
-                row.getBigDecimal(10),
-                Amount.of(row.getLong(11)),
-                row.getBoolean(12));
+                Amount.of(row.getLong(10)),
+                row.getBigDecimal(11),
+                Amount.of(row.getLong(12)),
+                row.getBoolean(13));
     }
 
     /** Of many pieces the same few groups of kind and style, each made once. */

@@ -10,6 +10,7 @@ import patinary.money.Amount;
  * @param group which pieces
  * @param pool what is known of them
  * @param budget the sum; null where the whole shop has sold too little for any figure
+ * @param off what usually goes off a sale: fees, postage and packaging; null where there is no budget
  * @param low the lower limit of the price's 95 % interval, at least zero
  * @param high the upper limit, at least zero
  * @param words which sentence goes with it
@@ -18,6 +19,7 @@ record PayRow(
         Group group,
         Pool pool,
         @Nullable Budget budget,
+        @Nullable Amount off,
         @Nullable Amount low,
         @Nullable Amount high,
         Words words) {
@@ -58,6 +60,11 @@ record PayRow(
     /** The price; null where there is none. */
     public @Nullable Amount most() {
         return budget == null || budget.most().isNegative() ? null : budget.most();
+    }
+
+    /** What buyers may be expected to pay for one, without tax; null where there is no budget. */
+    public @Nullable Amount paid() {
+        return budget == null || off == null ? null : budget.net().plus(off);
     }
 
     public boolean few() {

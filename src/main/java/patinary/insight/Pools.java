@@ -46,6 +46,7 @@ final class Pools {
                 1,
                 tries(piece, horizonDays, day),
                 known ? Moments.of(net.minor()) : Moments.NONE,
+                known ? Moments.of(piece.off().minor()) : Moments.NONE,
                 worked(piece, BigDecimal.valueOf(piece.supplies().minor())),
                 worked(piece, piece.minutes()),
                 worked(piece, BigDecimal.valueOf(piece.bought().minor())));

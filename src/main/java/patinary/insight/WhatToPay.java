@@ -57,7 +57,7 @@ final class WhatToPay {
         return groups.entrySet().stream()
                 .filter(entry -> shown.test(entry.getKey()))
                 .map(entry -> level == null
-                        ? new PayRow(entry.getKey(), entry.getValue(), null, null, null, PayRow.Words.NONE)
+                        ? new PayRow(entry.getKey(), entry.getValue(), null, null, null, null, PayRow.Words.NONE)
                         : row(entry.getKey(), entry.getValue(), level))
                 .sorted(Comparator.comparing((PayRow row) -> row.group().kind())
                         .thenComparing(row -> row.group().style()))
@@ -81,13 +81,21 @@ final class WhatToPay {
         Budget budget = Budget.of(usual, hourlyRate, aims);
         Amount half = half(chance, net);
         double own = group.isWhole() ? 1 : (chance.ownWeight() + net.ownWeight()) / 2;
+        Amount off = amount(drawn(pool.off(), whole.off(), net.ownWeight()));
         return new PayRow(
                 group,
                 pool,
                 budget,
+                off,
                 price(budget.spend().minus(half)),
                 price(budget.spend().plus(half)),
                 words(pool, budget, own));
+    }
+
+    /** A mean drawn as far towards the whole shop's as another of the same sales, so that the two can be added. */
+    private static double drawn(Moments group, Moments whole, double ownWeight) {
+        double own = group.count() == 0 ? whole.mean() : group.mean();
+        return ownWeight * own + (1 - ownWeight) * whole.mean();
     }
 
     /** Half the interval of what may be spent: chance and net are independent, their product's variance is exact. */

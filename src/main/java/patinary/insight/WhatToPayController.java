@@ -95,7 +95,9 @@ class WhatToPayController {
                 "supplies",
                 "work",
                 "target",
-                "may_be_spent");
+                "may_be_spent",
+                "paid_if_sold",
+                "off_if_sold");
         outcomes.whatToPay(traits.narrowing(asked)).forEach(row -> write(file, row));
         return file.download("what-to-pay.csv");
     }
@@ -151,7 +153,9 @@ class WhatToPayController {
                 budget == null ? null : budget.supplies(),
                 budget == null ? null : budget.work(),
                 budget == null ? null : budget.target(),
-                budget == null ? null : budget.spend());
+                budget == null ? null : budget.spend(),
+                row.paid(),
+                row.off());
     }
 
     private static Optional<Integer> number(String typed) {

@@ -181,6 +181,7 @@ final class AdviceSimulation {
                     money.size(),
                     new Tries(money.size(), nets.size()),
                     moments(nets),
+                    new Moments(nets.size(), BigDecimal.ZERO, BigDecimal.ZERO),
                     new Moments(money.size(), BigDecimal.ZERO, BigDecimal.ZERO),
                     moments(minutes),
                     moments(money));

@@ -151,6 +151,7 @@ class MakeNextTest {
                 pieces,
                 new Tries(pieces, sold),
                 like(sold, net),
+                like(sold, net / 10),
                 like(pieces, 200),
                 like(pieces, minutes),
                 like(pieces, bought));

@@ -81,6 +81,7 @@ class OutcomeTest {
     }
 
     private static Outcome of(Outcome.Days days) {
-        return Outcome.of(UUID.randomUUID(), TRAY, days, null, Amount.ZERO, BigDecimal.ZERO, Amount.ZERO, true);
+        return Outcome.of(
+                UUID.randomUUID(), TRAY, days, null, Amount.ZERO, Amount.ZERO, BigDecimal.ZERO, Amount.ZERO, true);
     }
 }

@@ -97,6 +97,7 @@ class PayTrialTest {
                 days == null ? null : from.plusDays(days),
                 days == null ? null : Amount.of(3000),
                 Amount.ZERO,
+                Amount.ZERO,
                 BigDecimal.valueOf(60),
                 Amount.of(bought),
                 true));

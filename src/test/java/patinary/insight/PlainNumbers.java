@@ -1,12 +1,9 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.time.Month;
-import java.time.Year;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -19,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -85,9 +81,6 @@ public final class PlainNumbers {
 
     /** What to make next, and for how many there are supplies. */
     record Next(List<NextRow> rows, Map<PayRow.Group, List<Readiness>> ready) {}
-
-    /** What an hour earned, by month and by tax year, of a shop that counts its years as its books and by the calendar. */
-    record Hours(HourTable table, List<HourYears.Year> years) {}
 
     /** What the months say. */
     record Months(Seasons seasons, List<Cohort> cohorts) {}
@@ -215,24 +208,21 @@ public final class PlainNumbers {
         }
     }
 
-    private Hours hours() {
+    private HourTable hours() {
         Period months = new Period(
                 year.first().withDayOfMonth(1), YearMonth.from(year.last()).atEndOfMonth());
-        Period years = new Period(
-                year.first().withDayOfYear(1),
-                Year.of(year.last().getYear()).atMonth(Month.DECEMBER).atEndOfMonth());
         Map<YearMonth, Amount> profits = new HashMap<>();
         rows(
                 "select extract(year from doc_date), extract(month from doc_date), sum(profit_minor) from document_profit "
                         + "where doc_date between :first and :last group by extract(year from doc_date), extract(month from doc_date)",
-                years,
+                months,
                 row -> profits.put(month(row), Amount.of(row.getLong(3))));
         Map<YearMonth, BigDecimal> worked = new HashMap<>();
         rows(
                 "select extract(year from d.doc_date), extract(month from d.doc_date), sum(be.minutes) from document d "
                         + "join bench_entry be on be.id = d.id where d.doc_date between :first and :last "
                         + "group by extract(year from d.doc_date), extract(month from d.doc_date)",
-                years,
+                months,
                 row -> {
                     // Of entries without minutes there is nothing to add.
                     if (row.getBigDecimal(3) != null) {
@@ -243,33 +233,11 @@ public final class PlainNumbers {
         Map<UUID, BigDecimal> minutes = new HashMap<>();
         List<PieceSale> sales = new ArrayList<>();
         rows(PARTS, months, row -> sale(row, groups, minutes, sales));
-        HourTable table = HourTable.of(
+        return HourTable.of(
                 new HourTable.Facts(profits, worked, new MoneyFacts(sales, List.of(), minutes)),
                 months,
                 shop.aims(),
                 shop.rate());
-        List<HourYears.Year> taxed = IntStream.rangeClosed(
-                        year.first().getYear(), year.last().getYear())
-                .mapToObj(one -> taxed(Year.of(one), profits, worked))
-                .toList();
-        return new Hours(table, taxed);
-    }
-
-    private HourYears.Year taxed(Year one, Map<YearMonth, Amount> profits, Map<YearMonth, BigDecimal> worked) {
-        Amount books = Amount.ZERO;
-        BigDecimal time = BigDecimal.ZERO;
-        for (Month month : Month.values()) {
-            books = books.plus(profits.getOrDefault(one.atMonth(month), Amount.ZERO));
-            time = time.add(worked.getOrDefault(one.atMonth(month), BigDecimal.ZERO));
-        }
-        return new HourYears.Year(
-                one.getValue(),
-                one.atDay(1),
-                one.atMonth(Month.DECEMBER).atEndOfMonth(),
-                books,
-                Amount.ZERO,
-                time,
-                books.minus(shop.rate().part(time, BigDecimal.valueOf(60), RoundingMode.HALF_UP)));
     }
 
     private Speeds.Answer days() {
@@ -325,11 +293,12 @@ public final class PlainNumbers {
         rows(
                 "select f.piece_id, p.kind_id, p.style_id, f.offered_on, f.sold_on, "
                         + "f.sales_minor + f.shipping_minor - f.refunds_minor - f.fees_minor - f.postage_minor - f.packaging_minor, "
+                        + "f.fees_minor + f.postage_minor + f.packaging_minor, "
                         + "f.supplies_minor, f.minutes, f.purchase_minor, f.state, f.regrouped_minor, f.uncosted "
                         + "from piece_figures f join piece p on p.id = f.piece_id",
                 row -> {
                     UUID piece = id(row, 1);
-                    String state = row.getString(10);
+                    String state = row.getString(11);
                     if (others.contains(piece) || state.equals("GONE") && !letGo.containsKey(piece)) {
                         return;
                     }
@@ -348,12 +317,13 @@ public final class PlainNumbers {
                             sold,
                             sold == null ? null : Amount.of(row.getLong(6)),
                             Amount.of(row.getLong(7)),
-                            row.getBigDecimal(8),
-                            Amount.of(row.getLong(9)),
+                            Amount.of(row.getLong(8)),
+                            row.getBigDecimal(9),
+                            Amount.of(row.getLong(10)),
                             Set.of("READY", "OFFERED", "SOLD").contains(state)
                                     && taken == null
-                                    && row.getLong(11) == 0
-                                    && !row.getBoolean(12)));
+                                    && row.getLong(12) == 0
+                                    && !row.getBoolean(13)));
                 });
         return outcomes;
     }

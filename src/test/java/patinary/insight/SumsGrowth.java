@@ -163,6 +163,7 @@ final class SumsGrowth {
                 from,
                 sells ? end : null,
                 sells ? Amount.of(net) : null,
+                Amount.of(sells ? 200 : 0),
                 Amount.of(cost / 2),
                 BigDecimal.valueOf(30 + random.nextInt(90)),
                 Amount.of(cost - cost / 2),

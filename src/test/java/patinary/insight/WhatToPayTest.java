@@ -1,11 +1,13 @@
 package patinary.insight;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import patinary.money.Amount;
 import patinary.money.Percent;
@@ -67,6 +69,12 @@ class WhatToPayTest {
         assertThat(whole.group().isWhole()).isTrue();
         assertThat(whole.budget().chance()).isEqualTo(Percent.of("69.57"));
         assertThat(whole.words()).isEqualTo(PayRow.Words.FIRM);
+        // A tenth of what each leaves went off before it left that: drawn alike, it is a tenth of every row.
+        assertThat(rows).allSatisfy(row -> {
+            assertThat(row.off().minor())
+                    .isCloseTo(Math.round(row.budget().net().minor() / 10.0), within(1L));
+            assertThat(row.paid()).isEqualTo(row.budget().net().plus(row.off()));
+        });
         PayRow lamp = rows.stream()
                 .filter(row -> row.group().kind().equals("Lamp") && row.group().styleId() == null)
                 .findFirst()
@@ -107,6 +115,7 @@ class WhatToPayTest {
                 tried,
                 new Tries(tried, inTime),
                 Moments.of(nets),
+                Moments.of(LongStream.of(nets).map(net -> net / 10).toArray()),
                 Moments.of(100, 200),
                 Moments.of(30, 40),
                 Moments.of(500, 600));
