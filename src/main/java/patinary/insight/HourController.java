@@ -40,7 +40,6 @@ class HourController {
         model.addAttribute("period", period);
         model.addAttribute("months", months);
         model.addAttribute("whole", table.whole());
-        model.addAttribute("years", years.of(period));
         model.addAttribute("rate", shop.hourlyRate());
         return "insight/hours";
     }
@@ -77,27 +76,38 @@ class HourController {
         return file.download("what-an-hour-earned.csv");
     }
 
-    @GetMapping("/moves/hours/years.csv")
-    ResponseEntity<byte[]> years(
-            @RequestParam(defaultValue = "") String from, @RequestParam(defaultValue = "") String to) {
+    /** @param year the tax year; the running one where it is left out, or is none of the books' */
+    @GetMapping("/moves/hours/tax")
+    String tax(@RequestParam(defaultValue = "") String year, Model model) {
+        HourYears.Year asked = asked(year);
+        model.addAttribute("years", years.years());
+        model.addAttribute("one", asked);
+        model.addAttribute("runs", asked.runs(shop.today()));
+        model.addAttribute("rate", shop.hourlyRate());
+        return "insight/hours-tax";
+    }
+
+    @GetMapping("/moves/hours/tax.csv")
+    ResponseEntity<byte[]> taxFile(@RequestParam(defaultValue = "") String year) {
         CsvFile file = new CsvFile(
                 shop.currency(),
                 "tax_year_from",
                 "tax_year_to",
-                "profit_by_the_books",
-                "difference",
                 "profit_as_counted_for_tax",
+                "difference",
+                "profit_by_the_books",
                 "bench_minutes",
                 "true_profit");
-        years.of(Period.asked(from, to, shop.today()))
-                .forEach(year -> file.row(
-                        year.first(),
-                        year.last(),
-                        year.books(),
-                        year.adjustment(),
-                        year.taxed(),
-                        year.minutes(),
-                        year.truly()));
+        HourYears.Year one = asked(year);
+        file.row(one.first(), one.last(), one.taxed(), one.adjustment(), one.books(), one.minutes(), one.truly());
         return file.download("tax-profit-and-true-profit.csv");
+    }
+
+    private HourYears.Year asked(String year) {
+        List<Integer> all = years.years();
+        return years.of(all.stream()
+                .filter(one -> String.valueOf(one).equals(year))
+                .findFirst()
+                .orElse(all.get(0)));
     }
 }

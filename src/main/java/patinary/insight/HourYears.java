@@ -14,7 +14,7 @@ import patinary.shop.CurrentShop;
 import patinary.taxbasis.BasisBook;
 import patinary.taxbasis.TaxYears;
 
-/** Reads, for whole tax years, the profit as it is counted for tax beside what is left after her hours. */
+/** Reads, for a whole tax year, the profit as it is counted for tax beside what is left after her hours. */
 @Repository
 @Transactional(readOnly = true)
 class HourYears {
@@ -47,6 +47,11 @@ class HourYears {
             BigDecimal minutes,
             Amount truly) {
 
+        /** Whether days of it are still to come. */
+        boolean runs(LocalDate today) {
+            return last.isAfter(today);
+        }
+
         /** As the year is counted for tax, before the use of a home. */
         public Amount taxed() {
             return books.plus(adjustment);
@@ -57,7 +62,7 @@ class HourYears {
         }
     }
 
-    private record Asking(int from, int to) {}
+    private record Asking(int year) {}
 
     private final JdbcClient jdbc;
     private final TaxYears years;
@@ -73,13 +78,18 @@ class HourYears {
         this.readings = readings;
     }
 
-    /** The tax years in which days of a period lie, from the one in which the books begin up to the running one. */
-    List<Year> of(Period period) {
-        int from = Math.max(years.of(period.first()), years.firstOfBooks());
-        int to = Math.min(years.of(period.last()), years.of(shop.today()));
-        return readings.ahead(
-                new Asking(from, to),
-                () -> IntStream.rangeClosed(from, to).mapToObj(this::year).toList());
+    /** The years of the books, the running one first. */
+    List<Integer> years() {
+        int running = years.of(shop.today());
+        return IntStream.iterate(running, year -> year - 1)
+                .limit(Math.max(1, running - years.firstOfBooks() + 1L))
+                .boxed()
+                .toList();
+    }
+
+    /** What is counted otherwise than the books is read for both ends of the year, so one year is read at a time. */
+    Year of(int year) {
+        return readings.ahead(new Asking(year), () -> year(year));
     }
 
     private Year year(int year) {

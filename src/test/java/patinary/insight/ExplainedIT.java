@@ -254,12 +254,18 @@ class ExplainedIT {
             profits = profits.plus(listed);
         }
         assertThat(profits).isEqualTo(table.whole().profit()).isNotEqualTo(Amount.ZERO);
-        List<HourYears.Year> years = hourYears.of(asked);
-        assertThat(years).isNotEmpty();
+        List<HourYears.Year> years =
+                hourYears.years().stream().map(hourYears::of).toList();
+        assertThat(years)
+                .hasSizeGreaterThan(1)
+                .extracting(HourYears.Year::adjustment)
+                .anyMatch(one -> !one.isZero());
         for (HourYears.Year year : years) {
             assertThat(year.books()).isEqualTo(bases.bookProfit(year.year()));
             assertThat(year.adjustment()).isEqualTo(bases.year(year.year()).profit());
-            assertThat(page("/moves/hours")).contains(fmt.money(year.taxed()));
+            assertThat(page("/moves/hours/tax?year=" + year.year()))
+                    .contains(fmt.money(year.taxed()))
+                    .contains(fmt.money(year.truly()));
         }
     }
 
