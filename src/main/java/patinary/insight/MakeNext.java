@@ -62,7 +62,16 @@ final class MakeNext {
         double half =
                 Normal.Z * Math.sqrt(Level.variance(chance, net, salvage) + supplies.variance() + bought.variance());
         double minutes = level.minutes().mean(pool.minutes()).value();
-        return new NextRow(group, pool, profit, half, minutes, money, words(enough && told(pool), profit, half));
+        return new NextRow(
+                group,
+                pool,
+                chance.percent(),
+                net.value(),
+                profit,
+                half,
+                minutes,
+                money,
+                words(enough && told(pool), profit, half));
     }
 
     private static NextRow.Words words(boolean told, double profit, double half) {

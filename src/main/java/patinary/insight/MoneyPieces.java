@@ -58,6 +58,11 @@ final class MoneyPieces {
             return Amount.of(stock.unitDays().longValueExact());
         }
 
+        /** Whether money lies in it on the last day. */
+        public boolean lies() {
+            return tied != null && !tied.isZero();
+        }
+
         public @Nullable Long wholeMinutes() {
             return minutes == null ? null : Ratios.wholeMinutes(minutes);
         }

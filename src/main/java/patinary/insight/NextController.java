@@ -70,6 +70,7 @@ class NextController {
         model.addAttribute("ready", report.ready(rows, level));
         model.addAttribute("fewest", WhatToPay.FEW);
         model.addAttribute("horizon", aims.get().horizonDays());
+        model.addAttribute("salvage", aims.get().salvage());
         if (!rows.isEmpty()) {
             NextRow opened = rows.get(row < 0 || row >= rows.size() ? 0 : row);
             model.addAttribute("opened", opened);

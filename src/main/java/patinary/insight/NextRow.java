@@ -10,13 +10,24 @@ import patinary.money.Percent;
  * What one more piece of a kind in a style may be expected to earn.
  *
  * @param pool what it rests on
+ * @param chance to sell within her horizon
+ * @param net what a sold one leaves of its sale, in minor units
  * @param profit expected, sold or not, before her time; in minor units
  * @param half half of its 95 % interval
  * @param minutes of bench work on one, usually
  * @param money usually in one: bought and supplies, in minor units
  * @param words what may be said
  */
-record NextRow(PayRow.Group group, Pool pool, double profit, double half, double minutes, double money, Words words) {
+record NextRow(
+        PayRow.Group group,
+        Pool pool,
+        Percent chance,
+        double net,
+        double profit,
+        double half,
+        double minutes,
+        double money,
+        Words words) {
 
     private static final double HOUR = 60;
 
@@ -34,6 +45,10 @@ record NextRow(PayRow.Group group, Pool pool, double profit, double half, double
 
     public boolean told() {
         return words != Words.FEW;
+    }
+
+    public Amount netEach() {
+        return amount(net);
     }
 
     public Amount profitEach() {

@@ -27,6 +27,8 @@ import patinary.survival.Stay;
  */
 record SoldWhere(List<Row> rows, Row takenDown, Speed whole) {
 
+    private static final int HUNDRED = 100;
+
     /**
      * One way to end.
      *
@@ -36,20 +38,11 @@ record SoldWhere(List<Row> rows, Row takenDown, Speed whole) {
      */
     record Row(String name, List<Round> rounds, Incidence incidence) {
 
-        private static final int HUNDRED = 100;
-
         /** How many ended so, a set once. */
         public long ended() {
             return incidence.steps().stream()
                     .mapToLong(Incidence.Step::soldCount)
                     .sum();
-        }
-
-        /** The share of all that was offered and had ended so within some days, in whole percent; null where nothing was watched so long. */
-        public @Nullable Integer within(int days) {
-            List<Incidence.Step> steps = incidence.steps();
-            boolean watched = !steps.isEmpty() && steps.get(steps.size() - 1).day() >= days;
-            return watched ? (int) Math.round(incidence.sold(days) * HUNDRED) : null;
         }
 
         /** The days on which one ended so. */
@@ -77,6 +70,11 @@ record SoldWhere(List<Row> rows, Row takenDown, Speed whole) {
                 .toList();
         List<Round> withdrawn = rounds.stream().filter(SoldWhere::withdrawn).toList();
         return new SoldWhere(rows, row("", withdrawn, events, SoldWhere::withdrawn), Speed.of("", rounds, null));
+    }
+
+    /** The share of all that was offered and had ended so within some days, in whole percent; null where that is not known of all. */
+    public @Nullable Integer within(Row row, int days) {
+        return whole.known(days) ? (int) Math.round(row.incidence().sold(days) * HUNDRED) : null;
     }
 
     /** The row of that number, the one after the channels for what was taken down; null where there is none. */

@@ -63,8 +63,8 @@ class SoldWhereController {
                 "within_60_days_percent",
                 "within_90_days_percent",
                 "within_180_days_percent");
-        where.rows().forEach(row -> write(file, "sold", row));
-        write(file, "taken_down", where.takenDown());
+        where.rows().forEach(row -> write(file, "sold", where, row));
+        write(file, "taken_down", where, where.takenDown());
         return file.download("where-sold.csv");
     }
 
@@ -76,13 +76,15 @@ class SoldWhereController {
         if (opened == null) {
             throw new NotFound("row " + row);
         }
-        CsvFile file = new CsvFile(shop.currency(), "day", "at_risk", "ended_so", "share_ended_so", "low", "high");
+        CsvFile file = new CsvFile(
+                shop.currency(), "day", "at_risk", "ended_so", "share_still_on_offer", "share_ended_so", "low", "high");
         for (Incidence.Step step : opened.steps()) {
             Span limits = step.soldLimits(Limits.LOG_LOG);
             file.row(
                     step.day(),
                     step.atRisk(),
                     step.soldCount(),
+                    SpeedController.share(step.stillOn()),
                     SpeedController.share(step.sold()),
                     SpeedController.share(limits.low()),
                     SpeedController.share(limits.high()));
@@ -97,14 +99,14 @@ class SoldWhereController {
                 speeds.where(traits.narrowing(asked), shop.today()).rounds(row), names, shop, "where-sold-pieces.csv");
     }
 
-    private static void write(CsvFile file, String end, SoldWhere.Row row) {
+    private static void write(CsvFile file, String end, SoldWhere where, SoldWhere.Row row) {
         file.row(
                 end,
                 row.name(),
                 row.ended(),
-                row.within(SpeedBy.MARKS.get(0)),
-                row.within(SpeedBy.MARKS.get(1)),
-                row.within(SpeedBy.MARKS.get(2)),
-                row.within(SpeedBy.MARKS.get(3)));
+                where.within(row, SpeedBy.MARKS.get(0)),
+                where.within(row, SpeedBy.MARKS.get(1)),
+                where.within(row, SpeedBy.MARKS.get(2)),
+                where.within(row, SpeedBy.MARKS.get(3)));
     }
 }

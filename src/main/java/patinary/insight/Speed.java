@@ -122,9 +122,9 @@ record Speed(
      */
     record MeanDays(int within, BigDecimal days, BigDecimal spread) {}
 
-    /** Null where no piece was watched so long: of the days after the last nothing is known. */
+    /** Null where no piece was watched so long and some were still unsold: of the days after the last nothing is known. */
     public @Nullable MeanDays meanDays() {
-        if (stays.stream().noneMatch(stay -> stay.days() >= MEAN_WITHIN)) {
+        if (!watched(MEAN_WITHIN) && (open() > 0 || !curve.isAllSold())) {
             return null;
         }
         RestrictedMean mean = curve.meanWithin(MEAN_WITHIN);
@@ -135,9 +135,17 @@ record Speed(
         return BigDecimal.valueOf(days).setScale(1, RoundingMode.HALF_UP);
     }
 
-    /** The share sold within some days in whole percent, or null where nothing was watched so long. */
+    /** The share sold within some days in whole percent, or null where nothing was watched so long and some were still on offer. */
     public @Nullable Integer soldWithin(int days) {
-        boolean watched = stays.stream().anyMatch(stay -> stay.days() >= days);
-        return watched ? (int) Math.round(incidence.sold(days) * HUNDRED) : null;
+        return known(days) ? (int) Math.round(incidence.sold(days) * HUNDRED) : null;
+    }
+
+    /** Whether any was watched so long, or none is still on offer, so that what comes after is known. */
+    boolean known(int days) {
+        return open() == 0 || watched(days);
+    }
+
+    private boolean watched(int days) {
+        return stays.stream().anyMatch(stay -> stay.days() >= days);
     }
 }

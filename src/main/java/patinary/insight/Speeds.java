@@ -67,7 +67,7 @@ class Speeds {
         Map<UUID, List<String>> groups = by.ofPieces() ? moves.groupsOfPieces(by.word()) : Map.of();
         List<Round> those = narrowing.of(rounds(today));
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
-        PriceBands bands = bands(those, prices);
+        PriceBands bands = bands(rounds(today), prices);
         Function<Round, Collection<String>> grouping = switch (by) {
             case SEASON -> round -> List.of(Quarters.of(round.from()));
             case PRICE -> round -> PriceBands.groups(prices.get(round.offer()), bands);

@@ -4,4 +4,8 @@ package patinary.survival;
 public record Span(double low, double high) {
 
     static final Span UNKNOWN = new Span(Double.NaN, Double.NaN);
+
+    public boolean isUnknown() {
+        return Double.isNaN(low) && Double.isNaN(high);
+    }
 }

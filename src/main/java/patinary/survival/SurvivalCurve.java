@@ -72,6 +72,11 @@ public final class SurvivalCurve {
         return share;
     }
 
+    /** Whether nothing is left unsold after the last step, so that what comes after it is known. */
+    public boolean isAllSold() {
+        return !steps.isEmpty() && steps.get(steps.size() - 1).unsold() < ALIKE;
+    }
+
     /** The 95 % limits of the share unsold after a day; NaN before the first sale. */
     public Span limits(int day, Limits kind) {
         Span limits = Span.UNKNOWN;

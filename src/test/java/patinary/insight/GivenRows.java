@@ -42,6 +42,6 @@ final class GivenRows {
 
     /** Alike to nine digits. */
     static void assertLike(double value, double wanted, String what) {
-        assertThat(value).as(what).isCloseTo(wanted, within(Math.max(1e-12, Math.abs(wanted) * 1e-9)));
+        assertThat(value).as(what).isCloseTo(wanted, within(Math.max(1e-15, Math.abs(wanted) * 1e-9)));
     }
 }

@@ -42,8 +42,8 @@ class SoldWhereTest {
         assertThat(stall.incidence().sold(40)).isCloseTo(1.0 / 8 + 5.0 / 8 / 4, within(1e-12));
         assertThat(webShop.incidence().sold(90)).isCloseTo(1.0 / 8, within(1e-12));
         assertThat(where.takenDown().incidence().sold(90)).isCloseTo(1.0 / 8, within(1e-12));
-        assertThat(stall.within(90)).isEqualTo(28);
-        assertThat(stall.within(180)).as("nothing was on offer so long").isNull();
+        assertThat(where.within(stall, 90)).isEqualTo(28);
+        assertThat(where.within(stall, 180)).as("nothing was on offer so long").isNull();
         assertThat(where.whole().soldWithin(90)).isEqualTo(41);
     }
 

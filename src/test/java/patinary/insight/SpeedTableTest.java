@@ -93,6 +93,19 @@ class SpeedTableTest {
                 .isNull();
     }
 
+    /** Sold after 10 and 20 days: of such pieces all is known, (10 + 20) ÷ 2 days; of what was taken down no mean is. */
+    @Test
+    void whatHasAllEndedIsKnownForEver() {
+        Speed sold = speed(Stay.of(10, Exit.SOLD), Stay.of(20, Exit.SOLD));
+        assertThat(sold.soldWithin(180)).isEqualTo(100);
+        assertThat(sold.meanDays().days()).isEqualByComparingTo("15.0");
+        Speed ended = speed(Stay.of(10, Exit.SOLD), Stay.of(20, Exit.WITHDRAWN));
+        assertThat(ended.soldWithin(180)).isEqualTo(50);
+        assertThat(ended.meanDays()).isNull();
+        assertThat(speed(Stay.of(10, Exit.SOLD), Stay.of(20, Exit.OPEN)).soldWithin(30))
+                .isNull();
+    }
+
     private static Speed speed(Stay... stays) {
         List<Round> rounds = Stream.of(stays)
                 .map(stay -> new Round(UUID.randomUUID(), UUID.randomUUID(), null, LocalDate.EPOCH, stay, ""))

@@ -58,7 +58,7 @@ final class CheckValues {
                     .isTrue();
         } else {
             double wanted = Double.parseDouble(expected);
-            assertThat(value).as(what).isCloseTo(wanted, within(Math.max(1e-12, Math.abs(wanted) * 1e-9)));
+            assertThat(value).as(what).isCloseTo(wanted, within(Math.max(1e-15, Math.abs(wanted) * 1e-9)));
         }
     }
 }

@@ -38,6 +38,30 @@ class IncidenceTest {
         }
     }
 
+    /** The curves of one kind of exit alone, which do not add up with each other, and that of leaving in any way. */
+    @Test
+    void theCurvesOfEachExitAloneAreThoseOfTheReference() {
+        SurvivalCurve unsold = SurvivalCurve.of(TWELVE);
+        SurvivalCurve notWithdrawn = SurvivalCurve.of(as(Exit.WITHDRAWN, Exit.SOLD));
+        SurvivalCurve stillOn = SurvivalCurve.of(TWELVE.stream()
+                .map(stay -> stay.exit() == Exit.OPEN ? stay : Stay.of(stay.days(), Exit.SOLD))
+                .toList());
+        for (CSVRecord row : CheckValues.read("competing-expected")) {
+            int day = Integer.parseInt(row.get("time"));
+            assertLike(1 - unsold.unsold(day), row.get("one_minus_km_sold"), "sold " + day);
+            assertLike(1 - notWithdrawn.unsold(day), row.get("one_minus_km_withdrawn"), "withdrawn " + day);
+            assertLike(stillOn.unsold(day), row.get("km_all_exits"), "still on " + day);
+        }
+    }
+
+    private static List<Stay> as(Exit one, Exit other) {
+        return TWELVE.stream()
+                .map(stay -> stay.exit() == one
+                        ? Stay.of(stay.days(), other)
+                        : stay.exit() == other ? Stay.of(stay.days(), one) : stay)
+                .toList();
+    }
+
     @Test
     void soldWithdrawnAndStillOnMakeUpAll() {
         assertThat(Incidence.of(TWELVE).steps())
