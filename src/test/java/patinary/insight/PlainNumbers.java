@@ -105,6 +105,7 @@ public final class PlainNumbers {
             case "moves/seasons" -> seasons();
             case "moves/hours" -> hours();
             case "moves/days" -> days();
+            case "moves/days?by=channel" -> where();
             case "moves/what-to-pay" -> whatToPay();
             default -> null;
         };
@@ -246,6 +247,13 @@ public final class PlainNumbers {
         return new Speeds.Answer(SpeedTable.of(rounds, round -> groups.of(round.piece())), null);
     }
 
+    private SoldWhere where() {
+        Groups groups = new Groups();
+        Map<UUID, String> channels = names("channel");
+        return SoldWhere.of(
+                Rounds.of(offers(groups, sale -> channels.getOrDefault(sale, "")), takenOver(), shop.today()));
+    }
+
     private Months seasons() {
         OfferFacts offers = offers(new Groups());
         return new Months(
@@ -329,15 +337,26 @@ public final class PlainNumbers {
     }
 
     private OfferFacts offers(Groups groups) {
+        return offers(groups, channel -> "");
+    }
+
+    private OfferFacts offers(Groups groups, Function<@Nullable UUID, String> channel) {
         List<Spell> spells = new ArrayList<>();
         rows(SPELL, row -> spell(row, groups, spells));
         List<Sold> sold = new ArrayList<>();
         rows(
-                "select piece_id, sold_on, came_back from sale_part where piece_id is not null and not undelivered order by sold_on",
+                "select piece_id, sold_on, came_back, channel_id from sale_part where piece_id is not null and not undelivered order by sold_on",
                 row -> {
                     UUID piece = id(row, 1);
                     if (!groups.others.contains(piece)) {
-                        sold.add(new Sold(piece, day(row, 2), "", row.getBoolean(3), 0, 0, 0));
+                        sold.add(new Sold(
+                                piece,
+                                day(row, 2),
+                                channel.apply(row.getObject(4, UUID.class)),
+                                row.getBoolean(3),
+                                0,
+                                0,
+                                0));
                     }
                 });
         return new OfferFacts(spells, pauses(), sold);
