@@ -99,6 +99,7 @@ final class SumsGrowth {
         sums.put("what moves, by channel", () -> MoveTable.byChannel(facts, FIRST, TODAY));
         sums.put("the rounds of all pieces", () -> Rounds.of(offers, Map.of(), TODAY));
         sums.put("days to sell, by style", () -> SpeedTable.of(rounds, round -> List.of(style(round.piece()))));
+        sums.put("where they sold", () -> SoldWhere.of(rounds));
         sums.put("months of the year", () -> SeasonDays.of(offers, TODAY).seasons());
         sums.put("months of first offers", () -> Cohort.of(rounds, TODAY));
         MoneyTable.Grouping grouping = MoneyTable.Grouping.ofPieces(piece -> List.of(style(piece)));
@@ -106,6 +107,9 @@ final class SumsGrowth {
         sums.put("money, by supply line", () -> LineShares.of(sales, costs, Set.of()));
         HourTable.Facts hours = new HourTable.Facts(Map.of(YearMonth.from(TODAY), Amount.of(1)), Map.of(), money);
         sums.put("her hour", () -> HourTable.of(hours, new Period(FIRST, TODAY), aims, RATE));
+        sums.put(
+                "what to make next",
+                () -> MakeNext.rows(Pools.of(past, aims.horizonDays(), TODAY), aims, MakeNext.Order.HOUR));
         sums.put("what to pay, tried", () -> PayTrial.of(past, aims, RATE, TODAY));
         sums.put(SORT, () -> past.stream().sorted(Outcome.LATEST).toList());
         return sums;
