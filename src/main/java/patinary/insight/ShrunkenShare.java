@@ -67,9 +67,18 @@ final class ShrunkenShare {
         return new Estimate(all.share(), around.low(), around.high(), around.variance(), ownWeight);
     }
 
-    /** By Jeffreys' prior: as if half a piece more had sold and half a piece had not. */
+    /**
+     * By Jeffreys' prior: as if half a piece more had sold and half a piece had not. Where none sold the lower limit is 0, where all did
+     * the upper one 1 (Brown, Cai and DasGupta, Statist. Sci. 16 (2001) 101–133, the rule from memory; the reference values have it).
+     */
     private static Estimate alone(Tries group, double ownWeight) {
-        return beta(group.sold() + HALF, group.pieces() - group.sold() + HALF, ownWeight);
+        Estimate share = beta(group.sold() + HALF, group.pieces() - group.sold() + HALF, ownWeight);
+        return new Estimate(
+                share.value(),
+                group.sold() == 0 ? 0 : share.low(),
+                group.sold() == group.pieces() ? 1 : share.high(),
+                share.variance(),
+                ownWeight);
     }
 
     private static Estimate beta(double sold, double not, double ownWeight) {

@@ -48,6 +48,8 @@ class SeasonsTest {
                 Seasons.between(expected, seasons.difference(), 47),
                 scalars.get("between_month_variance"),
                 "variance between months");
+        GivenRows.assertLike(
+                1 / Seasons.between(expected, seasons.difference(), 47), scalars.get("gamma_shape_k"), "kappa");
         for (int m = 0; m < rows.size(); m++) {
             Seasons.Month month = seasons.months().get(m);
             CSVRecord row = rows.get(m);

@@ -25,7 +25,15 @@ class ShrunkenShareTest {
                 ShrunkenShare.of(rows.stream().map(ShrunkenShareTest::tries).toList());
         Map<String, Double> scalars = GivenRows.scalars("shrinkage-unequal-n-scalars");
         assertLike(shares.worth(), scalars.get("M"), "M");
+        assertPrior(shares, scalars.get("rho"), scalars.get("alpha"), scalars.get("beta"));
         assertThat(rows).hasSize(8);
+        assertThat(rows)
+                .as("in order by the drawn share, as the reference ranks them")
+                .allSatisfy(row -> assertThat(rows.stream()
+                                .filter(other -> shares.share(tries(other)).value()
+                                        > shares.share(tries(row)).value())
+                                .count())
+                        .isEqualTo(Long.parseLong(row.get("rank_shrunk")) - 1));
         for (CSVRecord row : rows) {
             Estimate share = shares.share(tries(row));
             assertLike(share.value(), Double.parseDouble(row.get("shrunk")), "shrunk");
@@ -33,6 +41,27 @@ class ShrunkenShareTest {
             assertLike(share.high(), Double.parseDouble(row.get("post_upper")), "post_upper");
         }
         assertLike(shares.share(new Tries(0, 0)).value(), scalars.get("mu"), "mu");
+    }
+
+    /** What the groups were drawn towards: the prior of a group of which nothing is known. */
+    private static void assertPrior(ShrunkenShare shares, double rho, double alpha, double beta) {
+        double all = shares.share(Tries.NONE).value();
+        assertLike(1 / (1 + shares.worth()), rho, "rho");
+        assertLike(all * shares.worth(), alpha, "alpha");
+        assertLike((1 - all) * shares.worth(), beta, "beta");
+    }
+
+    /** By Jeffreys' prior, as a group is told where it stands alone. */
+    @Test
+    void aShareThatStandsAloneHasTheLimitsOfTheReference() {
+        List<CSVRecord> rows = GivenRows.of("/patinary/bench/binomial-intervals-expected");
+        assertThat(rows).hasSizeGreaterThan(10);
+        for (CSVRecord row : rows) {
+            Tries tries = new Tries(Long.parseLong(row.get("n")), Long.parseLong(row.get("x")));
+            Estimate share = ShrunkenShare.whole(tries, 1);
+            assertLike(share.low(), number(row, "jeffreys_lower"), "lower " + row);
+            assertLike(share.high(), number(row, "jeffreys_upper"), "upper " + row);
+        }
     }
 
     /** The count this page makes: pieces offered at least 90 days ago, sold within 90 days or not. */
@@ -79,7 +108,8 @@ class ShrunkenShareTest {
     void groupsOfWhichAllOrNoneSoldStandAlone() {
         ShrunkenShare shares = ShrunkenShare.of(List.of(new Tries(2, 2), new Tries(3, 0), new Tries(1, 1)));
         assertThat(shares.share(new Tries(2, 2)).value()).isCloseTo(2.5 / 3, within(TOLERANCE));
-        assertThat(shares.share(new Tries(3, 0)).low()).isPositive();
+        assertThat(shares.share(new Tries(3, 0)).low()).isZero();
+        assertThat(shares.share(new Tries(2, 2)).high()).isEqualTo(1);
     }
 
     /** Twelve children each: the moments of the 6,115 families. */
@@ -91,10 +121,10 @@ class ShrunkenShareTest {
                         .stream())
                 .toList();
         assertThat(families).hasSize(6115);
-        GivenRows.assertLike(
-                ShrunkenShare.of(families).worth(),
-                GivenRows.scalars("saxony-expected").get("kleinman_M"),
-                "worth");
+        ShrunkenShare shares = ShrunkenShare.of(families);
+        Map<String, Double> scalars = GivenRows.scalars("saxony-expected");
+        GivenRows.assertLike(shares.worth(), scalars.get("kleinman_M"), "worth");
+        assertPrior(shares, scalars.get("kleinman_rho"), scalars.get("kleinman_alpha"), scalars.get("kleinman_beta"));
     }
 
     /** Forty-five tries each: drawn towards all, the shares come nearer to those of the rest of the season. */
@@ -106,6 +136,7 @@ class ShrunkenShareTest {
         ShrunkenShare shares = ShrunkenShare.of(players);
         Map<String, Double> scalars = GivenRows.scalars("efron-morris-scalars");
         GivenRows.assertLike(shares.worth(), scalars.get("moment_M"), "worth");
+        assertPrior(shares, scalars.get("moment_rho"), scalars.get("moment_alpha"), scalars.get("moment_beta"));
         double raw = 0;
         double drawn = 0;
         List<CSVRecord> expected = GivenRows.of("efron-morris-expected");

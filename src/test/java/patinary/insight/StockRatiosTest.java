@@ -41,6 +41,7 @@ class StockRatiosTest {
     void marginReturnAndSellThrough() {
         GivenRows.assertLike(4_140d / 11_340, GIVEN.get("gross_margin_ratio"), "margin");
         assertThat(Ratios.percent(414_000, 1_134_000)).isEqualTo(Percent.of("36.5"));
+        GivenRows.assertLike(4_140d / 7_200, GIVEN.get("markup_on_cost"), "return on cost");
         assertThat(Ratios.percent(414_000, 720_000)).isEqualTo(Percent.of("57.5"));
         GivenRows.assertLike(
                 Ratios.quotient(BigDecimal.valueOf(300), BigDecimal.valueOf(585))
