@@ -1,5 +1,6 @@
 package patinary.insight;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
@@ -7,6 +8,11 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What the few things of a list are called, so that the many rows that name them need not carry their names. */
 final class Names {
+
+    /** Groups by name, whatever its case; the one without a name comes last. */
+    static final Comparator<String> UNNAMED_LAST = Comparator.comparing(String::isEmpty)
+            .thenComparing(String.CASE_INSENSITIVE_ORDER)
+            .thenComparing(Comparator.naturalOrder());
 
     private Names() {}
 

@@ -1,7 +1,6 @@
 package patinary.insight;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -60,11 +59,7 @@ record SoldWhere(List<Row> rows, Row takenDown, Speed whole) {
         Map<String, List<Round>> sold = rounds.stream()
                 .filter(SoldWhere::sold)
                 .collect(Collectors.groupingBy(
-                        Round::channel,
-                        () -> new TreeMap<>(Comparator.comparing(String::isEmpty)
-                                .thenComparing(String.CASE_INSENSITIVE_ORDER)
-                                .thenComparing(Comparator.naturalOrder())),
-                        Collectors.toList()));
+                        Round::channel, () -> new TreeMap<>(Names.UNNAMED_LAST), Collectors.toList()));
         List<Row> rows = sold.entrySet().stream()
                 .map(one -> row(one.getKey(), one.getValue(), events, round -> soldAt(round, one.getKey())))
                 .toList();

@@ -3,7 +3,6 @@ package patinary.insight;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,9 +33,7 @@ record SpeedTable(List<Speed> rows, Speed whole) {
     /** @param groups the names of the groups that a round belongs to */
     static SpeedTable of(List<Round> rounds, Function<Round, ? extends Collection<String>> groups) {
         List<Round> byDays = rounds.stream().sorted(Round.BY_DAYS).toList();
-        Map<String, BitSet> members = new TreeMap<>(Comparator.comparing(String::isEmpty)
-                .thenComparing(String.CASE_INSENSITIVE_ORDER)
-                .thenComparing(Comparator.naturalOrder()));
+        Map<String, BitSet> members = new TreeMap<>(Names.UNNAMED_LAST);
         for (int i = 0; i < byDays.size(); i++) {
             for (String name : groups.apply(byDays.get(i))) {
                 members.computeIfAbsent(name, n -> new BitSet()).set(i);
