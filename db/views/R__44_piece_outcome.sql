@@ -9,17 +9,19 @@
 
 drop view if exists piece_outcome cascade;
 
--- The days are asked for row by row, as few pieces have them: H2 works out a joined sum again for every row.
+-- The days are asked for row by row, of the few pieces that have them: H2 works out a joined sum again for every row, and to ask for
+-- them of every piece takes PostgreSQL as long again as all else.
 create view piece_outcome as
 select f.piece_id,
        p.kind_id,
        p.style_id,
        f.offered_on,
        f.sold_on,
-       (select max(d.doc_date)
-        from opening_piece op
-        join document d on d.id = op.opening_id
-        where op.piece_id = f.piece_id) as taken_on,
+       case when f.piece_id in (select op.piece_id from opening_piece op) then
+           (select max(d.doc_date)
+            from opening_piece op
+            join document d on d.id = op.opening_id
+            where op.piece_id = f.piece_id) end as taken_on,
        case when f.offered_on is null and f.sold_on is null then
            (select max(d.doc_date)
             from letting_go lg
@@ -35,5 +37,5 @@ select f.piece_id,
        f.state in ('READY', 'OFFERED', 'SOLD') and f.regrouped_minor = 0 and not f.uncosted as worked
 from piece_figures f
 join piece p on p.id = f.piece_id
-where (f.state <> 'GONE' or exists (select 1 from letting_go lg where lg.piece_id = f.piece_id))
+where (f.state <> 'GONE' or f.piece_id in (select lg.piece_id from letting_go lg))
   and f.piece_id not in (select po.piece_id from piece_owner po);
