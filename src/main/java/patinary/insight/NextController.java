@@ -3,6 +3,7 @@ package patinary.insight;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -111,15 +112,15 @@ class NextController {
         rows.forEach(row -> file.row(
                 row.group().kind(),
                 row.group().style(),
-                row.profitEach(),
-                row.low(),
-                row.high(),
-                row.perHour(),
-                row.perHourLow(),
-                row.perHourHigh(),
-                value(row.onMoney()),
-                value(row.onMoneyLow()),
-                value(row.onMoneyHigh()),
+                told(row, NextRow::profitEach),
+                told(row, NextRow::low),
+                told(row, NextRow::high),
+                told(row, NextRow::perHour),
+                told(row, NextRow::perHourLow),
+                told(row, NextRow::perHourHigh),
+                told(row, one -> value(one.onMoney())),
+                told(row, one -> value(one.onMoneyLow())),
+                told(row, one -> value(one.onMoneyHigh())),
                 row.wholeMinutes(),
                 row.moneyEach(),
                 row.pool().net().count(),
@@ -129,6 +130,11 @@ class NextController {
                         .map(NextController::said)
                         .collect(Collectors.joining("; "))));
         return file.download("what-to-make-next.csv");
+    }
+
+    /** Of a group that is too small to tell nothing is said, as on the page. */
+    private static <T> @Nullable T told(NextRow row, Function<NextRow, @Nullable T> figure) {
+        return row.told() ? figure.apply(row) : null;
     }
 
     /** A finish, for how many pieces there is enough, and what is short: Matt wax: 4; Gloss: 0 (Gloss varnish). */

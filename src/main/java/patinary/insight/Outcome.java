@@ -12,7 +12,7 @@ import patinary.money.Amount;
  *
  * @param clockFrom its first day on offer; null where that tells nothing
  * @param net what it left of its sale; null while unsold
- * @param off what fees, postage and packaging took off its sale; zero while unsold
+ * @param off what fees, postage and packaging took off its sale; says nothing while unsold
  * @param worked whether all its supplies and minutes are in the books
  */
 record Outcome(

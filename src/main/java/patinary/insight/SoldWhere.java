@@ -1,5 +1,6 @@
 package patinary.insight;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -8,7 +9,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import patinary.survival.Exit;
 import patinary.survival.Incidence;
@@ -52,14 +52,17 @@ record SoldWhere(List<Row> rows, Row takenDown, Speed whole) {
         }
     }
 
-    static SoldWhere of(Collection<Round> all) {
+    /** @param channels those of the shop, so that one through which nothing sold yet is seen too */
+    static SoldWhere of(Collection<Round> all, Collection<String> channels) {
         List<Round> rounds = all.stream().sorted(Round.BY_DAYS).toList();
         Set<UUID> sets = new HashSet<>();
         List<Round> events = rounds.stream().filter(round -> round.ownEnd(sets)).toList();
-        Map<String, List<Round>> sold = rounds.stream()
+        Map<String, List<Round>> sold = new TreeMap<>(Names.UNNAMED_LAST);
+        channels.forEach(channel -> sold.put(channel, new ArrayList<>()));
+        rounds.stream()
                 .filter(SoldWhere::sold)
-                .collect(Collectors.groupingBy(
-                        Round::channel, () -> new TreeMap<>(Names.UNNAMED_LAST), Collectors.toList()));
+                .forEach(round -> sold.computeIfAbsent(round.channel(), channel -> new ArrayList<>())
+                        .add(round));
         List<Row> rows = sold.entrySet().stream()
                 .map(one -> row(one.getKey(), one.getValue(), events, round -> soldAt(round, one.getKey())))
                 .toList();

@@ -60,14 +60,17 @@ class Speeds {
     /** Where the same pieces sold, and by when. */
     SoldWhere where(Narrowing narrowing, LocalDate today) {
         return narrowing.kept(
-                readings, new Where(narrowing.chosen(), today), those -> SoldWhere.of(those.of(rounds(today))));
+                readings,
+                new Where(narrowing.chosen(), today),
+                those -> SoldWhere.of(
+                        those.of(rounds(today)), moves.channelNames().values()));
     }
 
     private Answer reckoned(SpeedBy by, Narrowing narrowing, LocalDate today) {
         Map<UUID, List<String>> groups = by.ofPieces() ? moves.groupsOfPieces(by.word()) : Map.of();
         List<Round> those = narrowing.of(rounds(today));
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
-        PriceBands bands = bands(rounds(today), prices);
+        PriceBands bands = by == SpeedBy.PRICE ? bands() : null;
         Function<Round, Collection<String>> grouping = switch (by) {
             case SEASON -> round -> List.of(Quarters.of(round.from()));
             case PRICE -> round -> PriceBands.groups(prices.get(round.offer()), bands);
@@ -90,11 +93,9 @@ class Speeds {
                 .toList();
     }
 
-    private static @Nullable PriceBands bands(List<Round> rounds, Map<UUID, Amount> prices) {
-        List<Amount> asked = rounds.stream()
-                .map(round -> prices.get(round.offer()))
-                .filter(java.util.Objects::nonNull)
-                .toList();
+    /** Those of all pieces, as on every page; null where nothing has a price. */
+    private @Nullable PriceBands bands() {
+        Collection<Amount> asked = moves.firstPrices().values();
         return asked.isEmpty() ? null : PriceBands.of(asked);
     }
 

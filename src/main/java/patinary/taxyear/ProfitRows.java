@@ -29,7 +29,7 @@ class ProfitRows {
             group by r.document_id, r.doc_date, r.kind, r.note
             order by r.doc_date, cast(r.document_id as varchar(36))""";
 
-    private static final int MOST = 1_000_000;
+    private static final int MOST = Integer.MAX_VALUE;
 
     /**
      * Some documents and the profit of all that were asked for.

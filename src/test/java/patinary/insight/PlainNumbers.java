@@ -251,7 +251,8 @@ public final class PlainNumbers {
         Groups groups = new Groups();
         Map<UUID, String> channels = names("channel");
         return SoldWhere.of(
-                Rounds.of(offers(groups, sale -> channels.getOrDefault(sale, "")), takenOver(), shop.today()));
+                Rounds.of(offers(groups, sale -> channels.getOrDefault(sale, "")), takenOver(), shop.today()),
+                channels.values());
     }
 
     private Months seasons() {

@@ -25,18 +25,23 @@ class SoldWhereTest {
      */
     @Test
     void eachEndHasItsShareOfAll() {
-        SoldWhere where = SoldWhere.of(List.of(
-                round(10, Exit.SOLD, "Stall"),
-                round(20, Exit.SOLD, "Web shop"),
-                round(30, Exit.WITHDRAWN, ""),
-                round(35, Exit.OPEN, ""),
-                round(40, Exit.SOLD, "Stall"),
-                round(100, Exit.OPEN, ""),
-                round(100, Exit.OPEN, ""),
-                round(100, Exit.OPEN, "")));
-        assertThat(where.rows()).extracting(SoldWhere.Row::name).containsExactly("Stall", "Web shop");
-        SoldWhere.Row stall = where.rows().get(0);
-        SoldWhere.Row webShop = where.rows().get(1);
+        SoldWhere where = SoldWhere.of(
+                List.of(
+                        round(10, Exit.SOLD, "Stall"),
+                        round(20, Exit.SOLD, "Web shop"),
+                        round(30, Exit.WITHDRAWN, ""),
+                        round(35, Exit.OPEN, ""),
+                        round(40, Exit.SOLD, "Stall"),
+                        round(100, Exit.OPEN, ""),
+                        round(100, Exit.OPEN, ""),
+                        round(100, Exit.OPEN, "")),
+                List.of("Fair", "Stall"));
+        assertThat(where.rows()).extracting(SoldWhere.Row::name).containsExactly("Fair", "Stall", "Web shop");
+        assertThat(where.within(where.rows().get(0), 90))
+                .as("nothing sold there yet")
+                .isZero();
+        SoldWhere.Row stall = where.rows().get(1);
+        SoldWhere.Row webShop = where.rows().get(2);
         assertThat(stall.ended()).isEqualTo(2);
         assertThat(stall.incidence().sold(39)).isCloseTo(1.0 / 8, within(1e-12));
         assertThat(stall.incidence().sold(40)).isCloseTo(1.0 / 8 + 5.0 / 8 / 4, within(1e-12));
@@ -53,7 +58,7 @@ class SoldWhereTest {
         UUID set = new UUID(7, 7);
         Round lid = round(5, Exit.SOLD, "Stall", set);
         Round pot = round(5, Exit.SOLD, "Stall", set);
-        SoldWhere where = SoldWhere.of(List.of(round(3, Exit.SOLD, ""), lid, pot));
+        SoldWhere where = SoldWhere.of(List.of(round(3, Exit.SOLD, ""), lid, pot), List.of());
         assertThat(where.rows()).extracting(SoldWhere.Row::name).containsExactly("Stall", "");
         assertThat(where.row(0).ended()).isEqualTo(1);
         assertThat(where.rounds(0)).containsExactly(lid, pot);
@@ -71,7 +76,7 @@ class SoldWhereTest {
             Exit exit = way == 0 ? Exit.OPEN : way == 1 ? Exit.WITHDRAWN : Exit.SOLD;
             rounds.add(round(one / 6, exit, exit == Exit.SOLD ? "Channel " + way : ""));
         }
-        SoldWhere where = SoldWhere.of(rounds);
+        SoldWhere where = SoldWhere.of(rounds, List.of("Channel 2"));
         where.whole().incidence().steps().forEach(step -> {
             double sold = where.rows().stream()
                     .mapToDouble(row -> row.incidence().sold(step.day()))

@@ -99,7 +99,7 @@ final class SumsGrowth {
         sums.put("what moves, by channel", () -> MoveTable.byChannel(facts, FIRST, TODAY));
         sums.put("the rounds of all pieces", () -> Rounds.of(offers, Map.of(), TODAY));
         sums.put("days to sell, by style", () -> SpeedTable.of(rounds, round -> List.of(style(round.piece()))));
-        sums.put("where they sold", () -> SoldWhere.of(rounds));
+        sums.put("where they sold", () -> SoldWhere.of(rounds, List.of()));
         sums.put("months of the year", () -> SeasonDays.of(offers, TODAY).seasons());
         sums.put("months of first offers", () -> Cohort.of(rounds, TODAY));
         MoneyTable.Grouping grouping = MoneyTable.Grouping.ofPieces(piece -> List.of(style(piece)));
