@@ -23,7 +23,6 @@ import patinary.shop.Aims;
  */
 record HourTable(List<Month> months, Month whole) {
 
-    private static final BigDecimal HOUR = BigDecimal.valueOf(60);
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     /**
@@ -120,7 +119,7 @@ record HourTable(List<Month> months, Month whole) {
     private record Aim(Aims aims, Amount rate, Map<UUID, BigDecimal> minutes) {
 
         Amount work(BigDecimal minutes) {
-            return rate.part(minutes, HOUR, RoundingMode.HALF_UP);
+            return Ratios.worth(minutes, rate);
         }
 
         boolean reached(PieceSale sale) {

@@ -1,7 +1,6 @@
 package patinary.insight;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -18,8 +17,6 @@ import patinary.taxbasis.TaxYears;
 @Repository
 @Transactional(readOnly = true)
 class HourYears {
-
-    private static final BigDecimal HOUR = BigDecimal.valueOf(60);
 
     private static final String PROFIT =
             "select cast(coalesce(sum(profit_minor), 0) as bigint) from document_profit where doc_date between ? and ?";
@@ -99,7 +96,7 @@ class HourYears {
                 Amount.of(jdbc.sql(PROFIT).params(first, last).query(Long.class).single());
         BigDecimal minutes =
                 jdbc.sql(MINUTES).params(first, last).query(BigDecimal.class).single();
-        Amount work = shop.hourlyRate().part(minutes, HOUR, RoundingMode.HALF_UP);
+        Amount work = Ratios.worth(minutes, shop.hourlyRate());
         return new Year(year, first, last, books, bases.year(year).profit(), minutes, books.minus(work));
     }
 }

@@ -33,6 +33,11 @@ final class Ratios {
         return minutes.signum() <= 0 ? null : profit.part(HOUR, minutes, RoundingMode.HALF_UP);
     }
 
+    /** What minutes are worth at a rate for the hour, half up to the smallest unit. */
+    static Amount worth(BigDecimal minutes, Amount rate) {
+        return rate.part(minutes, HOUR, RoundingMode.HALF_UP);
+    }
+
     /** The quotient to 16 digits; null where the lower number is not above zero. */
     static @Nullable BigDecimal quotient(BigDecimal upper, BigDecimal lower) {
         return lower.signum() <= 0 ? null : upper.divide(lower, MathContext.DECIMAL64);
