@@ -44,7 +44,7 @@ class ShrunkenShareTest {
     }
 
     /** What the groups were drawn towards: the prior of a group of which nothing is known. */
-    private static void assertPrior(ShrunkenShare shares, double rho, double alpha, double beta) {
+    static void assertPrior(ShrunkenShare shares, double rho, double alpha, double beta) {
         double all = shares.share(Tries.NONE).value();
         assertLike(1 / (1 + shares.worth()), rho, "rho");
         assertLike(all * shares.worth(), alpha, "alpha");
@@ -125,32 +125,6 @@ class ShrunkenShareTest {
         Map<String, Double> scalars = GivenRows.scalars("saxony-expected");
         GivenRows.assertLike(shares.worth(), scalars.get("kleinman_M"), "worth");
         assertPrior(shares, scalars.get("kleinman_rho"), scalars.get("kleinman_alpha"), scalars.get("kleinman_beta"));
-    }
-
-    /** Forty-five tries each: drawn towards all, the shares come nearer to those of the rest of the season. */
-    @Test
-    void battingAverages() {
-        List<Tries> players = GivenRows.of("efron-morris-observations").stream()
-                .map(row -> new Tries(Long.parseLong(row.get("at_bats")), Long.parseLong(row.get("hits"))))
-                .toList();
-        ShrunkenShare shares = ShrunkenShare.of(players);
-        Map<String, Double> scalars = GivenRows.scalars("efron-morris-scalars");
-        GivenRows.assertLike(shares.worth(), scalars.get("moment_M"), "worth");
-        assertPrior(shares, scalars.get("moment_rho"), scalars.get("moment_alpha"), scalars.get("moment_beta"));
-        double raw = 0;
-        double drawn = 0;
-        List<CSVRecord> expected = GivenRows.of("efron-morris-expected");
-        for (int i = 0; i < players.size(); i++) {
-            Estimate share = shares.share(players.get(i));
-            GivenRows.assertLike(
-                    share.value(), Double.parseDouble(expected.get(i).get("beta_binomial_moment")), "player " + i);
-            GivenRows.assertLike(share.ownWeight(), scalars.get("moment_weight_on_own_rate"), "weight");
-            double later = Double.parseDouble(expected.get(i).get("remaining_average"));
-            raw += Math.pow(players.get(i).share() - later, 2);
-            drawn += Math.pow(share.value() - later, 2);
-        }
-        GivenRows.assertLike(raw, scalars.get("sse_mle_y"), "squared errors of the raw shares");
-        GivenRows.assertLike(drawn, scalars.get("sse_beta_binomial_y"), "squared errors of the drawn ones");
     }
 
     /** The distributions of the library that the sums of this package and of survival stand on. */
