@@ -75,7 +75,7 @@ class MoneyReport {
         MoneyFacts facts = narrowing.of(facts(first, last));
         int days = Math.toIntExact(ChronoUnit.DAYS.between(first, last) + 1);
         Map<UUID, Amount> prices = by == MoneyBy.PRICE ? moves.firstPrices() : Map.of();
-        PriceBands bands = prices.isEmpty() ? null : PriceBands.of(prices.values());
+        PriceBands bands = by == MoneyBy.PRICE ? moves.bands() : null;
         Map<UUID, LocalDate> offered = by == MoneyBy.SEASON ? moves.firstOffered() : Map.of();
         Map<UUID, List<String>> groups = switch (by) {
             case CHANNEL, PRICE, SEASON -> Map.of();

@@ -2,6 +2,7 @@ package patinary.insight;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -113,11 +114,11 @@ class Moves {
     }
 
     private Map<UUID, String> bandsOfPieces() {
-        Map<UUID, Amount> prices = firstPrices();
+        PriceBands bands = bands();
         Map<UUID, String> names = new HashMap<>();
-        if (!prices.isEmpty()) {
-            PriceBands bands = PriceBands.of(prices.values());
-            prices.forEach((piece, price) -> names.put(piece, bands.of(price).word()));
+        if (bands != null) {
+            firstPrices()
+                    .forEach((piece, price) -> names.put(piece, bands.of(price).word()));
         }
         return names;
     }
@@ -243,6 +244,13 @@ class Moves {
             });
             return prices;
         });
+    }
+
+    /** The three bands of first asked prices of the whole shop; null where nothing has a price. */
+    @Nullable
+    PriceBands bands() {
+        Collection<Amount> asked = firstPrices().values();
+        return asked.isEmpty() ? null : PriceBands.of(asked);
     }
 
     private Map<UUID, List<String>> byPiece(String groupedBy) {

@@ -55,6 +55,7 @@ class MovesController {
         model.addAttribute("bys", choices());
         model.addAttribute("period", period);
         model.addAttribute("narrowing", narrowing);
+        model.addAttribute("bands", known == By.PRICE ? moves.bands() : null);
         model.addAttribute("table", table);
         model.addAttribute("row", row);
         model.addAttribute("what", opened.word());

@@ -15,7 +15,7 @@ import patinary.ledger.Readings;
  * @param chosen the groups, at most two
  * @param pieces those that belong to each of them; null for the whole shop
  * @param choices what may be chosen
- * @param bands the three price bands of the whole shop, or null where nothing has a price
+ * @param bands the three price bands of the whole shop where one of them is chosen, or null
  */
 record Narrowing(
         List<Only> chosen,

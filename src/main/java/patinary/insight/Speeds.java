@@ -70,7 +70,7 @@ class Speeds {
         Map<UUID, List<String>> groups = by.ofPieces() ? moves.groupsOfPieces(by.word()) : Map.of();
         List<Round> those = narrowing.of(rounds(today));
         Map<UUID, Amount> prices = by == SpeedBy.PRICE ? prices() : Map.of();
-        PriceBands bands = by == SpeedBy.PRICE ? bands() : null;
+        PriceBands bands = by == SpeedBy.PRICE ? moves.bands() : null;
         Function<Round, Collection<String>> grouping = switch (by) {
             case SEASON -> round -> List.of(Quarters.of(round.from()));
             case PRICE -> round -> PriceBands.groups(prices.get(round.offer()), bands);
@@ -91,12 +91,6 @@ class Speeds {
                         .thenComparing(round -> round.stay().exit())
                         .thenComparingInt(round -> round.stay().days()))
                 .toList();
-    }
-
-    /** Those of all pieces, as on every page; null where nothing has a price. */
-    private @Nullable PriceBands bands() {
-        Collection<Amount> asked = moves.firstPrices().values();
-        return asked.isEmpty() ? null : PriceBands.of(asked);
     }
 
     private Map<UUID, LocalDate> days() {

@@ -14,7 +14,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
 import patinary.ledger.Readings;
-import patinary.money.Amount;
 
 /** Reads which groups a page may be narrowed to, and which pieces belong to the chosen ones. */
 @Repository
@@ -68,9 +67,6 @@ class Traits {
 
     private record Belonging(Only only) {}
 
-    /** What there is to choose from. */
-    private record Choosable(List<Only> choices, @Nullable PriceBands bands) {}
-
     private final JdbcClient jdbc;
     private final Moves moves;
     private final Readings readings;
@@ -83,33 +79,30 @@ class Traits {
 
     /** What is asked for and no group of the shop is not asked for. */
     Narrowing narrowing(Asked asked) {
-        Choosable known = readings.ahead(Kept.CHOICES, this::choosable);
+        List<Only> choices = readings.ahead(Kept.CHOICES, this::choices);
         List<Only> chosen = Stream.of(asked.only, asked.also)
-                .flatMap(word -> Only.of(word, known.choices()).stream())
+                .flatMap(word -> Only.of(word, choices).stream())
                 .distinct()
                 .toList();
+        // Of what may be chosen the prices are told as thirds, so that no page reads them all to offer them.
+        PriceBands bands = chosen.stream().anyMatch(only -> only.by() == Trait.PRICE) ? moves.bands() : null;
         Set<UUID> pieces = null;
         for (Only only : chosen) {
-            Set<UUID> those = readings.of(new Belonging(only), () -> pieces(only, known.bands()));
+            Set<UUID> those = readings.of(new Belonging(only), () -> pieces(only, bands));
             pieces = pieces == null ? those : both(pieces, those);
         }
-        return new Narrowing(chosen, pieces, known.choices(), known.bands());
+        return new Narrowing(chosen, pieces, choices, bands);
     }
 
     private static Set<UUID> both(Set<UUID> one, Set<UUID> other) {
         return one.stream().filter(other::contains).collect(Collectors.toUnmodifiableSet());
     }
 
-    private Choosable choosable() {
-        PriceBands bands = bands();
-        return new Choosable(choices(bands != null), bands);
-    }
-
-    private List<Only> choices(boolean priced) {
+    private List<Only> choices() {
         List<Only> choices = new ArrayList<>(jdbc.sql(CHOICES).query(ChoiceRow.class).stream()
                 .map(row -> new Only(Trait.valueOf(row.trait()), row.name()))
                 .toList());
-        IntStream.rangeClosed(1, priced ? PriceBands.Band.values().length : 0)
+        IntStream.rangeClosed(1, PriceBands.Band.values().length)
                 .forEach(band -> choices.add(new Only(Trait.PRICE, String.valueOf(band))));
         IntStream.rangeClosed(1, Quarters.ALL)
                 .forEach(quarter -> choices.add(new Only(Trait.SEASON, String.valueOf(quarter))));
@@ -138,13 +131,5 @@ class Traits {
                     .list());
         }
         return pieces;
-    }
-
-    /** Null where nothing has a price. The prices are put in order here: a database takes three times as long to count each. */
-    private @Nullable PriceBands bands() {
-        List<Amount> prices = jdbc.sql("select price_minor from piece_asked_first")
-                .query((row, number) -> Amount.of(row.getLong(1)))
-                .list();
-        return prices.isEmpty() ? null : PriceBands.of(prices);
     }
 }

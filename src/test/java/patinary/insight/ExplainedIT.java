@@ -299,6 +299,18 @@ class ExplainedIT {
                 .isEqualTo(where.whole().sold());
     }
 
+    /** To offer them, no page reads the prices of the whole shop; once one is chosen it says which prices they are. */
+    @Test
+    void priceBandsAreOfferedAsThirdsAndToldInMoneyOnceChosen() throws Exception {
+        PriceBands bands = Objects.requireNonNull(moves.bands());
+        String upTo = "Up to " + fmt.money(bands.low());
+        assertThat(page("/moves"))
+                .contains("Lowest third", "Middle third", "Highest third")
+                .doesNotContain(upTo);
+        assertThat(page("/moves?only=price:1")).contains(upTo).doesNotContain("Lowest third");
+        assertThat(page("/moves?by=price")).contains(upTo);
+    }
+
     @Test
     void twoGroupsTogetherAreThePiecesOfBoth() throws Exception {
         LocalDate today = shop.today();
