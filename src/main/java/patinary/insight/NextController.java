@@ -18,6 +18,7 @@ import patinary.shop.CurrentShop;
 import patinary.web.Choice;
 import patinary.web.CsvFile;
 import patinary.web.NotFound;
+import patinary.web.Page;
 import patinary.web.Window;
 
 /** What to make next, and what each suggestion rests on. */
@@ -41,7 +42,10 @@ class NextController {
         this.shop = shop;
     }
 
-    /** @param row the number of the row whose pieces are shown; the first where there is no such row */
+    /**
+     * @param row the number of the row whose pieces are shown; the first where there is no such row
+     * @param groups the page of the rows
+     */
     @GetMapping("/moves/next")
     String page(
             Asked asked,
@@ -49,6 +53,7 @@ class NextController {
             @RequestParam(defaultValue = "both") String by,
             @RequestParam(defaultValue = "0") int row,
             @RequestParam(required = false) @Nullable Integer page,
+            @RequestParam(required = false) @Nullable Integer groups,
             Model model) {
         MakeNext.Order known = known(order);
         Together level = level(by);
@@ -67,8 +72,10 @@ class NextController {
                 Arrays.stream(MakeNext.Order.values())
                         .map(one -> Choice.said(one.word(), "insight.next.order." + one.word()))
                         .toList());
+        Page<NextRow> part = Page.within(rows, Window.of(groups));
         model.addAttribute("rows", rows);
-        model.addAttribute("ready", report.ready(rows, level));
+        model.addAttribute("part", part);
+        model.addAttribute("ready", report.ready(part.rows(), level));
         model.addAttribute("fewest", WhatToPay.FEW);
         model.addAttribute("horizon", aims.get().horizonDays());
         model.addAttribute("salvage", aims.get().salvage());

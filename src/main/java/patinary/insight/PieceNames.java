@@ -31,8 +31,7 @@ class PieceNames {
 
     /** The rows of one page of a longer list, with their names. */
     <T> Page<Named<T>> page(List<T> rows, Function<T, UUID> piece, Window window) {
-        List<T> shown = rows.stream().skip(window.offset()).limit(window.size()).toList();
-        return Page.of(window, named(shown, piece), rows.size());
+        return Page.of(window, named(Page.within(rows, window).rows(), piece), rows.size());
     }
 
     /** All rows with their names, for a file. */

@@ -13,6 +13,7 @@ import patinary.shop.Aims;
 import patinary.shop.CurrentAims;
 import patinary.shop.CurrentShop;
 import patinary.web.CsvFile;
+import patinary.web.Page;
 import patinary.web.Window;
 
 /** What to pay at the shelf, and how each figure is worked out. */
@@ -37,6 +38,7 @@ class WhatToPayController {
 
     /**
      * @param row the number of the row that is worked out in full; the whole shop's where there is no such row
+     * @param groups the page of the rows
      * @param judged the page of the pieces on which the advice was tried
      */
     @GetMapping("/moves/what-to-pay")
@@ -44,6 +46,7 @@ class WhatToPayController {
             Asked asked,
             @RequestParam(defaultValue = "0") String row,
             @RequestParam(required = false) @Nullable Integer page,
+            @RequestParam(required = false) @Nullable Integer groups,
             @RequestParam(required = false) @Nullable Integer judged,
             HttpServletRequest request,
             Model model) {
@@ -52,6 +55,7 @@ class WhatToPayController {
         List<PayRow> rows = answer.rows();
         model.addAttribute("narrowing", narrowing);
         model.addAttribute("rows", rows);
+        model.addAttribute("part", Page.within(rows, Window.of(groups)));
         // Only the owner gets to what she aims at; a reader is not sent to a closed door.
         model.addAttribute("mayAim", request.isUserInRole(OWNER));
         model.addAttribute("aims", aims.get());

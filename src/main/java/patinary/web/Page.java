@@ -17,6 +17,12 @@ public record Page<T>(List<T> rows, int number, int size, long total) {
         return new Page<>(List.copyOf(rows), window.number(), window.size(), total);
     }
 
+    /** The page of a whole list that a window shows. */
+    public static <T> Page<T> within(List<T> all, Window window) {
+        return of(
+                window, all.stream().skip(window.offset()).limit(window.size()).toList(), all.size());
+    }
+
     public boolean isEmpty() {
         return rows.isEmpty();
     }

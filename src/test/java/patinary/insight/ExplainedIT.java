@@ -299,6 +299,31 @@ class ExplainedIT {
                 .isEqualTo(where.whole().sold());
     }
 
+    /** Of many kinds in many styles fifty stand on a page; what is opened there is the row of the whole list, and the file has them all. */
+    @Test
+    void longListsOfGroupsAreTurnedPageByPage() throws Exception {
+        for (int kind = 0; kind < 60; kind++) {
+            UUID id = new UUID(7, kind);
+            jdbc.sql("insert into object_kind (id, name, version) values (?, ?, 0)")
+                    .params(id, "Invented kind %02d".formatted(kind))
+                    .update();
+            jdbc.sql(
+                            "update piece set kind_id = ? where id = (select id from piece order by id offset ? rows fetch first 1 row only)")
+                    .params(id, kind)
+                    .update();
+        }
+        for (String path : List.of("/moves/next", "/moves/what-to-pay")) {
+            String second = page(path + "?groups=2&row=55");
+            assertThat(second).as(path).contains("51 to ").contains("row=50").doesNotContain("row=49&");
+            assertThat(page(path))
+                    .as(path)
+                    .contains("1 to 50 of ")
+                    .contains("row=49")
+                    .doesNotContain("row=50");
+            assertThat(page(path + "?groups=99")).as(path).contains("Earlier in the list");
+        }
+    }
+
     /** To offer them, no page reads the prices of the whole shop; once one is chosen it says which prices they are. */
     @Test
     void priceBandsAreOfferedAsThirdsAndToldInMoneyOnceChosen() throws Exception {
