@@ -31,7 +31,7 @@ class Outcomes {
     record Answer(List<PayRow> rows, @Nullable PayTrial trial) {}
 
     private static final String PIECES = """
-            select piece_id, kind_id, style_id, offered_on, sold_on, taken_on, let_go_on, net_minor, off_minor, supplies_minor, minutes, bought_minor, worked
+            select piece_id, kind_id, style_id, offered_on, sold_on, net_minor, off_minor, supplies_minor, minutes, bought_minor, worked
             from piece_outcome""";
 
     private enum Kept {
@@ -110,26 +110,50 @@ class Outcomes {
 
     private List<Outcome> read() {
         PieceGroups groups = new PieceGroups(Names.of(jdbc, "object_kind"), Names.of(jdbc, "style"));
-        return jdbc.sql(PIECES).query((row, number) -> outcome(row, groups)).list();
+        FewDays days = new FewDays(days("piece_taken_over"), days("piece_let_go"));
+        return jdbc.sql(PIECES)
+                .query((row, number) -> outcome(row, groups, days))
+                .list();
     }
 
     /** By number: of so many rows, looking for the names of columns would take as long as reading them. */
-    private static Outcome outcome(ResultSet row, PieceGroups groups) throws SQLException {
-        Long net = row.getObject(8, Long.class);
+    private static Outcome outcome(ResultSet row, PieceGroups groups, FewDays days) throws SQLException {
+        UUID piece = row.getObject(1, UUID.class);
+        LocalDate offered = row.getObject(4, LocalDate.class);
+        LocalDate sold = row.getObject(5, LocalDate.class);
+        Long net = row.getObject(6, Long.class);
         return Outcome.of(
-                row.getObject(1, UUID.class),
+                piece,
                 groups.of(row.getObject(2, UUID.class), row.getObject(3, UUID.class)),
-                new Outcome.Days(
-                        row.getObject(4, LocalDate.class),
-                        row.getObject(5, LocalDate.class),
-                        row.getObject(6, LocalDate.class),
-                        row.getObject(7, LocalDate.class)),
+                days.of(piece, offered, sold),
                 net == null ? null : Amount.of(net),
-                Amount.of(row.getLong(9)),
+                Amount.of(row.getLong(7)),
+                Amount.of(row.getLong(8)),
+                row.getBigDecimal(9),
                 Amount.of(row.getLong(10)),
-                row.getBigDecimal(11),
-                Amount.of(row.getLong(12)),
-                row.getBoolean(13));
+                row.getBoolean(11));
+    }
+
+    private Map<UUID, LocalDate> days(String view) {
+        Map<UUID, LocalDate> days = new HashMap<>();
+        jdbc.sql("select piece_id, on_day from " + view).query(row -> {
+            days.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
+        });
+        return days;
+    }
+
+    /**
+     * Days that few pieces have.
+     *
+     * @param taken on which it was taken into the books from before
+     * @param letGo on which it went otherwise than by a sale; told of a piece that never was on offer
+     */
+    private record FewDays(Map<UUID, LocalDate> taken, Map<UUID, LocalDate> letGo) {
+
+        private Outcome.Days of(UUID piece, @Nullable LocalDate offered, @Nullable LocalDate sold) {
+            return new Outcome.Days(
+                    offered, sold, taken.get(piece), offered == null && sold == null ? letGo.get(piece) : null);
+        }
     }
 
     /** Of many pieces the same few groups of kind and style, each made once. */

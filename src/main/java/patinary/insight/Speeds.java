@@ -21,11 +21,7 @@ import patinary.survival.Exit;
 @Transactional(readOnly = true)
 class Speeds {
 
-    private static final String TAKEN_OVER = """
-            select op.piece_id, min(d.doc_date) as on_day
-            from opening_piece op
-            join document d on d.id = op.opening_id
-            group by op.piece_id""";
+    private static final String TAKEN_OVER = "select piece_id, on_day from piece_taken_over";
 
     private static final String FIRST_PRICES =
             "select offer_id, first_price_minor from offer_state where first_price_minor is not null";
