@@ -59,6 +59,12 @@ public final class PageRules {
         return asked(page, "{}");
     }
 
+    /** What all the rules but that of contrast find. */
+    public static List<String> brokenButContrast(Page page) {
+        present(page);
+        return asked(page, "{ rules: { '" + CONTRAST + "': { enabled: false } } }");
+    }
+
     /** What cannot be read for want of contrast. Of fifty rows that are drawn alike two are looked at, which finds the same in a third of the time. */
     public static List<String> dim(Page page) {
         mark(page);

@@ -27,13 +27,14 @@ class PageRulesIT {
                 .anyMatch(found -> found.contains("Pale too"))
                 .anyMatch(found -> found.contains("Pale as well"));
         assertThat(PageRules.broken(page)).containsAll(PageRules.dim(page));
+        assertThat(PageRules.brokenButContrast(page)).isEmpty();
     }
 
     @Test
     void findAFieldWithoutALabel(Browser.Visit visit) {
         Page page = page(visit, ROWS + "<input name='lost'>");
 
-        assertThat(PageRules.broken(page)).singleElement().asString().startsWith("label: ");
+        assertThat(PageRules.brokenButContrast(page)).singleElement().asString().startsWith("label: ");
     }
 
     @Test

@@ -32,7 +32,7 @@ import patinary.testing.ShopTest;
  * Every page that a link of the demo shop leads to, one of each kind: it opens, the accessibility rules find nothing on it, it
  * does not scroll sideways on a narrow phone, a phone or a laptop, nor with the text at twice its size, what is pressed is
  * large enough for a finger, keys show where they are, and the colours of a dark screen can be read. On the second database the pages
- * open in the browser; what the same templates make of the same shop was looked at on the first.
+ * open and the rules but that of contrast find nothing; how they look was seen on the first.
  * Takes a picture of each at phone and laptop size where pictures are asked for.
  */
 @ShopTest
@@ -41,7 +41,7 @@ class EveryPageIT {
 
     private static final Path PICTURES = Path.of("target", "screenshots", "every");
     private static final int PHONE = 390;
-    /** What is marked how, where it stands and in what colours is the templates' and the browser's doing, not the database's: looked at once. */
+    /** Where things stand and in what colours is the browser's and its settings' doing, not the database's: looked at once. */
     private static final boolean LOOKS =
             System.getProperty("patinary.test.database", "h2").equals("h2");
 
@@ -132,6 +132,7 @@ class EveryPageIT {
             return List.of();
         }
         if (!LOOKS) {
+            PageRules.brokenButContrast(page).forEach(found -> faults.add(path + ": " + found));
             return links(page);
         }
         PageBudget.over(page).forEach(over -> faults.add(path + " takes more than it may: " + over));
