@@ -43,12 +43,10 @@ class BalanceController {
         BalanceCover cover = book.of(id);
         Window window = Window.of(page);
         List<Movement> open = cover.open();
-        int from = (int) Math.min(window.offset(), open.size());
         model.addAttribute("place", place);
         model.addAttribute("cover", cover);
         model.addAttribute("ages", Ages.of(open, shop.today()));
-        model.addAttribute(
-                "rows", Page.of(window, open.subList(from, Math.min(from + window.size(), open.size())), open.size()));
+        model.addAttribute("rows", Page.within(open, window));
         model.addAttribute("today", shop.today());
         return "covering/balance";
     }

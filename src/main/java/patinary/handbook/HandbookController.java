@@ -39,13 +39,7 @@ class HandbookController {
         model.addAttribute("query", q.strip());
         model.addAttribute("searched", !q.isBlank());
         List<Search.Hit> hits = Search.hits(q, library.leaves());
-        Window window = Window.of(page);
-        model.addAttribute(
-                "hits",
-                Page.of(
-                        window,
-                        hits.stream().skip(window.offset()).limit(window.size()).toList(),
-                        hits.size()));
+        model.addAttribute("hits", Page.within(hits, Window.of(page)));
         return leaf(shelf, Library.LIST, model);
     }
 

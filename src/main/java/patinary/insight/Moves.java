@@ -2,10 +2,10 @@ package patinary.insight;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -48,6 +48,7 @@ class Moves {
         CHANNELS,
         CHANNEL_NAMES,
         FIRST_PRICES,
+        BANDS,
         FIRST_OFFERED
     }
 
@@ -113,7 +114,8 @@ class Moves {
                 .toList();
     }
 
-    private Map<UUID, String> bandsOfPieces() {
+    /** The band of first asked prices that each piece with a price is in. */
+    Map<UUID, String> bandsOfPieces() {
         PriceBands bands = bands();
         Map<UUID, String> names = new HashMap<>();
         if (bands != null) {
@@ -123,7 +125,8 @@ class Moves {
         return names;
     }
 
-    private Map<UUID, String> seasonsOfPieces() {
+    /** The time of year of the first offer of each piece that had one. */
+    Map<UUID, String> seasonsOfPieces() {
         Map<UUID, String> names = new HashMap<>();
         firstOffered().forEach((piece, day) -> names.put(piece, Quarters.of(day)));
         return names;
@@ -131,13 +134,7 @@ class Moves {
 
     /** The first day of the first offer of each piece that was ever offered. */
     Map<UUID, LocalDate> firstOffered() {
-        return readings.ahead(Kept.FIRST_OFFERED, () -> {
-            Map<UUID, LocalDate> days = new HashMap<>();
-            jdbc.sql(FIRST_OFFERED).query(row -> {
-                days.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
-            });
-            return days;
-        });
+        return readings.ahead(Kept.FIRST_OFFERED, () -> PieceDays.of(jdbc.sql(FIRST_OFFERED)));
     }
 
     /** What is known of the pieces that came, were on offer or sold on these days; on no channel. */
@@ -164,11 +161,7 @@ class Moves {
     }
 
     private Map<UUID, LocalDate> found(LocalDate first, LocalDate last) {
-        Map<UUID, LocalDate> found = new HashMap<>();
-        of(FOUND, first, last).query(row -> {
-            found.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
-        });
-        return found;
+        return PieceDays.of(of(FOUND, first, last));
     }
 
     private static List<OfferFacts.Spell> spells(JdbcClient.StatementSpec asked) {
@@ -249,8 +242,12 @@ class Moves {
     /** The three bands of first asked prices of the whole shop; null where nothing has a price. */
     @Nullable
     PriceBands bands() {
-        Collection<Amount> asked = firstPrices().values();
-        return asked.isEmpty() ? null : PriceBands.of(asked);
+        return readings.of(
+                        Kept.BANDS,
+                        () -> Optional.of(firstPrices().values())
+                                .filter(asked -> !asked.isEmpty())
+                                .map(PriceBands::of))
+                .orElse(null);
     }
 
     private Map<UUID, List<String>> byPiece(String groupedBy) {

@@ -110,7 +110,9 @@ class Outcomes {
 
     private List<Outcome> read() {
         PieceGroups groups = new PieceGroups(Names.of(jdbc, "object_kind"), Names.of(jdbc, "style"));
-        FewDays days = new FewDays(days("piece_taken_over"), days("piece_let_go"));
+        FewDays days = new FewDays(
+                PieceDays.of(jdbc.sql("select piece_id, on_day from piece_taken_over")),
+                PieceDays.of(jdbc.sql("select piece_id, on_day from piece_let_go")));
         return jdbc.sql(PIECES)
                 .query((row, number) -> outcome(row, groups, days))
                 .list();
@@ -132,14 +134,6 @@ class Outcomes {
                 row.getBigDecimal(9),
                 Amount.of(row.getLong(10)),
                 row.getBoolean(11));
-    }
-
-    private Map<UUID, LocalDate> days(String view) {
-        Map<UUID, LocalDate> days = new HashMap<>();
-        jdbc.sql("select piece_id, on_day from " + view).query(row -> {
-            days.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
-        });
-        return days;
     }
 
     /**

@@ -77,7 +77,8 @@ class Speeds {
 
     /** The rounds of all pieces as they stand on a day. */
     List<Round> rounds(LocalDate today) {
-        return readings.ahead(new Stood(today), () -> Rounds.of(moves.offers(), days(), today));
+        return readings.ahead(
+                new Stood(today), () -> Rounds.of(moves.offers(), PieceDays.of(jdbc.sql(TAKEN_OVER)), today));
     }
 
     /** Some rounds, the quickest sold first, then what is still on offer, then what was withdrawn. */
@@ -87,14 +88,6 @@ class Speeds {
                         .thenComparing(round -> round.stay().exit())
                         .thenComparingInt(round -> round.stay().days()))
                 .toList();
-    }
-
-    private Map<UUID, LocalDate> days() {
-        Map<UUID, LocalDate> days = new HashMap<>();
-        jdbc.sql(TAKEN_OVER).query(row -> {
-            days.put(row.getObject(1, UUID.class), row.getObject(2, LocalDate.class));
-        });
-        return days;
     }
 
     private Map<UUID, Amount> prices() {

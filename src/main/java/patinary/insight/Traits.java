@@ -9,7 +9,6 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -88,7 +87,7 @@ class Traits {
         PriceBands bands = chosen.stream().anyMatch(only -> only.by() == Trait.PRICE) ? moves.bands() : null;
         Set<UUID> pieces = null;
         for (Only only : chosen) {
-            Set<UUID> those = readings.of(new Belonging(only), () -> pieces(only, bands));
+            Set<UUID> those = readings.of(new Belonging(only), () -> pieces(only));
             pieces = pieces == null ? those : both(pieces, those);
         }
         return new Narrowing(chosen, pieces, choices, bands);
@@ -110,26 +109,22 @@ class Traits {
         return List.copyOf(choices);
     }
 
-    private Set<UUID> pieces(Only only, @Nullable PriceBands bands) {
-        Set<UUID> pieces = new HashSet<>();
-        if (only.by() == Trait.PRICE) {
-            moves.firstPrices().forEach((piece, price) -> {
-                if (bands != null && only.name().equals(bands.of(price).word())) {
-                    pieces.add(piece);
-                }
-            });
-        } else if (only.by() == Trait.SEASON) {
-            moves.firstOffered().forEach((piece, day) -> {
-                if (only.name().equals(Quarters.of(day))) {
-                    pieces.add(piece);
-                }
-            });
-        } else {
-            pieces.addAll(jdbc.sql(PIECES.get(only.by()))
-                    .param("name", only.name())
-                    .query(UUID.class)
-                    .list());
-        }
-        return pieces;
+    private Set<UUID> pieces(Only only) {
+        return switch (only.by()) {
+            case PRICE -> named(moves.bandsOfPieces(), only.name());
+            case SEASON -> named(moves.seasonsOfPieces(), only.name());
+            default ->
+                new HashSet<>(jdbc.sql(PIECES.get(only.by()))
+                        .param("name", only.name())
+                        .query(UUID.class)
+                        .list());
+        };
+    }
+
+    private static Set<UUID> named(Map<UUID, String> groups, String name) {
+        return groups.entrySet().stream()
+                .filter(group -> group.getValue().equals(name))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
     }
 }

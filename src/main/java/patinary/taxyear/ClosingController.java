@@ -35,11 +35,9 @@ class ClosingController {
                 .orElseThrow(() -> new NotFound("item " + key));
         Window window = Window.of(page);
         List<ClosingRow> rows = closing.rows(year, item);
-        int from = (int) Math.min(window.offset(), rows.size());
         model.addAttribute("year", year);
         model.addAttribute("item", item);
-        model.addAttribute(
-                "rows", Page.of(window, rows.subList(from, Math.min(from + window.size(), rows.size())), rows.size()));
+        model.addAttribute("rows", Page.within(rows, window));
         return "taxyear/open";
     }
 }
