@@ -123,9 +123,7 @@ public class Figures implements AfterChange {
         if (touched.isEmpty(figure.by())) {
             return;
         }
-        String key = figure.by().key();
-        jdbc.update("delete from " + figure.table() + " where " + key + " in (select t." + key + " from "
-                + figure.by().table() + " t)");
+        touched.forget(figure.by(), figure.table());
         insert(figure);
     }
 

@@ -1,16 +1,21 @@
 package patinary.figures;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
+import patinary.ledger.Batches;
 
 /** The tables of the touched ids: fills and empties them. No id stands there twice, or its figures would count twice. */
 @Repository
 class TouchedIds {
 
     private static final int BATCH = 1_000;
+
+    /** H2 finds rows by a list of ids and then compares each of them with all of the list. */
+    private static final int FEW = 50;
 
     private final JdbcTemplate jdbc;
 
@@ -40,6 +45,15 @@ class TouchedIds {
                         + ") x where not exists (select 1 from " + touched.table() + " t where t." + key + " = x." + key
                         + ")",
                 values);
+    }
+
+    /** Removes the rows of the touched ids from a table. H2 would work out a subselect of them again for each row that it removes. */
+    void forget(Touched touched, String table) {
+        List<UUID> ids = jdbc.queryForList("select " + touched.key() + " from " + touched.table(), UUID.class);
+        for (List<UUID> some : Batches.of(ids, FEW)) {
+            String marks = String.join(", ", Collections.nCopies(some.size(), "?"));
+            jdbc.update("delete from " + table + " where " + touched.key() + " in (" + marks + ")", some.toArray());
+        }
     }
 
     boolean isEmpty(Touched touched) {

@@ -59,7 +59,7 @@ final class MeasureChanges {
                 .list();
         pieces = jdbc.sql("""
                 select bp.piece_id from bench_piece bp join document d on d.id = bp.bench_entry_id
-                order by d.doc_date desc, bp.piece_id fetch first 5 rows only""").query(UUID.class).list();
+                group by bp.piece_id order by max(d.doc_date) desc, bp.piece_id fetch first 5 rows only""").query(UUID.class).list();
     }
 
     public static void main(String[] settings) {
