@@ -1,7 +1,6 @@
 package patinary.figures;
 
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -13,9 +12,6 @@ import patinary.ledger.Batches;
 class TouchedIds {
 
     private static final int BATCH = 1_000;
-
-    /** H2 finds rows by a list of ids and then compares each of them with all of the list. */
-    private static final int FEW = 50;
 
     private final JdbcTemplate jdbc;
 
@@ -50,9 +46,10 @@ class TouchedIds {
     /** Removes the rows of the touched ids from a table. H2 would work out a subselect of them again for each row that it removes. */
     void forget(Touched touched, String table) {
         List<UUID> ids = jdbc.queryForList("select " + touched.key() + " from " + touched.table(), UUID.class);
-        for (List<UUID> some : Batches.of(ids, FEW)) {
-            String marks = String.join(", ", Collections.nCopies(some.size(), "?"));
-            jdbc.update("delete from " + table + " where " + touched.key() + " in (" + marks + ")", some.toArray());
+        for (List<UUID> some : Batches.few(ids)) {
+            jdbc.update(
+                    "delete from " + table + " where " + touched.key() + " in (" + Batches.marks(some) + ")",
+                    some.toArray());
         }
     }
 

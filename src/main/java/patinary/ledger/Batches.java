@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
 /** Long lists, taken so many at a time as a statement, or a database's memory, takes well. */
 public final class Batches {
 
-    private static final int SIZE = 500;
+    /** H2 finds rows by a list of ids, and then compares each of them with all of the list. */
+    private static final int SIZE = 50;
 
     private Batches() {}
 
@@ -26,13 +27,17 @@ public final class Batches {
                 .toList();
     }
 
-    static <T> List<T> asked(Collection<UUID> ids, Function<List<UUID>, List<T>> ask) {
-        return of(List.copyOf(ids), SIZE).stream()
-                .flatMap(part -> ask.apply(part).stream())
-                .toList();
+    /** Ids, so many at a time as a condition takes well. */
+    public static List<List<UUID>> few(Collection<UUID> ids) {
+        return of(List.copyOf(ids), SIZE);
     }
 
-    static String marks(List<UUID> ids) {
+    static <T> List<T> asked(Collection<UUID> ids, Function<List<UUID>, List<T>> ask) {
+        return few(ids).stream().flatMap(part -> ask.apply(part).stream()).toList();
+    }
+
+    /** Question marks for ids, with commas between. */
+    public static String marks(List<UUID> ids) {
         return String.join(", ", Collections.nCopies(ids.size(), "?"));
     }
 }

@@ -1,7 +1,6 @@
 package patinary.ledger;
 
 import jakarta.persistence.EntityManager;
-import jakarta.persistence.FlushModeType;
 import jakarta.persistence.metamodel.EntityType;
 import java.lang.reflect.Modifier;
 import java.time.LocalDate;
@@ -14,6 +13,7 @@ import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import org.hibernate.Session;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 
 /** All documents, whatever feature they belong to. */
@@ -21,10 +21,12 @@ import org.springframework.stereotype.Repository;
 class Documents {
 
     private final EntityManager entities;
+    private final JdbcTemplate jdbc;
     private final Map<Class<?>, WholeDocument<?>> whole = new ConcurrentHashMap<>();
 
-    Documents(EntityManager entities) {
+    Documents(EntityManager entities, JdbcTemplate jdbc) {
         this.entities = entities;
+        this.jdbc = jdbc;
     }
 
     /**
@@ -74,11 +76,13 @@ class Documents {
     /** Of which kind those of the documents are that are stored already, by their ids. */
     Map<UUID, DocumentKind> kinds(Collection<? extends Document> several) {
         Map<UUID, DocumentKind> kinds = new HashMap<>();
-        entities.createQuery("select d.id, d.kindRank from Document d where d.id in :ids", Object[].class)
-                .setParameter("ids", several.stream().map(Document::id).toList())
-                .setFlushMode(FlushModeType.COMMIT)
-                .getResultList()
-                .forEach(row -> kinds.put((UUID) row[0], DocumentKind.values()[(int) row[1]]));
+        Batches.few(several.stream().map(Document::id).toList())
+                .forEach(ids -> jdbc.query(
+                        "select id, kind_rank from document where id in (" + Batches.marks(ids) + ")",
+                        row -> {
+                            kinds.put(row.getObject("id", UUID.class), DocumentKind.values()[row.getInt("kind_rank")]);
+                        },
+                        ids.toArray()));
         return kinds;
     }
 
