@@ -25,8 +25,9 @@ import patinary.money.Amount;
 @Repository
 class PostingStore {
 
+    /** PostgreSQL would read all documents once to join those of a thousand postings. */
     private static final String SOME = """
-            select p.*, d.kind_rank from posting p join document d on d.id = p.document_id
+            select p.*, (select d.kind_rank from document d where d.id = p.document_id) as kind_rank from posting p
             where %s order by p.document_id, p.line""";
 
     private static final List<String> COLUMNS = List.of(
