@@ -36,6 +36,7 @@ public class Figures implements AfterChange {
 
     @Override
     public void booksChanged(Set<UUID> documents) {
+        statistics.fewAreAsked();
         touched.set(Touched.DOCUMENT, documents);
         reach.ofDocumentsBefore();
         renew(KeptFigure.DOCUMENT_PIECE);
@@ -52,6 +53,7 @@ public class Figures implements AfterChange {
         renew(KeptFigure.PIECE_STOCK);
         renew(KeptFigure.PIECE_LINE);
         touched.clear();
+        statistics.asUsual();
     }
 
     @Override

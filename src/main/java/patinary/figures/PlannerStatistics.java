@@ -8,7 +8,8 @@ import patinary.durable.Engine;
 
 /**
  * Tells PostgreSQL how large tables have become, inside the transaction that filled them: its own collector sees only what is committed,
- * and a plan made for empty tables did not come to its end over those of a large shop. The embedded database keeps count by itself.
+ * and a plan made for empty tables did not come to its end over those of a large shop. And how few rows are asked for after a change. The
+ * embedded database keeps count by itself.
  */
 @Component
 class PlannerStatistics {
@@ -27,16 +28,30 @@ class PlannerStatistics {
     }
 
     void ofAll() {
-        collect("");
+        tell("analyze");
     }
 
     void of(String table) {
-        collect(" " + table);
+        tell("analyze " + table);
     }
 
-    private void collect(String what) {
+    /**
+     * What follows is asked about few ids. The planner takes how many there are from the size of their table, which holds those of
+     * earlier changes too until it is swept, and would then read all postings once and look the few pieces up among them. The
+     * definitions find their rows by indexes, as the embedded database always does.
+     */
+    void fewAreAsked() {
+        tell("set local enable_hashjoin = off; set local enable_mergejoin = off; set local jit = off");
+    }
+
+    /** Takes {@link #fewAreAsked} back. */
+    void asUsual() {
+        tell("set local enable_hashjoin = default; set local enable_mergejoin = default; set local jit = default");
+    }
+
+    private void tell(String what) {
         if (collected) {
-            jdbc.execute("analyze" + what);
+            jdbc.execute(what);
         }
     }
 }
