@@ -73,8 +73,10 @@ final class MeasureChanges {
         System.out.println("| change | median | slowest |\n|---|---|---|");
         measure("an expense on the last day", () -> expense(last));
         measure("a receipt of one supply on the last day", () -> receipt(middling(), last));
-        measure("a bench entry of one supply on the last day", () -> bench(1));
-        measure("a bench entry of six supplies on the last day", () -> bench(6));
+        measure("a bench entry of one supply, the day after", () -> bench(1, last.plusDays(1)));
+        measure("a bench entry of six supplies, the day after", () -> bench(6, last.plusDays(1)));
+        measure("a bench entry of one supply on the last day, on which all are counted", () -> bench(1, last));
+        measure("a bench entry of six supplies on that day", () -> bench(6, last));
         measure("a receipt of a middling supply, 30 days late", () -> receipt(middling(), last.minusDays(30)));
         measure("a receipt of a middling supply, 365 days late", () -> receipt(middling(), last.minusDays(365)));
         measure("a receipt of the most used supply, 30 days late", () -> receipt(supplies.get(0), last.minusDays(30)));
@@ -138,7 +140,7 @@ final class MeasureChanges {
                         List.of(new Tender(1, Way.PLACE, cash, total))));
     }
 
-    private Document bench(int uses) {
+    private Document bench(int uses, LocalDate day) {
         List<SupplyUse> used = new java.util.ArrayList<>();
         List<UsePiece> on = new java.util.ArrayList<>();
         for (int number = 1; number <= uses; number++) {
@@ -148,6 +150,6 @@ final class MeasureChanges {
         }
         List<BenchPiece> worked =
                 pieces.stream().map(piece -> new BenchPiece(piece, false)).toList();
-        return new BenchEntry(UUID.randomUUID(), new BenchContent(last, "", 30, "", worked, used, on, List.of()));
+        return new BenchEntry(UUID.randomUUID(), new BenchContent(day, "", 30, "", worked, used, on, List.of()));
     }
 }
