@@ -76,6 +76,6 @@ public class StrandBenchmark {
 
     @Benchmark
     public Object followed() {
-        return SupplyRun.of(StockMethod.valueOf(method), moves, from);
+        return SupplyRun.of(StockMethod.valueOf(method), List.of(), moves, from, new Carried.Rule(50, 20));
     }
 }

@@ -3,21 +3,24 @@ package patinary.ledger;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Repository;
 import patinary.money.Amount;
 
-/** All that is derived and stored: postings, moves of strands, and uses without a cost. */
+/** All that is derived and stored: postings, moves of strands, what is carried forward of supplies, and uses without a cost. */
 @Repository
 class BookStore implements KeptBooks {
 
     private final PostingStore postings;
     private final StrandStore strands;
+    private final CarriedStore carried;
     private final UncostedStore uncosted;
 
-    BookStore(PostingStore postings, StrandStore strands, UncostedStore uncosted) {
+    BookStore(PostingStore postings, StrandStore strands, CarriedStore carried, UncostedStore uncosted) {
         this.postings = postings;
         this.strands = strands;
+        this.carried = carried;
         this.uncosted = uncosted;
     }
 
@@ -39,6 +42,7 @@ class BookStore implements KeptBooks {
             strands.replace(change.ids(), change.after());
         }
         uncosted.replace(result.supplies(), result.uncosted());
+        change.from().ifPresent(from -> carried.replace(result.supplies(), from.date(), result.carried()));
         return write(PostingChange.between(result.stored(), result.derived()));
     }
 
@@ -48,6 +52,7 @@ class BookStore implements KeptBooks {
                 .flatMap(document -> Strands.of(document).stream())
                 .toList());
         uncosted.replaceAll(uses);
+        carried.forgetAll();
         return write(PostingChange.between(postings.all(), PostingStore.grouped(derived)));
     }
 
@@ -65,6 +70,26 @@ class BookStore implements KeptBooks {
     @Override
     public List<StrandMove> strands(Collection<UUID> wanted) {
         return strands.ofStrands(wanted);
+    }
+
+    @Override
+    public List<StrandMove> strandFrom(UUID strand, LocalDate day) {
+        return strands.from(strand, day);
+    }
+
+    @Override
+    public List<Carried> carried(Collection<UUID> supplies, LocalDate day) {
+        return carried.latest(supplies, day);
+    }
+
+    @Override
+    public Optional<Carried> carriedWhole(UUID supply, LocalDate day) {
+        return carried.latestWhole(List.of(supply), day).stream().findFirst();
+    }
+
+    @Override
+    public Carried.Rule carriedRule() {
+        return carried.rule();
     }
 
     @Override

@@ -19,6 +19,7 @@ public class Check {
     private final PostingStore postings;
     private final StrandStore strands;
     private final UncostedStore uncosted;
+    private final CarriedCheck carried;
     private final SealStore sealed;
     private final BooksSettings settings;
     private final List<AlsoChecked> others;
@@ -28,6 +29,7 @@ public class Check {
             PostingStore postings,
             StrandStore strands,
             UncostedStore uncosted,
+            CarriedCheck carried,
             SealStore sealed,
             BooksSettings settings,
             List<AlsoChecked> others) {
@@ -35,6 +37,7 @@ public class Check {
         this.postings = postings;
         this.strands = strands;
         this.uncosted = uncosted;
+        this.carried = carried;
         this.sealed = sealed;
         this.settings = settings;
         this.others = others;
@@ -61,6 +64,7 @@ public class Check {
         findings.addAll(StockCheck.differences(replay, stored));
         findings.addAll(uncosted(replay));
         findings.addAll(strands(moves));
+        findings.addAll(carried.findings(moves));
         others.forEach(other -> findings.addAll(other.findings()));
         return findings;
     }

@@ -32,6 +32,8 @@ public record Finding(What what, @Nullable DocumentRef document, String subject,
         UNCOSTED,
         /** A move that is kept by supply, piece or money place is not one of its document. */
         STRAND,
+        /** What is carried forward of a supply to a day is not what its moves give. */
+        CARRIED,
         /** A figure kept beside the books is not what documents and postings give. */
         KEPT_FIGURE
     }

@@ -3,6 +3,7 @@ package patinary.ledger;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import patinary.money.Amount;
 
@@ -14,6 +15,18 @@ interface KeptBooks {
 
     /** All moves of these strands, in any order. */
     List<StrandMove> strands(Collection<UUID> strands);
+
+    /** The moves of a strand on a day and later, in any order. */
+    List<StrandMove> strandFrom(UUID strand, LocalDate day);
+
+    /** What was last carried forward of each of these supplies to a day or before; nothing of one of which nothing was. */
+    List<Carried> carried(Collection<UUID> supplies, LocalDate day);
+
+    /** What was last carried forward of a supply to a day or before, and is whole. */
+    Optional<Carried> carriedWhole(UUID supply, LocalDate day);
+
+    /** How often supplies are carried forward, and how much of them. */
+    Carried.Rule carriedRule();
 
     /** All postings of these documents, each document's in their order. */
     List<Entry> entries(Collection<UUID> documents);

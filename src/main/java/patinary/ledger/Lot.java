@@ -24,6 +24,16 @@ final class Lot {
         this.estimated = estimated;
     }
 
+    static Lot of(Carried.LotLeft carried) {
+        Lot lot = new Lot(carried.quantity(), carried.cost(), carried.estimated());
+        lot.taken = carried.taken();
+        return lot;
+    }
+
+    Carried.LotLeft carried() {
+        return new Carried.LotLeft(quantity, cost, estimated, taken);
+    }
+
     Amount take(BigDecimal amount) {
         Amount before = given();
         taken = taken.add(amount);

@@ -48,7 +48,7 @@ final class MoneyRun {
 
     void follow() {
         places().forEach(place -> {
-            StrandSet counts = new StrandSet(kept, change.ids(), change.after());
+            StrandSet counts = new StrandSet(new CurrentMoves(kept, change)::of);
             counts.follow(Set.of(place));
             List<StrandMove> later = counts.inOrder().stream()
                     .filter(count -> count.document().compareTo(from) >= 0)

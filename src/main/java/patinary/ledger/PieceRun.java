@@ -29,7 +29,7 @@ final class PieceRun {
     }
 
     static PieceRun of(KeptBooks kept, Change change, Set<UUID> pieces, DocumentRef from) {
-        StrandSet strands = new StrandSet(kept, change.ids(), change.after());
+        StrandSet strands = new StrandSet(new CurrentMoves(kept, change)::of);
         strands.follow(pieces);
         List<Entry> costs = kept.pieceCosts(strands.strands()).stream()
                 .filter(entry -> !change.ids().contains(entry.document().id()))

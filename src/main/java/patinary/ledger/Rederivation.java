@@ -29,17 +29,20 @@ final class Rederivation {
      * @param derived what they post now
      * @param supplies the supplies that were followed
      * @param uncosted all uses of these supplies that no receipt has given a cost yet
+     * @param carried what is carried forward of these supplies: all that is later than the change, and what was missing before it
      */
     record Result(
             Map<UUID, List<Entry>> stored,
             Map<UUID, List<Entry>> derived,
             List<Problem> problems,
             Set<UUID> supplies,
-            List<Replay.Uncosted> uncosted) {}
+            List<Replay.Uncosted> uncosted,
+            List<Carried> carried) {}
 
     private final KeptBooks kept;
     private final Change change;
     private final DocumentRef from;
+    private final Beginnings beginnings;
     private final StrandSet supplies;
     private final SupplyRun run;
     private final Map<UUID, List<Entry>> stored = new HashMap<>();
@@ -50,9 +53,10 @@ final class Rederivation {
         this.kept = kept;
         this.change = change;
         this.from = from;
-        supplies = new StrandSet(kept, change.ids(), change.after());
+        beginnings = new Beginnings(kept, new CurrentMoves(kept, change), from.date());
+        supplies = new StrandSet(beginnings::moves);
         supplies.follow(change.touched(Strands::isOfSupplies));
-        run = SupplyRun.of(method, supplies.inOrder(), from);
+        run = SupplyRun.of(method, beginnings.begun(), supplies.inOrder(), from, kept.carriedRule());
         stored.putAll(change.stored());
     }
 
@@ -60,7 +64,7 @@ final class Rederivation {
     static Result of(StockMethod method, KeptBooks kept, Change change) {
         return change.from()
                 .map(from -> new Rederivation(method, kept, change, from).result())
-                .orElse(new Result(Map.of(), Map.of(), List.of(), Set.of(), List.of()));
+                .orElse(new Result(Map.of(), Map.of(), List.of(), Set.of(), List.of(), List.of()));
     }
 
     private Result result() {
@@ -74,7 +78,11 @@ final class Rederivation {
         problems.addAll(run.problems());
         problems.addAll(pieces.problems());
         new MoneyRun(kept, change, from, stored, derived).follow();
-        return new Result(stored, derived, problems, supplies.strands(), run.uncosted());
+        return new Result(stored, derived, problems, supplies.strands(), run.uncosted(), carried());
+    }
+
+    private List<Carried> carried() {
+        return run.carried().stream().filter(beginnings::isLater).toList();
     }
 
     private void load(Set<DocumentRef> documents) {

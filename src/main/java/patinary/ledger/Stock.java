@@ -3,6 +3,7 @@ package patinary.ledger;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import patinary.money.Amount;
 
@@ -18,6 +19,20 @@ final class Stock {
 
     Stock(StockMethod method) {
         this.method = method;
+    }
+
+    /** Takes over what was there before. */
+    void restore(List<Carried.LotLeft> left, Carried.@Nullable LotLeft bought) {
+        left.forEach(lot -> lots.addLast(Lot.of(lot)));
+        latest = bought == null ? null : Lot.of(bought);
+    }
+
+    List<Carried.LotLeft> carried() {
+        return lots.stream().map(Lot::carried).toList();
+    }
+
+    Carried.@Nullable LotLeft carriedLatest() {
+        return latest == null ? null : latest.carried();
     }
 
     void bring(BigDecimal quantity, Amount cost, boolean estimated) {

@@ -1,6 +1,5 @@
 package patinary.ledger;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,30 +8,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import patinary.ledger.StrandMove.Step;
 
 /**
- * The strands that a change makes be followed again, each with all its moves after the change. What is tied to one of them, as
+ * The strands that a change makes be followed again, each with its moves as they are after the change. What is tied to one of them, as
  * an ingredient is to its pot or a piece to the set it was made part of, is followed with it.
  */
 final class StrandSet {
 
-    private final KeptBooks kept;
-    private final Set<UUID> changed;
-    private final List<StrandMove> added;
+    private final Function<Collection<UUID>, List<StrandMove>> read;
     private final Set<UUID> strands = new HashSet<>();
     private final Map<Step, StrandMove> moves = new LinkedHashMap<>();
     private final Map<UUID, Set<Integer>> numbers = new HashMap<>();
 
-    /**
-     * @param changed the documents whose kept moves count no more
-     * @param added the moves that these documents have now
-     */
-    StrandSet(KeptBooks kept, Set<UUID> changed, List<StrandMove> added) {
-        this.kept = kept;
-        this.changed = changed;
-        this.added = added;
+    /** @param read gives the moves of some strands, as they are after the change, in any order */
+    StrandSet(Function<Collection<UUID>, List<StrandMove>> read) {
+        this.read = read;
     }
 
     void follow(Collection<UUID> wanted) {
@@ -40,10 +33,7 @@ final class StrandSet {
         open.removeAll(strands);
         while (!open.isEmpty()) {
             strands.addAll(open);
-            List<StrandMove> found = new ArrayList<>(kept.strands(open));
-            found.removeIf(move -> changed.contains(move.document().id()));
-            Set<UUID> of = open;
-            added.stream().filter(move -> of.contains(move.strand())).forEach(found::add);
+            List<StrandMove> found = read.apply(open);
             found.forEach(move -> {
                 moves.put(move.step(), move);
                 numbers.computeIfAbsent(move.document().id(), id -> new HashSet<>())

@@ -2,6 +2,7 @@ package patinary.ledger;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -39,6 +40,15 @@ class StrandStore {
 
     List<StrandMove> ofDocuments(Collection<UUID> documents) {
         return some("document_id", documents);
+    }
+
+    /** The moves of a strand on a day and later. */
+    List<StrandMove> from(UUID strand, LocalDate day) {
+        return jdbc.query(
+                "select * from strand_move where strand_id = ? and doc_date >= ?",
+                (row, number) -> read(row),
+                strand,
+                day);
     }
 
     List<StrandMove> ofStrands(Collection<UUID> strands) {

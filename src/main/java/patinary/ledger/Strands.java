@@ -66,6 +66,14 @@ final class Strands {
         return List.of();
     }
 
+    /** Whether a move lays cost on a pot, or makes one: what comes to the pot later lies on all that was used of it. */
+    static boolean isTied(Move move) {
+        return move instanceof Move.Mixed
+                || move instanceof Move.SupplyOut out
+                        && out.to() instanceof Destination.Mix mix
+                        && !mix.pots().isEmpty();
+    }
+
     static boolean isOfPieces(Move move) {
         return move instanceof Move.PieceIn
                 || move instanceof Move.PieceOut

@@ -24,12 +24,33 @@ final class SupplyBook {
     private final List<Use> waiting = new ArrayList<>();
     private final List<Use> sinceCount = new ArrayList<>();
     private final Bearers bearers = new Bearers();
+    /** Whether uses since the last count are missing here, so that no count can be followed. */
+    private boolean leavesOut;
 
     SupplyBook(UUID supply, StockPlace place, StockMethod method, SupplyBooks books) {
         this.supply = supply;
         this.place = place;
         this.books = books;
         this.stock = new Stock(method);
+    }
+
+    /** Takes over what was here before; of a supply that is tied to no pot, whose uses nothing reprices. */
+    void restore(Carried.AtPlace carried) {
+        stock.restore(carried.lots(), carried.latest());
+        leavesOut = !carried.whole();
+        List<Use> uses = carried.uses().stream().map(Use::of).toList();
+        carried.waiting().forEach(number -> waiting.add(uses.get(number)));
+        carried.sinceCount().forEach(number -> sinceCount.add(uses.get(number)));
+    }
+
+    /**
+     * What is here now, to be taken over by {@link #restore}.
+     *
+     * @param most how many uses since the last count at most; where there are more, all of them are left out
+     */
+    Carried.AtPlace carried(int most) {
+        boolean whole = !leavesOut && sinceCount.size() <= most;
+        return Carried.AtPlace.of(place, stock, waiting, whole ? sinceCount : List.of(), whole);
     }
 
     /** Brings a quantity in, one-sided, and settles the uses that waited for it. */
@@ -98,6 +119,9 @@ final class SupplyBook {
 
     /** Settles the difference between the books and a count; what is missing goes to write-offs where it was waste. */
     void count(BigDecimal counted, boolean waste) {
+        if (leavesOut) {
+            throw new IllegalStateException("Uses that this count settles were left out: " + supply);
+        }
         BigDecimal difference = bookQuantity().subtract(counted);
         books.journal().stock(place, Tags.supply(supply), difference.negate(), Amount.ZERO);
         if (difference.signum() > 0) {

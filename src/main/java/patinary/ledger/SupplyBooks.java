@@ -1,13 +1,16 @@
 package patinary.ledger;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -40,6 +43,27 @@ final class SupplyBooks {
 
     SupplyBook at(UUID supply, StockPlace place) {
         return books.computeIfAbsent(new Key(supply, place), k -> new SupplyBook(supply, place, method, this));
+    }
+
+    void restore(Carried carried) {
+        carried.places().forEach(place -> at(carried.supply(), place.place()).restore(place));
+    }
+
+    /** How many uses of a supply wait for a receipt. */
+    int waiting(UUID supply) {
+        return seen(supply).mapToInt(book -> book.waiting().size()).sum();
+    }
+
+    private Stream<SupplyBook> seen(UUID supply) {
+        return Arrays.stream(StockPlace.values())
+                .map(place -> books.get(new Key(supply, place)))
+                .filter(Objects::nonNull);
+    }
+
+    /** What there is of a supply now, at the beginning of a day; of uses since the last count at most so many. */
+    Carried carried(UUID supply, LocalDate day, int most) {
+        return new Carried(
+                supply, day, seen(supply).map(book -> book.carried(most)).toList());
     }
 
     /** Follows a move of supplies. */

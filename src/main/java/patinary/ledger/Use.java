@@ -25,6 +25,21 @@ final class Use {
         this.waiting = move.quantity();
     }
 
+    static Use of(Carried.OpenUse carried) {
+        Use use = new Use(carried.document(), carried.move());
+        use.costed = carried.costed();
+        use.waiting = carried.waiting();
+        use.cost = carried.cost();
+        use.priceRemembered = carried.priceRemembered();
+        use.charged = carried.charged();
+        use.more = carried.more();
+        return use;
+    }
+
+    Carried.OpenUse carried() {
+        return new Carried.OpenUse(document, move, costed, waiting, cost, priceRemembered, charged, more);
+    }
+
     DocumentRef document() {
         return document;
     }

@@ -29,6 +29,10 @@ import patinary.money.Amount;
 class RederivationTest {
 
     private static final int HISTORIES = 2_000;
+    private static final int LONG_HISTORIES = 200;
+
+    /** Often, as these histories are short. */
+    private static final Carried.Rule CARRIED = new Carried.Rule(2, 1);
 
     @Provide
     Arbitrary<RandomHistory> histories() {
@@ -43,6 +47,20 @@ class RederivationTest {
         }
     }
 
+    /** Where no supply is tied to a pot, most changes begin with what was carried forward. */
+    @Property(tries = LONG_HISTORIES)
+    void isTheSameFromWhatWasCarriedForward(@ForAll long seed) {
+        for (StockMethod method : StockMethod.values()) {
+            new Shop(method, new Random(seed)).live(withoutPots(RandomHistory.of(seed, 100)));
+        }
+    }
+
+    private static List<DocumentMoves> withoutPots(RandomHistory history) {
+        return history.documents().stream()
+                .filter(document -> document.moves().stream().noneMatch(Strands::isTied))
+                .toList();
+    }
+
     /** So that the property means something: refusals, late cost on another piece, and changes that are small. */
     @Test
     void theHistoriesHoldWhatIsHard() {
@@ -50,9 +68,15 @@ class RederivationTest {
         for (int seed = 0; seed < 60; seed++) {
             shop.live(RandomHistory.of(seed, 40));
         }
+        for (int seed = 0; seed < 10; seed++) {
+            shop.live(withoutPots(RandomHistory.of(seed, 100)));
+        }
         assertThat(shop.refused).isGreaterThan(50);
         assertThat(shop.taken).isGreaterThan(1_000);
         assertThat(shop.meantElsewhere).isPositive();
+        assertThat(shop.carried).isGreaterThan(1_000);
+        assertThat(shop.kept.begun()).isGreaterThan(500);
+        assertThat(shop.kept.fallenBack()).isGreaterThan(20);
         assertThat(shop.untouched).as("documents that no change had to look at").isGreaterThan(shop.looked);
     }
 
@@ -62,12 +86,13 @@ class RederivationTest {
         private final StockMethod method;
         private final Random random;
         private final Map<UUID, DocumentMoves> documents = new HashMap<>();
-        private final KeptInMemory kept = new KeptInMemory();
+        private final KeptInMemory kept = new KeptInMemory(CARRIED);
         private int refused;
         private int taken;
         private int meantElsewhere;
         private int looked;
         private int untouched;
+        private int carried;
 
         Shop(StockMethod method, Random random) {
             this.method = method;
@@ -75,8 +100,12 @@ class RederivationTest {
         }
 
         void live(RandomHistory history) {
+            live(history.documents());
+        }
+
+        void live(List<DocumentMoves> history) {
             change(documents.keySet().stream().toList(), List.of());
-            List<DocumentMoves> waiting = new ArrayList<>(history.documents());
+            List<DocumentMoves> waiting = new ArrayList<>(history);
             Collections.shuffle(waiting, random);
             while (!waiting.isEmpty()) {
                 int several = Math.min(waiting.size(), 1 + random.nextInt(3));
@@ -87,7 +116,7 @@ class RederivationTest {
                     again();
                 }
             }
-            change(List.of(), history.documents());
+            change(List.of(), history);
         }
 
         /** Something that is there is removed, typed once more, or put right. */
@@ -157,11 +186,30 @@ class RederivationTest {
             documents.putAll(wanted);
             assertThat(kept.entries()).isEqualTo(byDocument(replayed.entries()));
             assertThat(kept.uncosted()).isEqualTo(KeptInMemory.texts(replayed.uncosted()));
+            assertCarriedForward();
             looked += result.derived().size();
             untouched += documents.size() - result.derived().size();
             meantElsewhere += (int) replayed.entries().stream()
                     .filter(entry -> entry.meant() != null)
                     .count();
+        }
+
+        /** What is carried forward of a supply is what following it from its first move gives. */
+        private void assertCarriedForward() {
+            kept.carried().stream()
+                    .collect(Collectors.groupingBy(Carried::supply))
+                    .forEach((supply, several) -> {
+                        List<StrandMove> moves = kept.strands(List.of(supply));
+                        assertThat(texts(several))
+                                .isEqualTo(texts(CarriedAnew.of(method, supply, moves, several, CARRIED.uses())));
+                        carried += several.size();
+                    });
+        }
+
+        private static List<String> texts(List<Carried> several) {
+            return several.stream()
+                    .map(one -> one.day() + "\n" + CarriedText.of(one.places()))
+                    .toList();
         }
 
         private static Map<UUID, List<Entry>> byDocument(List<Entry> entries) {

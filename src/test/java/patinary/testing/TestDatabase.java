@@ -43,6 +43,9 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
                 .and("spring.jpa.hibernate.ddl-auto=validate")
                 // Every change that a test makes is held against all documents replayed, on one database.
                 .and("patinary.books.proved=" + CHOSEN.equals("h2"))
+                // The histories of tests are short.
+                .and("patinary.books.carried-every=3")
+                .and("patinary.books.carried-uses=1")
                 // A backup in the midst of a test would hold what the test empties.
                 .and("patinary.backups.by-itself=false")
                 // Each test begins by emptying the tables; nobody else may read them then.

@@ -18,6 +18,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 import patinary.ledger.AlsoChecked;
 import patinary.ledger.Books;
+import patinary.ledger.Check;
 import patinary.ledger.Document;
 import patinary.ledger.Refused;
 import patinary.measure.Dimension;
@@ -84,6 +85,9 @@ class RandomHistoryIT {
     @Autowired
     private AlsoChecked kept;
 
+    @Autowired
+    private Check check;
+
     private boolean closely;
 
     private RandomShop.Things things = new RandomShop.Things(new UUID(0, 0), new UUID(0, 0), List.of(), List.of());
@@ -124,6 +128,7 @@ class RandomHistoryIT {
             removeAll(seed);
             List<List<Object>> inAnyOrder = type(shuffled(seed));
             assertThat(inAnyOrder).as("seed %s", seed).isEqualTo(inOrder);
+            assertThat(check.run()).as("seed %s", seed).isEmpty();
             books.rederive();
             assertThat(rows()).as("rebuilt, seed %s", seed).isEqualTo(inOrder);
             removeAll(seed);
