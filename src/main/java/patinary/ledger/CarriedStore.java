@@ -18,6 +18,9 @@ class CarriedStore {
 
     private static final List<String> COLUMNS = List.of("supply_id", "begin_date", "whole", "places");
 
+    /** A tenth of what the column holds; uses on a hundred pieces at once come to it. */
+    private static final int LONGEST = 100_000;
+
     private final JdbcTemplate jdbc;
     private final ManyRows many;
     private final Carried.Rule rule;
@@ -77,13 +80,18 @@ class CarriedStore {
         return Stream.concat(ids.stream(), Stream.of(day)).toArray();
     }
 
-    /** Forgets what was carried forward of supplies to days after one, and keeps this as well. */
+    /** Forgets what was carried forward of supplies to days after one, and keeps this as well, but for what is as long as the moves it spares. */
     void replace(Collection<UUID> supplies, LocalDate day, Collection<Carried> carried) {
         jdbc.batchUpdate(
                 "delete from carried_forward where supply_id = ? and begin_date > ?",
                 supplies.stream().map(id -> new Object[] {id, day}).toList());
         ManyRows.Filling rows = many.into("carried_forward", COLUMNS);
-        carried.forEach(one -> rows.add(one.supply(), one.day(), one.isWhole(), CarriedText.of(one.places())));
+        carried.forEach(one -> {
+            String places = CarriedText.of(one.places());
+            if (places.length() <= LONGEST) {
+                rows.add(one.supply(), one.day(), one.isWhole(), places);
+            }
+        });
         rows.end();
     }
 
