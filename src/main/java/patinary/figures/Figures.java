@@ -122,11 +122,9 @@ public class Figures implements AfterChange {
 
     private void renew(KeptFigure figure) {
         // Most changes reach no sale or no offer; to see that costs less than to find nothing by a long definition.
-        if (touched.isEmpty(figure.by())) {
-            return;
+        if (touched.removeFrom(figure.table(), figure.by())) {
+            insert(figure);
         }
-        touched.forget(figure.by(), figure.table());
-        insert(figure);
     }
 
     private void insert(KeptFigure figure) {

@@ -43,19 +43,19 @@ class TouchedIds {
                 values);
     }
 
-    /** Removes the rows of the touched ids from a table. H2 would work out a subselect of them again for each row that it removes. */
-    void forget(Touched touched, String table) {
+    /**
+     * Removes the rows of the touched ids from a table. H2 would work out a subselect of them again for each row that it removes.
+     *
+     * @return whether any id is touched
+     */
+    boolean removeFrom(String table, Touched touched) {
         List<UUID> ids = jdbc.queryForList("select " + touched.key() + " from " + touched.table(), UUID.class);
         for (List<UUID> some : Batches.few(ids)) {
             jdbc.update(
                     "delete from " + table + " where " + touched.key() + " in (" + Batches.marks(some) + ")",
                     some.toArray());
         }
-    }
-
-    boolean isEmpty(Touched touched) {
-        return jdbc.queryForList("select 1 from " + touched.table() + " fetch first 1 row only")
-                .isEmpty();
+        return !ids.isEmpty();
     }
 
     void clear() {
